@@ -1,0 +1,20 @@
+#pragma once
+/// Umbrella header: everything public.
+
+#include "gibbsteel/assemblage.hpp"
+#include "gibbsteel/elements.hpp"
+#include "gibbsteel/errors.hpp"
+#include "gibbsteel/mill_analysis.hpp"
+#include "gibbsteel/minimizer.hpp"
+#include "gibbsteel/named_values.hpp"
+#include "gibbsteel/parameter_file.hpp"
+#include "gibbsteel/parameter_set.hpp"
+#include "gibbsteel/phase_model.hpp"
+#include "gibbsteel/phase_system.hpp"
+#include "gibbsteel/state.hpp"
+#include "gibbsteel/steel.hpp"
+#include "gibbsteel/sweep.hpp"
+#include "gibbsteel/units.hpp"
+#include "gibbsteel/version.hpp"
+#include "gibbsteel/volumes.hpp"
+#include "gibbsteel/warnings.hpp"

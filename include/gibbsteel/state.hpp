@@ -1,0 +1,58 @@
+#pragma once
+/// The outcome of one soak: carbides, matrix, potentials, and how sure.
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "gibbsteel/assemblage.hpp"
+#include "gibbsteel/mill_analysis.hpp"
+#include "gibbsteel/warnings.hpp"
+
+namespace gibbsteel {
+
+/// All matrix phases together.
+struct Matrix {
+  double mass_percent = 0.0;    ///< of the state
+  double volume_percent = 0.0;  ///< of the state
+  NamedValues weight_percent;   ///< mass-weighted composition
+  NamedValues atom_fraction;
+  bool operator==(const Matrix&) const = default;
+};
+
+/// Long-hold limit (true equilibrium) of one steel at one temperature. Plain data; when
+/// solve_report.usable() is false every number is NaN or empty except the report.
+struct State {
+  std::string steel;  ///< name of the steel, may be empty
+  MillAnalysis analysis;
+  Temperature temperature = Temperature::kelvin(0.0);
+  VolumeBasis basis = VolumeBasis::room;
+  std::vector<Occurrence> occurrences;  ///< largest volume first
+  Matrix matrix;
+  double carbide_volume_percent = Occurrence::kUnknown;
+  double carbide_mass_percent = Occurrence::kUnknown;
+  double carbon_activity = Occurrence::kUnknown;  ///< relative to graphite; NaN without C
+  double gibbs_energy = Occurrence::kUnknown;     ///< [J/mol of atoms]
+  double density = Occurrence::kUnknown;          ///< [g/cm3] on `basis`
+  NamedValues chemical_potential;  ///< [J/mol], reference: set.reference_state
+  NamedValues driving_force;       ///< by kind [J/mol of atoms], <= 0 when absent
+  std::vector<Warning> warnings;
+  SolveReport solve_report;
+  std::string parameters;  ///< title and edition of the parameter set
+  std::string parameters_hash;
+
+  bool usable() const noexcept { return solve_report.usable(); }
+  /// Carbides, largest volume first.
+  std::vector<Occurrence> carbides() const;
+  /// Austenite and ferrite (and hexagonal matrix), largest first.
+  std::vector<Occurrence> matrix_phases() const;
+  /// By name. @throws InputError gibbsteel.input.209 naming what is present
+  const Occurrence& at(std::string_view name) const;
+  /// Volume percent of all occurrences of a kind; 0 when absent, NaN when not usable.
+  double volume_percent_of(std::string_view kind) const;
+
+  std::string brief() const;  ///< one line
+  std::string full() const;   ///< table with units, warnings and cautions
+};
+
+}  // namespace gibbsteel

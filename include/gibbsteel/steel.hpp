@@ -1,0 +1,61 @@
+#pragma once
+/// The face of the library: a steel, and what a soak makes of it.
+
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "gibbsteel/parameter_file.hpp"
+#include "gibbsteel/state.hpp"
+#include "gibbsteel/sweep.hpp"
+
+namespace gibbsteel {
+
+struct SoakOptions {
+  /// Graphite is suppressed by default: it does not form in the times of a soak.
+  bool graphite = false;
+  /// Candidate phases; all of the file when not given.
+  std::optional<std::vector<std::string>> phases;
+  /// Taken out of the candidates.
+  std::vector<std::string> suppressed;
+  VolumeBasis basis = VolumeBasis::room;
+  SolveOptions solve;
+};
+
+struct SteelOptions {
+  std::string name;
+  SharedParameters parameters;       ///< default_parameters() when null
+  bool bind_tramp_elements = false;  ///< see read_analysis()
+};
+
+class Steel {
+ public:
+  /// @param weight_percent  mill certificate, balance Fe; see read_analysis()
+  explicit Steel(const NamedValues& weight_percent, SteelOptions options = {});
+
+  const std::string& name() const noexcept { return name_; }
+  const MillAnalysis& analysis() const noexcept { return analysis_; }
+  const SharedParameters& parameters() const noexcept { return parameters_; }
+
+  /// Equilibrium at one temperature. Warnings are on the state.
+  /// @throws InputError gibbsteel.input.210 (temperature not finite or outside 300 K to
+  ///         2500 K: wrong unit?), .205 (no such phase), .232 (options)
+  State soak(Temperature t, const SoakOptions& options = {}) const;
+
+  /// Many soaks in the order given; equal to that many single soaks.
+  /// @param progress  called after each soak with the number done; return false to stop:
+  ///                  the sweep then holds what is done and says so
+  Sweep sweep(std::span<const Temperature> temperatures, const SoakOptions& options = {},
+              const std::function<bool(std::size_t)>& progress = {}) const;
+
+  std::string brief() const;  ///< one line
+
+ private:
+  std::string name_;
+  SharedParameters parameters_;
+  MillAnalysis analysis_;
+};
+
+}  // namespace gibbsteel

@@ -1,0 +1,142 @@
+#include "internal/compiled_phase.hpp"
+
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <tuple>
+
+namespace gibbsteel::internal {
+namespace {
+
+/// Finds constituents of one sublattice by name.
+std::optional<std::uint16_t> index_of(const CompiledPhase& phase,
+                                      std::size_t sublattice, std::string_view name) {
+  for (std::size_t i = phase.first[sublattice]; i < phase.first[sublattice + 1]; ++i)
+    if (phase.constituents[i].name == name) return static_cast<std::uint16_t>(i);
+  return std::nullopt;
+}
+
+void add_constituents(CompiledPhase& out, const Phase& phase,
+                      std::span<const std::string> active) {
+  out.reachable = true;
+  for (std::size_t s = 0; s < phase.sublattices.size(); ++s) {
+    out.first.push_back(out.constituents.size());
+    for (const auto& name : phase.sublattices[s].constituents) {
+      const auto at = std::find(active.begin(), active.end(), name);
+      if (at == active.end() && name != kVacancy) continue;
+      const int element =
+          at == active.end() ? -1 : static_cast<int>(at - active.begin());
+      out.constituents.push_back({name, s, element});
+      out.sites.push_back(phase.sublattices[s].sites);
+    }
+    if (out.first.back() == out.constituents.size()) out.reachable = false;
+  }
+  out.first.push_back(out.constituents.size());
+}
+
+/// Indices of a term's constituents; empty when one of them is not active.
+struct TermShape {
+  TermGroup group;
+  bool operator<(const TermShape& other) const {
+    const auto key = [](const TermGroup& g) {
+      return std::tie(g.mixing, g.single_count, g.mixed, g.single);
+    };
+    return key(group) < key(other.group);
+  }
+};
+
+std::optional<TermShape> shape_of(const CompiledPhase& phase, const Term& term) {
+  TermShape shape;
+  std::size_t mixed = 0, mixing_sublattices = 0, widest = 1;
+  for (std::size_t s = 0; s < term.on.size(); ++s) {
+    const auto& names = term.on[s];
+    mixing_sublattices += names.size() > 1 ? 1u : 0u;
+    widest = std::max(widest, names.size());
+    for (const auto& name : names) {
+      const auto i = index_of(phase, s, name);
+      if (!i) return std::nullopt;
+      if (names.size() > 1)
+        shape.group.mixed[mixed++] = *i;
+      else
+        shape.group.single[shape.group.single_count++] = *i;
+    }
+  }
+  if (mixing_sublattices == 2)
+    shape.group.mixing = Mixing::reciprocal;
+  else if (mixing_sublattices == 1)
+    shape.group.mixing = widest == 2 ? Mixing::binary : Mixing::ternary;
+  return shape;
+}
+
+/// Groups terms that differ in order only; orders a file leaves out become zeros.
+CompiledTerms compile_terms(const ParameterSet& set, const CompiledPhase& phase,
+                            const std::vector<Term>& terms) {
+  std::map<TermShape, std::vector<const Term*>> groups;
+  for (const Term& term : terms)
+    if (const auto shape = shape_of(phase, term)) groups[*shape].push_back(&term);
+  CompiledTerms result;
+  for (const auto& [shape, members] : groups) {
+    TermGroup group = shape.group;
+    int highest = 0;
+    for (const Term* term : members) highest = std::max(highest, term->order.value_or(0));
+    group.first_coefficient = result.polynomial.coefficient_count;
+    group.coefficient_count = static_cast<std::uint8_t>(highest + 1);
+    result.polynomial.coefficient_count += group.coefficient_count;
+    result.coefficients.resize(result.polynomial.coefficient_count);
+    for (const Term* term : members)
+      result.coefficients[group.first_coefficient +
+                          static_cast<std::uint32_t>(term->order.value_or(0))] =
+          compile_expression(set, term->value);
+    result.polynomial.groups.push_back(group);
+  }
+  return result;
+}
+
+/// Curie temperatures and moments do not depend on T (checked by the reader).
+void compile_constant(const ParameterSet& set, const CompiledPhase& phase,
+                      const std::vector<Term>& terms, Polynomial& polynomial,
+                      std::vector<double>& coefficients) {
+  auto compiled = compile_terms(set, phase, terms);
+  polynomial = std::move(compiled.polynomial);
+  for (const auto& expression : compiled.coefficients)
+    coefficients.push_back(expression.at(1.0, {}).value);
+}
+
+}  // namespace
+
+CompiledPhase compile_phase(const ParameterSet& set, const Phase& phase,
+                            std::span<const std::string> active) {
+  CompiledPhase result;
+  result.name = phase.name;
+  add_constituents(result, phase, active);
+  if (!result.reachable) return result;
+  result.energy = compile_terms(set, result, phase.energy);
+  if (phase.magnetism) {
+    result.structure_factor = phase.magnetism->structure_factor;
+    result.negative_value_divisor = phase.magnetism->negative_value_divisor;
+    compile_constant(set, result, phase.curie_temperature, result.curie,
+                     result.curie_coefficients);
+    compile_constant(set, result, phase.magnetic_moment, result.moment,
+                     result.moment_coefficients);
+    if (result.curie.groups.empty() || result.moment.groups.empty())
+      result.structure_factor = 0.0;
+  }
+  return result;
+}
+
+void PhaseCoefficients::refresh(const CompiledPhase& phase, double t,
+                                std::span<const TemperatureValue> curve_values) {
+  kelvin = t;
+  const std::size_t count = phase.energy.coefficients.size();
+  value.resize(count);
+  dt.resize(count);
+  dt2.resize(count);
+  for (std::size_t i = 0; i < count; ++i) {
+    const auto v = phase.energy.coefficients[i].at(t, curve_values);
+    value[i] = v.value;
+    dt[i] = v.dt;
+    dt2[i] = v.dt2;
+  }
+}
+
+}  // namespace gibbsteel::internal

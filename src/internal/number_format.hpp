@@ -1,0 +1,34 @@
+#pragma once
+/// Numbers as text, independent of the locale.
+
+#include <charconv>
+#include <string>
+
+namespace gibbsteel::internal {
+
+/// Shortest text that reads back as the same number.
+inline std::string shortest(double value) {
+  char buffer[32];
+  const auto end = std::to_chars(buffer, buffer + sizeof buffer, value).ptr;
+  return {buffer, end};
+}
+
+/// With `digits` places behind the point.
+inline std::string fixed(double value, int digits) {
+  char buffer[400];
+  const auto end = std::to_chars(buffer, buffer + sizeof buffer, value,
+                                 std::chars_format::fixed, digits)
+                       .ptr;
+  return {buffer, end};
+}
+
+/// Scientific notation with `digits` places behind the point: "1.3e-12".
+inline std::string scientific(double value, int digits) {
+  char buffer[64];
+  const auto end = std::to_chars(buffer, buffer + sizeof buffer, value,
+                                 std::chars_format::scientific, digits)
+                       .ptr;
+  return {buffer, end};
+}
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,64 @@
+#pragma once
+/// Values and temperature derivatives of the sums of powers and curves in a parameter
+/// file, Eq. (P1).
+
+#include <cstdint>
+#include <span>
+#include <utility>
+#include <vector>
+
+#include "gibbsteel/parameter_set.hpp"
+
+namespace gibbsteel::internal {
+
+/// f, df/dT and d2f/dT2 at one temperature.
+struct TemperatureValue {
+  double value = 0.0;
+  double dt = 0.0;
+  double dt2 = 0.0;
+
+  void add(double factor, const TemperatureValue& other) noexcept {
+    value += factor * other.value;
+    dt += factor * other.dt;
+    dt2 += factor * other.dt2;
+  }
+};
+
+/// T^n or T ln T.
+TemperatureValue power_value(TemperaturePower power, double kelvin) noexcept;
+
+/// An expression whose curves are given by index.
+struct CompiledExpression {
+  std::vector<TemperatureTerm> terms;
+  std::vector<std::pair<std::uint32_t, double>> curves;
+
+  /// @param curve_values  values of all curves of the set at the same temperature
+  TemperatureValue at(double kelvin,
+                      std::span<const TemperatureValue> curve_values) const noexcept;
+};
+
+CompiledExpression compile_expression(const ParameterSet& set, const Expression& source);
+
+/// All curves of a set, each after the curves that it is made of. Holds a reference to
+/// `set`, which must outlive it. Expects curves that exist and do not form a cycle
+/// (checked by the reader).
+class CurveTable {
+ public:
+  explicit CurveTable(const ParameterSet& set);
+  std::size_t size() const noexcept { return order_.size(); }
+  /// @param out  length size(); entry i belongs to set.curves[i]
+  void evaluate(double kelvin, std::span<TemperatureValue> out) const noexcept;
+
+ private:
+  struct Piece {
+    double up_to;
+    CompiledExpression value;
+  };
+  void append_in_order(const ParameterSet& set, std::size_t curve,
+                       std::vector<bool>& done);
+
+  std::vector<std::vector<Piece>> pieces_;
+  std::vector<std::size_t> order_;
+};
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,47 @@
+#pragma once
+/// Cold start: the linear program over all columns so far, and new columns at the minima
+/// of D that lie below its plane, until none lies far below (dual cutting planes).
+
+#include "minimizer/linear_program.hpp"
+#include "minimizer/phase_minimum.hpp"
+
+namespace gibbsteel::internal {
+
+class ColumnGeneration {
+ public:
+  /// Starts with the seeds of every phase.
+  explicit ColumnGeneration(Conditions& conditions);
+
+  /// Repeats program and pricing until no minimum lies lower than `depth` below the plane
+  /// [J/mol of atoms] or `rounds` are used up. @return false when the program failed
+  bool run(double depth, int rounds);
+
+  /// Descends at the program's chemical potentials.
+  DescentResult descend_from(std::size_t phase, double* y, const DescentLimits& limits);
+
+  const LinearProgram& program() const noexcept { return program_; }
+  ColumnPool& pool() noexcept { return pool_; }
+  TangentStep& step() noexcept { return step_; }
+  Conditions& conditions() noexcept { return conditions_; }
+
+ private:
+  double price(std::size_t phase);
+
+  Conditions& conditions_;
+  ColumnPool pool_;
+  LinearProgram program_;
+  TangentStep step_;
+};
+
+/// Columns of one phase, the lowest D at `mu` first, each at least `apart` from those
+/// before it; then, if `spread`, the ones farthest from all chosen. At most `count`.
+std::vector<std::size_t> distant_columns(const ColumnPool& pool, std::size_t phase,
+                                         std::span<const double> mu, std::size_t count,
+                                         double apart, bool spread);
+
+/// False for a phase whose site fractions are all fixed.
+inline bool has_freedom(const CompiledPhase& phase) noexcept {
+  return phase.size() > phase.sublattice_count();
+}
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,26 @@
+#include "minimizer/column_pool.hpp"
+
+namespace gibbsteel::internal {
+
+std::size_t ColumnPool::add(const Conditions& conditions, std::size_t phase,
+                            const double* y, double energy) {
+  const CompiledPhase& compiled = *conditions.phases[phase].phase;
+  const double count = internal::atoms(compiled, y);
+  composition_.resize(composition_.size() + elements_, 0.0);
+  add_atoms(compiled, y, 1.0 / count, &composition_[composition_.size() - elements_]);
+  energy_.push_back(energy / count);
+  atoms_.push_back(count);
+  phase_.push_back(phase);
+  y_.insert(y_.end(), y, y + compiled.size());
+  offset_.push_back(y_.size());
+  return phase_.size() - 1;
+}
+
+double ColumnPool::d(std::size_t column, std::span<const double> mu) const noexcept {
+  const double* x = composition(column);
+  double value = energy_[column];
+  for (std::size_t e = 0; e < elements_; ++e) value -= mu[e] * x[e];
+  return value;
+}
+
+}  // namespace gibbsteel::internal

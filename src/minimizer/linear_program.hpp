@@ -1,0 +1,51 @@
+#pragma once
+/// The master problem: the mixture of columns with the lowest energy,
+///
+///   minimize  sum_k g_k x_k   subject to  sum_k a_k x_k = b,  x >= 0          Eq. (L1)
+///
+/// by the revised simplex method with an explicit inverse: few rows, many columns, warm
+/// start from the last basis. The dual variables are chemical potentials.
+
+#include <Eigen/Core>
+
+#include "minimizer/column_pool.hpp"
+
+namespace gibbsteel::internal {
+
+class LinearProgram {
+ public:
+  /// Starts from artificial columns (pure elements far above every phase).
+  explicit LinearProgram(std::span<const double> overall);
+
+  /// Solves with all columns of the pool. @return false when the pivot limit was reached
+  bool solve(const ColumnPool& pool);
+
+  struct Entry {
+    std::size_t column;
+    double amount;  ///< moles of atoms
+  };
+  /// Basis columns that are in the pool, amounts >= 0.
+  std::vector<Entry> basis() const;
+  /// Dual variables [J/mol], length elements.
+  std::span<const double> potentials() const noexcept {
+    return {mu_.data(), static_cast<std::size_t>(mu_.size())};
+  }
+  /// True when no mixture of pool columns has the overall composition.
+  bool infeasible() const noexcept;
+
+ private:
+  static constexpr double kArtificialEnergy = 5e6;  ///< [J/mol of atoms]
+  static constexpr int kMostPivots = 3000;
+
+  Eigen::Index entering(const ColumnPool& pool) const;
+  bool pivot(const ColumnPool& pool, Eigen::Index column);
+  void refactor(const ColumnPool& pool);
+  void update_potentials(const ColumnPool& pool);
+  double basis_energy(const ColumnPool& pool, Eigen::Index row) const;
+
+  Eigen::VectorXd overall_, perturbed_, amounts_, mu_;
+  Eigen::MatrixXd inverse_;
+  std::vector<Eigen::Index> basis_;  ///< pool column, or -1 - element when artificial
+};
+
+}  // namespace gibbsteel::internal

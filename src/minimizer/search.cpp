@@ -1,0 +1,143 @@
+#include "minimizer/search.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace gibbsteel::internal {
+namespace {
+
+/// Depths [J/mol of atoms] to which the cold start is carried before the refinement is
+/// tried (again), and the rounds allowed for each.
+struct Stage {
+  double depth;
+  int rounds;
+};
+constexpr std::array kStages{Stage{100.0, 15}, Stage{1.0, 25}, Stage{0.01, 40}};
+constexpr double kNewSetAtoms = 1e-3;  ///< most atoms in a phase that is added
+constexpr double kNewSetShare = 0.1;   ///< and most of any element's atoms
+
+/// First amount of a phase that is added [mol of formula units].
+double first_amount(const Conditions& conditions, const AbsentMinimum& m) {
+  const CompiledPhase& phase = *conditions.phases[m.phase].phase;
+  std::vector<double> formula(conditions.elements(), 0.0);
+  add_atoms(phase, m.y.data(), 1.0, formula.data());
+  double amount = kNewSetAtoms / atoms(phase, m.y.data());
+  for (std::size_t e = 0; e < formula.size(); ++e)
+    if (formula[e] > 0.0)
+      amount = std::min(amount, kNewSetShare * conditions.overall[e] / formula[e]);
+  return amount;
+}
+
+}  // namespace
+
+Search::Search(Conditions& conditions, const SolveOptions& options)
+    : conditions_(conditions), options_(options), generation_(conditions) {}
+
+bool Search::refine_from_program() {
+  sets_ = sets_from_basis(generation_);
+  const auto mu = generation_.program().potentials();
+  mu_.assign(mu.begin(), mu.end());
+  if (sets_.empty()) return false;
+  last_ = refine(conditions_, options_.max_newton_steps, options_.balance_tolerance,
+                 sets_, mu_);
+  newton_steps_ += last_.steps;
+  return last_.converged;
+}
+
+bool Search::start(SolveReport& report) {
+  for (const Stage& stage : kStages) {
+    if (!generation_.run(stage.depth, stage.rounds)) continue;
+    if (generation_.program().infeasible()) {
+      report.status = SolveStatus::infeasible;
+      report.reason = "no mixture of the allowed phases has this composition";
+      return false;
+    }
+    if (refine_from_program()) return true;
+  }
+  report.status = SolveStatus::stalled;
+  report.reason = "the refinement did not converge from any start";
+  return false;
+}
+
+std::vector<AbsentMinimum> Search::violations() const {
+  std::vector<AbsentMinimum> found;
+  for (const auto& m : absent_)
+    if (m.d < -options_.stability_tolerance) found.push_back(m);
+  return found;
+}
+
+void Search::add_columns(const std::vector<AbsentMinimum>& violations) {
+  ColumnPool& pool = generation_.pool();
+  const auto add = [&](std::size_t phase, const std::vector<double>& y) {
+    const Candidate& candidate = conditions_.phases[phase];
+    pool.add(conditions_, phase, y.data(),
+             gibbs_energy(*candidate.phase, candidate.at, y.data()));
+  };
+  for (const auto& m : violations) add(m.phase, m.y);
+  for (const auto& set : sets_) add(set.phase, set.y);
+}
+
+/// Adds the lowest violating minimum as a small new set.
+bool Search::refine_with(const AbsentMinimum& lowest) {
+  if (sets_.size() >= conditions_.elements()) return false;
+  auto sets = sets_;
+  auto mu = mu_;
+  sets.push_back({lowest.phase, first_amount(conditions_, lowest), lowest.y, 0});
+  const auto result = refine(conditions_, options_.max_newton_steps,
+                             options_.balance_tolerance, sets, mu);
+  newton_steps_ += result.steps;
+  const double before = total_energy(conditions_, sets_);
+  if (!result.converged || total_energy(conditions_, sets) >= before) return false;
+  sets_ = std::move(sets);
+  mu_ = std::move(mu);
+  last_ = result;
+  return true;
+}
+
+bool Search::certify(SolveReport& report) {
+  for (; report.rounds < options_.max_rounds; ++report.rounds) {
+    absent_ = test_plane(generation_, sets_, mu_, options_.starts_per_phase);
+    const auto found = violations();
+    if (found.empty()) return true;
+    add_columns(found);
+    if (refine_with(found.front())) continue;
+    bool refined = false;
+    for (const Stage& stage : kStages)
+      if (!refined && generation_.run(stage.depth, stage.rounds))
+        refined = refine_from_program();
+    if (!refined) {
+      report.status = SolveStatus::stalled;
+      report.reason = "the refinement did not converge after a phase was added";
+      return false;
+    }
+  }
+  report.status = SolveStatus::iteration_limit;
+  report.reason = "phases below the tangent plane kept appearing";
+  return false;
+}
+
+void Search::finish(SolveReport& report) {
+  report.balance_residual = last_.balance;
+  report.present_residual = last_.plane;
+  polish(generation_, mu_, absent_);
+  std::erase_if(absent_, [&](const AbsentMinimum& m) {
+    return std::any_of(sets_.begin(), sets_.end(), [&](const PhaseSet& set) {
+      return set.phase == m.phase && distance(set.y, m.y) < kMergeDistance;
+    });
+  });
+  if (!absent_.empty()) report.lowest_absent = absent_.front().d;
+}
+
+void Search::run(SolveReport& report) {
+  if (start(report) && certify(report)) {
+    report.status = SolveStatus::converged;
+    report.certificate = Certificate::many_starts;
+    report.reason = "converged; no phase found below the tangent plane";
+    finish(report);
+  }
+  report.newton_steps = newton_steps_;
+  report.columns = static_cast<int>(generation_.pool().size());
+  report.evaluations = conditions_.evaluations;
+}
+
+}  // namespace gibbsteel::internal

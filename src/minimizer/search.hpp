@@ -1,0 +1,41 @@
+#pragma once
+/// The whole search: cold start, refinement, certificate, and back when a phase lies
+/// below the plane.
+
+#include "gibbsteel/minimizer.hpp"
+#include "minimizer/certificate.hpp"
+#include "minimizer/two_level_newton.hpp"
+
+namespace gibbsteel::internal {
+
+class Search {
+ public:
+  Search(Conditions& conditions, const SolveOptions& options);
+  /// Fills the report (status, certificate, residuals, counts).
+  void run(SolveReport& report);
+
+  const std::vector<PhaseSet>& sets() const noexcept { return sets_; }
+  const std::vector<double>& potentials() const noexcept { return mu_; }
+  const std::vector<AbsentMinimum>& absent() const noexcept { return absent_; }
+  bool potentials_fixed() const noexcept { return last_.potentials_fixed; }
+
+ private:
+  bool start(SolveReport& report);
+  bool refine_from_program();
+  bool refine_with(const AbsentMinimum& lowest);
+  bool certify(SolveReport& report);
+  void add_columns(const std::vector<AbsentMinimum>& violations);
+  std::vector<AbsentMinimum> violations() const;
+  void finish(SolveReport& report);
+
+  Conditions& conditions_;
+  const SolveOptions& options_;
+  ColumnGeneration generation_;
+  std::vector<PhaseSet> sets_;
+  std::vector<double> mu_;
+  std::vector<AbsentMinimum> absent_;
+  Refinement last_;
+  int newton_steps_ = 0;
+};
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,274 @@
+#include "minimizer/two_level_newton.hpp"
+
+#include <Eigen/LU>
+#include <Eigen/QR>
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gibbsteel::internal {
+namespace {
+
+constexpr double kLargestMove = 0.25;    ///< of a site fraction in one step
+constexpr double kShrink = 0.1;          ///< an amount keeps at least this share
+constexpr int kShrinkingStepsAllowed = 4;
+constexpr double kAmountSlack = 1.2;     ///< moles of atoms a set may hold on the way
+constexpr double kPlaneTolerance = 2e-8;  ///< [J/mol of atoms]
+constexpr double kStepTolerance = 1e-6;  ///< relative; the next step is its square
+constexpr double kRankTolerance = 1e-13;
+constexpr double kTraceRatio = 2.5;   ///< balance off by more than this: Henry's law
+constexpr double kDilute = 0.05;      ///< site fraction up to which it is applied
+constexpr double kNegligible = 1e-30;  ///< site fraction that no test looks at
+
+/// Everything about one set at the current point.
+struct SetPoint {
+  SetPoint(std::size_t n, std::size_t elements)
+      : step(n, elements), gradient(n), dy(n), formula(elements) {}
+  TangentStep step;
+  std::vector<double> gradient, dy, formula;  ///< formula: M(y)
+  double energy = 0.0;
+  double atoms = 0.0;
+};
+
+/// Scales the site fractions of element e in all sets. @return false if not dilute
+bool scale_dilute(const Conditions& conditions, std::vector<PhaseSet>& sets, int e,
+                  double ratio) {
+  const auto each = [&](const auto& action) {
+    for (PhaseSet& set : sets) {
+      const auto& constituents = conditions.phases[set.phase].phase->constituents;
+      for (std::size_t i = 0; i < set.y.size(); ++i)
+        if (constituents[i].element == e) action(set.y[i]);
+    }
+  };
+  bool dilute = true;
+  each([&](double y) { dilute = dilute && y * std::max(1.0, ratio) < kDilute; });
+  if (dilute) each([&](double& y) { y *= ratio; });
+  return dilute;
+}
+
+/// Trace elements whose balance is far off are brought to balance by Henry's law: all
+/// their site fractions by one factor, the chemical potential by R T times its logarithm.
+void balance_traces(const Conditions& conditions, std::vector<PhaseSet>& sets,
+                    std::vector<double>& mu) {
+  std::vector<double> held(conditions.elements(), 0.0);
+  for (const PhaseSet& set : sets)
+    add_atoms(*conditions.phases[set.phase].phase, set.y.data(), set.amount,
+              held.data());
+  bool scaled = false;
+  for (std::size_t e = 0; e < held.size(); ++e) {
+    const double ratio = conditions.overall[e] / held[e];
+    if (!std::isfinite(ratio) || (ratio < kTraceRatio && ratio > 1.0 / kTraceRatio))
+      continue;
+    if (!scale_dilute(conditions, sets, static_cast<int>(e), ratio)) continue;
+    mu[e] += conditions.rt * std::log(ratio);
+    scaled = true;
+  }
+  for (PhaseSet& set : sets) {
+    if (!scaled) break;
+    const std::vector<double> no_change(set.y.size(), 0.0), y = set.y;
+    update_fractions(*conditions.phases[set.phase].phase, y.data(), no_change.data(), 0.0,
+                     set.y.data());
+  }
+}
+
+class Newton {
+ public:
+  Newton(Conditions& conditions, std::vector<PhaseSet>& sets, std::vector<double>& mu)
+      : conditions_(conditions), sets_(sets), mu_(mu), e_(conditions.elements()) {}
+
+  void evaluate();
+  void residuals(Refinement& result) const;
+  /// @return false when no finite step exists
+  bool solve(Refinement& result);
+  void take_step();
+  double largest_change() const noexcept { return largest_change_; }
+
+ private:
+  Eigen::Index rows() const {
+    return static_cast<Eigen::Index>(e_ + sets_.size());
+  }
+  void assemble(Eigen::MatrixXd& matrix, Eigen::VectorXd& right) const;
+  double amount_bound(std::size_t f) const;
+  void remove_vanished();
+
+  Conditions& conditions_;
+  std::vector<PhaseSet>& sets_;
+  std::vector<double>& mu_;
+  std::size_t e_;
+  std::vector<SetPoint> points_;
+  Eigen::VectorXd change_;  ///< dmu, then dn
+  double largest_change_ = 1.0;
+};
+
+void Newton::evaluate() {
+  std::array<double, kMaxConstituents * kMaxConstituents> hessian;
+  points_.clear();
+  for (const PhaseSet& set : sets_) {
+    const Candidate& candidate = conditions_.phases[set.phase];
+    SetPoint& p = points_.emplace_back(candidate.size(), e_);
+    ++conditions_.evaluations;
+    p.energy = gibbs_energy(*candidate.phase, candidate.at, set.y.data(),
+                            p.gradient.data(), hessian.data());
+    p.step.factor(*candidate.phase, conditions_.rt, set.y.data(), hessian.data());
+    p.step.project_elements(*candidate.phase, e_);
+    add_atoms(*candidate.phase, set.y.data(), 1.0, p.formula.data());
+    p.atoms = atoms(*candidate.phase, set.y.data());
+  }
+}
+
+void Newton::residuals(Refinement& result) const {
+  result.balance = result.plane = 0.0;
+  for (std::size_t e = 0; e < e_; ++e) {
+    double sum = 0.0;
+    for (std::size_t f = 0; f < sets_.size(); ++f)
+      sum += sets_[f].amount * points_[f].formula[e];
+    result.balance =
+        std::max(result.balance, std::abs(sum / conditions_.overall[e] - 1.0));
+  }
+  for (const SetPoint& p : points_) {
+    double d = p.energy;
+    for (std::size_t e = 0; e < e_; ++e) d -= mu_[e] * p.formula[e];
+    result.plane = std::max(result.plane, std::abs(d) / p.atoms);
+  }
+}
+
+void Newton::assemble(Eigen::MatrixXd& matrix, Eigen::VectorXd& right) const {
+  std::vector<double> response(e_ * e_, 0.0), balance(conditions_.overall);
+  for (std::size_t f = 0; f < sets_.size(); ++f) {
+    const SetPoint& p = points_[f];
+    const double n = sets_[f].amount;
+    p.step.add_response(n, response.data());
+    p.step.add_projected(n, p.gradient.data(), balance.data());
+    for (std::size_t e = 0; e < e_; ++e) balance[e] -= n * p.formula[e];
+  }
+  for (std::size_t a = 0; a < e_; ++a)
+    for (std::size_t b = 0; b < e_; ++b) balance[a] -= response[a * e_ + b] * mu_[b];
+  const double rt = conditions_.rt;
+  for (std::size_t a = 0; a < e_; ++a) {
+    const auto row = static_cast<Eigen::Index>(a);
+    const double scale = 1.0 / std::sqrt(conditions_.overall[a]);
+    right[row] = balance[a] * scale;
+    for (std::size_t b = 0; b < e_; ++b)
+      matrix(row, static_cast<Eigen::Index>(b)) =
+          response[a * e_ + b] * rt * scale / std::sqrt(conditions_.overall[b]);
+    for (std::size_t f = 0; f < sets_.size(); ++f) {
+      const auto column = static_cast<Eigen::Index>(e_ + f);
+      matrix(row, column) = matrix(column, row) =
+          points_[f].formula[a] * scale * std::sqrt(sets_[f].amount);
+    }
+  }
+  for (std::size_t f = 0; f < sets_.size(); ++f) {
+    double d = points_[f].energy;
+    for (std::size_t e = 0; e < e_; ++e) d -= mu_[e] * points_[f].formula[e];
+    right[static_cast<Eigen::Index>(e_ + f)] = d * std::sqrt(sets_[f].amount) / rt;
+  }
+}
+
+bool Newton::solve(Refinement& result) {
+  Eigen::MatrixXd matrix = Eigen::MatrixXd::Zero(rows(), rows());
+  Eigen::VectorXd right(rows());
+  assemble(matrix, right);
+  if (!matrix.allFinite() || !right.allFinite()) return false;
+  Eigen::FullPivLU<Eigen::MatrixXd> lu(matrix);
+  lu.setThreshold(kRankTolerance);
+  result.potentials_fixed = lu.isInvertible();
+  // A rank-deficient system (a compound alone, phases in a fixed reaction) gets the
+  // smallest change that solves it.
+  change_ = lu.isInvertible()
+                ? Eigen::VectorXd(lu.solve(right))
+                : Eigen::VectorXd(
+                      matrix.completeOrthogonalDecomposition().solve(right));
+  for (std::size_t e = 0; e < e_; ++e)
+    change_[static_cast<Eigen::Index>(e)] *=
+        conditions_.rt / std::sqrt(conditions_.overall[e]);
+  for (std::size_t f = 0; f < sets_.size(); ++f)
+    change_[static_cast<Eigen::Index>(e_ + f)] *= std::sqrt(sets_[f].amount);
+  return change_.allFinite();
+}
+
+/// Share of the step that keeps an amount below what the overall composition can feed.
+double Newton::amount_bound(std::size_t f) const {
+  const double n = sets_[f].amount;
+  const double dn = change_[static_cast<Eigen::Index>(e_ + f)];
+  double most = std::max(1.1 * n, kAmountSlack / points_[f].atoms);
+  return n + dn > most ? (most - n) / dn : 1.0;
+}
+
+void Newton::take_step() {
+  std::vector<double> target(mu_);
+  for (std::size_t e = 0; e < e_; ++e) target[e] += change_[static_cast<Eigen::Index>(e)];
+  double largest = 0.0;
+  largest_change_ = 0.0;
+  for (std::size_t f = 0; f < sets_.size(); ++f) {
+    SetPoint& p = points_[f];
+    p.step.response_to(target.data(), p.gradient.data(), p.dy.data());
+    for (std::size_t i = 0; i < p.dy.size(); ++i) {
+      largest = std::max(largest, std::abs(p.dy[i]));
+      if (sets_[f].y[i] > kNegligible)
+        largest_change_ = std::max(largest_change_, std::abs(p.dy[i]) / sets_[f].y[i]);
+    }
+  }
+  double fraction = largest > kLargestMove ? kLargestMove / largest : 1.0;
+  for (std::size_t f = 0; f < sets_.size(); ++f)
+    fraction = std::min(fraction, amount_bound(f));
+  for (std::size_t e = 0; e < e_; ++e) mu_[e] += fraction * (target[e] - mu_[e]);
+  std::vector<double> moved;
+  for (std::size_t f = 0; f < sets_.size(); ++f) {
+    PhaseSet& set = sets_[f];
+    moved.resize(set.y.size());
+    update_fractions(*conditions_.phases[set.phase].phase, set.y.data(),
+                     points_[f].dy.data(), fraction, moved.data());
+    set.y.swap(moved);
+    const double dn = fraction * change_[static_cast<Eigen::Index>(e_ + f)];
+    const bool shrinks = set.amount + dn < kShrink * set.amount;
+    set.amount = shrinks ? kShrink * set.amount : set.amount + dn;
+    set.shrinking_steps = shrinks ? set.shrinking_steps + 1 : 0;
+  }
+  remove_vanished();
+}
+
+void Newton::remove_vanished() {
+  for (std::size_t f = 0; f < sets_.size() && sets_.size() > 1;) {
+    if (sets_[f].shrinking_steps >= kShrinkingStepsAllowed) {
+      sets_.erase(sets_.begin() + static_cast<std::ptrdiff_t>(f));
+      largest_change_ = 1.0;
+    } else {
+      ++f;
+    }
+  }
+  const std::size_t before = sets_.size();
+  merge_close_sets(sets_);
+  if (sets_.size() != before) largest_change_ = 1.0;
+}
+
+}  // namespace
+
+Refinement refine(Conditions& conditions, int most_steps, double balance_tolerance,
+                  std::vector<PhaseSet>& sets, std::vector<double>& mu) {
+  Refinement result;
+  Newton newton(conditions, sets, mu);
+  for (; result.steps < most_steps; ++result.steps) {
+    balance_traces(conditions, sets, mu);
+    newton.evaluate();
+    newton.residuals(result);
+    if (newton.largest_change() < kStepTolerance &&
+        result.balance < balance_tolerance && result.plane < kPlaneTolerance) {
+      result.converged = true;
+      return result;
+    }
+    if (!newton.solve(result)) return result;
+    newton.take_step();
+  }
+  return result;
+}
+
+double total_energy(const Conditions& conditions, const std::vector<PhaseSet>& sets) {
+  double sum = 0.0;
+  for (const PhaseSet& set : sets) {
+    const Candidate& candidate = conditions.phases[set.phase];
+    sum += set.amount * gibbs_energy(*candidate.phase, candidate.at, set.y.data());
+  }
+  return sum;
+}
+
+}  // namespace gibbsteel::internal

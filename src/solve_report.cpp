@@ -1,0 +1,81 @@
+/// Options and report of the minimizer as text; see minimizer.hpp.
+
+#include <cmath>
+
+#include "gibbsteel/minimizer.hpp"
+#include "internal/number_format.hpp"
+
+namespace gibbsteel {
+
+std::string_view to_string(SolveStatus status) noexcept {
+  switch (status) {
+    case SolveStatus::not_run: return "not run";
+    case SolveStatus::converged: return "converged";
+    case SolveStatus::iteration_limit: return "iteration limit";
+    case SolveStatus::stalled: return "stalled";
+    case SolveStatus::infeasible: return "infeasible";
+  }
+  return "unknown";
+}
+
+std::string_view to_string(Certificate certificate) noexcept {
+  return certificate == Certificate::many_starts ? "many starts" : "none";
+}
+
+std::vector<Problem> SolveOptions::problems() const {
+  std::vector<Problem> found;
+  const auto require = [&](bool good, const char* name, double value,
+                           const char* remedy) {
+    if (!good)
+      found.push_back({"gibbsteel.input.232", name,
+                       "is " + internal::shortest(value), remedy});
+  };
+  require(max_rounds >= 1, "max_rounds", max_rounds, "give 1 or more");
+  require(max_newton_steps >= 5, "max_newton_steps", max_newton_steps,
+          "give 5 or more");
+  require(starts_per_phase >= 1, "starts_per_phase", starts_per_phase,
+          "give 1 or more");
+  require(balance_tolerance > 0.0 && balance_tolerance <= 1e-6, "balance_tolerance",
+          balance_tolerance, "give a number above 0, at most 1e-6");
+  require(stability_tolerance > 0.0 && std::isfinite(stability_tolerance),
+          "stability_tolerance", stability_tolerance,
+          "give a number above 0 [J/mol of atoms]");
+  return found;
+}
+
+bool SolveReport::usable() const noexcept {
+  return status == SolveStatus::converged && certificate != Certificate::none;
+}
+
+std::string SolveReport::brief() const {
+  if (!usable())
+    return "NOT USABLE: " + std::string(to_string(status)) + " (" + reason + ")";
+  return "converged, certificate: " + std::string(to_string(certificate)) +
+         ", lowest absent phase " + internal::fixed(lowest_absent, 1) +
+         " J/mol of atoms above the plane";
+}
+
+std::string SolveReport::full() const {
+  const auto line = [](const char* name, const std::string& value) {
+    std::string text = name;
+    text.resize(34, ' ');
+    return text + value + "\n";
+  };
+  std::string text;
+  text += line("status", std::string(to_string(status)));
+  text += line("certificate", std::string(to_string(certificate)));
+  text += line("reason", reason);
+  text += line("element balance, relative", internal::scientific(balance_residual, 1));
+  text += line("plane residual, J/mol of atoms",
+               internal::scientific(present_residual, 1));
+  text += line("lowest absent D, J/mol of atoms",
+               internal::scientific(lowest_absent, 3));
+  text += line("certificate rounds", std::to_string(rounds));
+  text += line("Newton steps", std::to_string(newton_steps));
+  text += line("columns", std::to_string(columns));
+  text += line("phase evaluations", std::to_string(evaluations));
+  text += line("time, ms", internal::fixed(1e3 * seconds, 2));
+  return text;
+}
+
+}  // namespace gibbsteel
