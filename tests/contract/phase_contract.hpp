@@ -8,11 +8,15 @@
 
 #include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/phase_model.hpp"
+#include "synthetic_set.hpp"
 
 namespace gibbsteel::contract {
 
-/// The shipped files. A new file is covered by adding one line.
-inline std::vector<SharedParameters> shipped_files() { return {default_parameters()}; }
+/// The shipped files, and the set with every kind of term. A new file is covered by adding
+/// one line.
+inline std::vector<SharedParameters> shipped_files() {
+  return {default_parameters(), synthetic_set()};
+}
 
 inline std::vector<std::string> symbols(const ParameterSet& set) {
   std::vector<std::string> all;

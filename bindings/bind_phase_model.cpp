@@ -1,0 +1,77 @@
+/// PhaseModel: energies and derivatives of one phase.
+
+#include "arrays.hpp"
+#include "common.hpp"
+#include "gibbsteel/phase_model.hpp"
+
+namespace gibbsteel::python {
+
+void bind_phase_model(py::module_& m) {
+  py::class_<Constituent>(m, "Constituent", "A constituent of a phase model.")
+      .def_readonly("name", &Constituent::name, "Element symbol or 'vacancy'.")
+      .def_readonly("sublattice", &Constituent::sublattice, "Index from 0.")
+      .def("__repr__", [](const Constituent& c) {
+        return "<Constituent " + c.name + " on sublattice " +
+               std::to_string(c.sublattice + 1) + ">";
+      });
+
+  py::class_<PhaseDerivatives>(m, "PhaseDerivatives",
+                               "Energy and derivatives per mole of formula units, as "
+                               "if every site fraction were independent. Eq. (G1)")
+      .def_readonly("value", &PhaseDerivatives::value, "G [J/mol]")
+      .def_readonly("dt", &PhaseDerivatives::dt, "dG/dT = -S [J/(mol K)]")
+      .def_readonly("dt2", &PhaseDerivatives::dt2, "d2G/dT2 [J/(mol K^2)]")
+      .def_property_readonly(
+          "dy", [](const PhaseDerivatives& d) { return read_only(d.dy); },
+          "dG/dy [J/mol], shape (n,)")
+      .def_property_readonly(
+          "dydt", [](const PhaseDerivatives& d) { return read_only(d.dydt); },
+          "d2G/dydT [J/(mol K)], shape (n,)")
+      .def_property_readonly(
+          "dy2",
+          [](const PhaseDerivatives& d) {
+            const auto n = static_cast<py::ssize_t>(d.dy.size());
+            return read_only(d.dy2, {n, n});
+          },
+          "d2G/dy2 [J/mol], shape (n, n)");
+
+  py::class_<PhaseModel>(m, "PhaseModel", "One phase compiled for a list of elements.")
+      .def_property_readonly("name", &PhaseModel::name)
+      .def_property_readonly("reachable", &PhaseModel::reachable,
+                             "False when a sublattice has no constituent left.")
+      .def_property_readonly("constituents", &PhaseModel::constituents,
+                             "All constituents, in the order of site fractions.")
+      .def_property_readonly(
+          "sites",
+          [](const PhaseModel& p) {
+            std::vector<double> sites;
+            for (std::size_t i = 0; i < p.constituents().size(); ++i)
+              sites.push_back(p.sites(i));
+            return read_only(sites);
+          },
+          "Sites of the sublattice of each constituent, shape (n,).")
+      .def(
+          "_evaluate",
+          [](const PhaseModel& p, double kelvin, const std::vector<double>& y) {
+            return p.evaluate(Temperature::kelvin(kelvin), y);
+          },
+          py::arg("kelvin"), py::arg("site_fractions"))
+      .def(
+          "curie_temperature",
+          [](const PhaseModel& p, const std::vector<double>& y) {
+            return p.curie_temperature(y);
+          },
+          py::arg("site_fractions"), "Effective Curie temperature [K]. Eq. (G5)")
+      .def(
+          "magnetic_moment",
+          [](const PhaseModel& p, const std::vector<double>& y) {
+            return p.magnetic_moment(y);
+          },
+          py::arg("site_fractions"), "Effective moment [Bohr magnetons]. Eq. (G5)")
+      .def("__repr__", [](const PhaseModel& p) {
+        return "<PhaseModel " + p.name() + ": " +
+               std::to_string(p.constituents().size()) + " constituents>";
+      });
+}
+
+}  // namespace gibbsteel::python

@@ -1,0 +1,110 @@
+/// SolveOptions and SolveReport.
+
+#include "common.hpp"
+#include "gibbsteel/minimizer.hpp"
+
+namespace gibbsteel::python {
+namespace {
+
+py::tuple report_state(const SolveReport& r) {
+  return py::make_tuple(static_cast<int>(r.status), static_cast<int>(r.certificate),
+                        r.reason, r.rounds, r.newton_steps, r.columns, r.evaluations,
+                        r.balance_residual, r.present_residual, r.lowest_absent,
+                        r.seconds);
+}
+
+SolveReport report_from(const py::tuple& t) {
+  SolveReport r;
+  r.status = static_cast<SolveStatus>(t[0].cast<int>());
+  r.certificate = static_cast<Certificate>(t[1].cast<int>());
+  r.reason = t[2].cast<std::string>();
+  r.rounds = t[3].cast<int>();
+  r.newton_steps = t[4].cast<int>();
+  r.columns = t[5].cast<int>();
+  r.evaluations = t[6].cast<int>();
+  r.balance_residual = t[7].cast<double>();
+  r.present_residual = t[8].cast<double>();
+  r.lowest_absent = t[9].cast<double>();
+  r.seconds = t[10].cast<double>();
+  return r;
+}
+
+SolveOptions make_options(int max_rounds, int max_newton_steps, int starts_per_phase,
+                          double balance_tolerance, double stability_tolerance) {
+  SolveOptions o;
+  o.max_rounds = max_rounds;
+  o.max_newton_steps = max_newton_steps;
+  o.starts_per_phase = starts_per_phase;
+  o.balance_tolerance = balance_tolerance;
+  o.stability_tolerance = stability_tolerance;
+  if (auto problems = o.problems(); !problems.empty())
+    throw InputError(std::move(problems));
+  return o;
+}
+
+void bind_options(py::module_& m) {
+  const SolveOptions standard;
+  py::class_<SolveOptions>(m, "SolveOptions", "Settings of the minimizer.")
+      .def(py::init(&make_options), py::kw_only(),
+           py::arg("max_rounds") = standard.max_rounds,
+           py::arg("max_newton_steps") = standard.max_newton_steps,
+           py::arg("starts_per_phase") = standard.starts_per_phase,
+           py::arg("balance_tolerance") = standard.balance_tolerance,
+           py::arg("stability_tolerance") = standard.stability_tolerance)
+      .def_readonly("max_rounds", &SolveOptions::max_rounds)
+      .def_readonly("max_newton_steps", &SolveOptions::max_newton_steps)
+      .def_readonly("starts_per_phase", &SolveOptions::starts_per_phase)
+      .def_readonly("balance_tolerance", &SolveOptions::balance_tolerance)
+      .def_readonly("stability_tolerance", &SolveOptions::stability_tolerance)
+      .def("__repr__", [](const SolveOptions& o) {
+        return py::str("SolveOptions(max_rounds={}, max_newton_steps={}, "
+                       "starts_per_phase={}, balance_tolerance={:g}, "
+                       "stability_tolerance={:g})")
+            .format(o.max_rounds, o.max_newton_steps, o.starts_per_phase,
+                    o.balance_tolerance, o.stability_tolerance);
+      })
+      .def(py::pickle(
+          [](const SolveOptions& o) {
+            return py::make_tuple(o.max_rounds, o.max_newton_steps, o.starts_per_phase,
+                                  o.balance_tolerance, o.stability_tolerance);
+          },
+          [](const py::tuple& t) {
+            return make_options(t[0].cast<int>(), t[1].cast<int>(), t[2].cast<int>(),
+                                t[3].cast<double>(), t[4].cast<double>());
+          }));
+}
+
+}  // namespace
+
+void bind_solve(py::module_& m) {
+  bind_options(m);
+  py::class_<SolveReport>(m, "SolveReport", "How a minimization went.")
+      .def_property_readonly(
+          "status", [](const SolveReport& r) { return std::string(to_string(r.status)); },
+          "'converged', 'iteration limit', 'stalled', 'infeasible' or 'not run'.")
+      .def_property_readonly(
+          "certificate",
+          [](const SolveReport& r) { return std::string(to_string(r.certificate)); },
+          "'many starts' or 'none'.")
+      .def_property_readonly("usable", &SolveReport::usable,
+                             "True when every number may be used.")
+      .def_readonly("reason", &SolveReport::reason, "One sentence.")
+      .def_readonly("rounds", &SolveReport::rounds, "Certificate rounds.")
+      .def_readonly("newton_steps", &SolveReport::newton_steps)
+      .def_readonly("columns", &SolveReport::columns, "Of the linear program.")
+      .def_readonly("evaluations", &SolveReport::evaluations,
+                    "Of a phase with its Hessian.")
+      .def_readonly("balance_residual", &SolveReport::balance_residual,
+                    "Largest relative element balance error; NaN when not computed.")
+      .def_readonly("present_residual", &SolveReport::present_residual,
+                    "Largest |D| of a present set [J/mol of atoms].")
+      .def_readonly("lowest_absent", &SolveReport::lowest_absent,
+                    "Lowest D found of all others [J/mol of atoms].")
+      .def_readonly("seconds", &SolveReport::seconds, "Wall time [s].")
+      .def("__repr__",
+           [](const SolveReport& r) { return "<SolveReport: " + r.brief() + ">"; })
+      .def("__str__", &SolveReport::full)
+      .def(py::pickle(&report_state, &report_from));
+}
+
+}  // namespace gibbsteel::python

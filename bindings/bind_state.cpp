@@ -1,0 +1,146 @@
+/// State, Matrix and SoakWarning.
+
+#include "common.hpp"
+#include "gibbsteel/state.hpp"
+
+namespace gibbsteel::python {
+namespace {
+
+py::dict by_name(const std::vector<Occurrence>& occurrences) {
+  py::dict result;
+  for (const auto& occurrence : occurrences)
+    result[py::str(occurrence.name)] = py::cast(occurrence);
+  return result;
+}
+
+bool contains(const State& state, const std::string& name) {
+  for (const auto& occurrence : state.occurrences)
+    if (occurrence.name == name) return true;
+  return false;
+}
+
+py::tuple get_state(const State& s) {
+  return py::make_tuple(
+      s.steel, s.analysis, s.temperature.in_kelvin(), static_cast<int>(s.basis),
+      s.occurrences, s.matrix, s.carbide_volume_percent, s.carbide_mass_percent,
+      s.carbon_activity, s.gibbs_energy, s.density, s.chemical_potential,
+      s.driving_force, s.warnings, s.solve_report, s.parameters, s.parameters_hash);
+}
+
+State set_state(const py::tuple& t) {
+  State s;
+  s.steel = t[0].cast<std::string>();
+  s.analysis = t[1].cast<MillAnalysis>();
+  s.temperature = Temperature::kelvin(t[2].cast<double>());
+  s.basis = static_cast<VolumeBasis>(t[3].cast<int>());
+  s.occurrences = t[4].cast<std::vector<Occurrence>>();
+  s.matrix = t[5].cast<Matrix>();
+  s.carbide_volume_percent = t[6].cast<double>();
+  s.carbide_mass_percent = t[7].cast<double>();
+  s.carbon_activity = t[8].cast<double>();
+  s.gibbs_energy = t[9].cast<double>();
+  s.density = t[10].cast<double>();
+  s.chemical_potential = t[11].cast<NamedValues>();
+  s.driving_force = t[12].cast<NamedValues>();
+  s.warnings = t[13].cast<std::vector<Warning>>();
+  s.solve_report = t[14].cast<SolveReport>();
+  s.parameters = t[15].cast<std::string>();
+  s.parameters_hash = t[16].cast<std::string>();
+  return s;
+}
+
+void bind_warning(py::module_& m) {
+  py::class_<Warning>(m, "SoakWarning", "What to know about a result; no error.")
+      .def_readonly("code", &Warning::code, "Stable code.")
+      .def_readonly("text", &Warning::text)
+      .def("__str__", [](const Warning& w) { return "[" + w.code + "] " + w.text; })
+      .def("__repr__",
+           [](const Warning& w) { return "<SoakWarning " + w.code + ": " + w.text + ">"; })
+      .def("__eq__", [](const Warning& a, const Warning& b) { return a == b; })
+      .def(py::pickle(
+          [](const Warning& w) { return py::make_tuple(w.code, w.text); },
+          [](const py::tuple& t) {
+            return Warning{t[0].cast<std::string>(), t[1].cast<std::string>()};
+          }));
+}
+
+void bind_matrix(py::module_& m) {
+  py::class_<Matrix>(m, "Matrix", "All matrix phases of a state together.")
+      .def_readonly("mass_percent", &Matrix::mass_percent, "Percent of the mass.")
+      .def_readonly("volume_percent", &Matrix::volume_percent, "Percent of the volume.")
+      .def_readonly("weight_percent", &Matrix::weight_percent,
+                    "Mass-weighted composition: dict of weight percents.")
+      .def_readonly("atom_fraction", &Matrix::atom_fraction,
+                    "dict of atom fractions, sum 1.")
+      .def("__repr__",
+           [](const Matrix& x) {
+             return py::str("<Matrix: {:.2f} % of the mass, {:.3f} wt% C>")
+                 .format(x.mass_percent, x.weight_percent["C"]);
+           })
+      .def("__eq__", [](const Matrix& a, const Matrix& b) { return a == b; })
+      .def(py::pickle(
+          [](const Matrix& x) {
+            return py::make_tuple(x.mass_percent, x.volume_percent, x.weight_percent,
+                                  x.atom_fraction);
+          },
+          [](const py::tuple& t) {
+            return Matrix{t[0].cast<double>(), t[1].cast<double>(),
+                          t[2].cast<NamedValues>(), t[3].cast<NamedValues>()};
+          }));
+}
+
+}  // namespace
+
+void bind_state(py::module_& m) {
+  bind_warning(m);
+  bind_matrix(m);
+  py::class_<State>(m, "State",
+                    "Long-hold limit (true equilibrium) of one steel at one temperature. "
+                    "When `usable` is False every number is NaN or missing.")
+      .def_readonly("steel", &State::steel, "Name of the steel; may be empty.")
+      .def_readonly("analysis", &State::analysis, "The certificate, sorted.")
+      .def_property_readonly("kelvin",
+                             [](const State& s) { return s.temperature.in_kelvin(); })
+      .def_property_readonly("celsius",
+                             [](const State& s) { return s.temperature.in_celsius(); })
+      .def_property_readonly(
+          "fahrenheit", [](const State& s) { return s.temperature.in_fahrenheit(); })
+      .def_property_readonly(
+          "at_soak_temperature",
+          [](const State& s) { return s.basis == VolumeBasis::soak; },
+          "False: volumes at room temperature, as metallography measures.")
+      .def_property_readonly("usable", &State::usable,
+                             "True when every number may be used.")
+      .def_readonly("occurrences", &State::occurrences, "All, largest volume first.")
+      .def_property_readonly(
+          "carbides", [](const State& s) { return by_name(s.carbides()); },
+          "dict: name -> Occurrence, largest volume first.")
+      .def_property_readonly(
+          "matrix_phases", [](const State& s) { return by_name(s.matrix_phases()); },
+          "dict: name -> Occurrence.")
+      .def_readonly("matrix", &State::matrix, "All matrix phases together.")
+      .def_readonly("carbide_volume_percent", &State::carbide_volume_percent)
+      .def_readonly("carbide_mass_percent", &State::carbide_mass_percent)
+      .def_readonly("carbon_activity", &State::carbon_activity,
+                    "Relative to graphite; NaN without carbon.")
+      .def_readonly("gibbs_energy", &State::gibbs_energy, "[J/mol of atoms]")
+      .def_readonly("density", &State::density, "[g/cm3]")
+      .def_readonly("chemical_potential", &State::chemical_potential,
+                    "dict: element -> [J/mol]; see ParameterSet.reference_state.")
+      .def_readonly("driving_force", &State::driving_force,
+                    "dict: kind -> [J/mol of atoms]; 0 present, negative absent.")
+      .def_readonly("warnings", &State::warnings, "list of SoakWarning.")
+      .def_readonly("solve_report", &State::solve_report)
+      .def_readonly("parameters", &State::parameters, "Title and edition of the file.")
+      .def_readonly("parameters_hash", &State::parameters_hash)
+      .def("volume_percent_of", &State::volume_percent_of, py::arg("kind"),
+           "Volume percent of all occurrences of a kind; 0 when absent.")
+      .def("__getitem__",
+           [](const State& s, const std::string& name) { return s.at(name); })
+      .def("__contains__", &contains)
+      .def("__repr__", [](const State& s) { return "<" + s.brief() + ">"; })
+      .def("__str__", &State::full)
+      .def(py::pickle(&get_state, &set_state));
+}
+
+}  // namespace gibbsteel::python

@@ -1,0 +1,49 @@
+#pragma once
+/// What every binding file shares: conversions and the declarations of all bind_*().
+
+#include <pybind11/pybind11.h>
+#include <pybind11/stl.h>
+
+#include "gibbsteel/named_values.hpp"
+
+namespace gibbsteel::python {
+
+namespace py = pybind11;
+
+void bind_errors(py::module_& m);
+void bind_parameters(py::module_& m);
+void bind_phase_model(py::module_& m);
+void bind_solve(py::module_& m);
+void bind_equilibrium(py::module_& m);
+void bind_occurrence(py::module_& m);
+void bind_analysis(py::module_& m);
+void bind_state(py::module_& m);
+void bind_sweep(py::module_& m);
+void bind_steel(py::module_& m);
+
+}  // namespace gibbsteel::python
+
+namespace pybind11::detail {
+
+/// NamedValues <-> dict[str, float], order kept.
+template <>
+struct type_caster<gibbsteel::NamedValues> {
+  PYBIND11_TYPE_CASTER(gibbsteel::NamedValues, const_name("dict[str, float]"));
+
+  bool load(handle source, bool) {
+    if (!isinstance<dict>(source)) return false;
+    for (const auto& [key, number] : reinterpret_borrow<dict>(source)) {
+      if (!isinstance<str>(key)) return false;
+      value.set(key.cast<std::string>(), number.cast<double>());
+    }
+    return true;
+  }
+
+  static handle cast(const gibbsteel::NamedValues& values, return_value_policy, handle) {
+    dict result;
+    for (const auto& [name, number] : values) result[str(name)] = number;
+    return result.release();
+  }
+};
+
+}  // namespace pybind11::detail

@@ -1,0 +1,71 @@
+"""Carbides and matrix composition of tool steels at the soaking temperature.
+
+>>> import gibbsteel as gs
+>>> steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75, "W": 2.0, "V": 1.0})
+>>> state = steel.soak(celsius=1120)
+
+``state.carbides``, ``state.matrix`` and ``state.carbide_volume_percent`` are the answer;
+``state.usable`` and ``state.warnings`` say how far to trust it. Results are the long-hold
+limit (true equilibrium); shop soaks are minutes.
+"""
+
+from . import phase_model as _phase_model  # adds methods to PhaseModel
+from ._core import (
+    BoundCompound,
+    Constituent,
+    Equilibrium,
+    MillAnalysis,
+    Matrix,
+    Occurrence,
+    ParameterSet,
+    PhaseDerivatives,
+    PhaseModel,
+    Problem,
+    SoakWarning,
+    SolveOptions,
+    SolveReport,
+    State,
+    Sweep,
+    build_info,
+)
+from .errors import DataError, GibbsteelError, InputError
+from .minimizer import minimize
+from .parameters import (
+    content_hash,
+    default_parameters,
+    load_parameters,
+    write_parameters,
+)
+from .steel import Steel
+
+__version__: str = build_info()["version"]
+
+__all__ = [
+    "BoundCompound",
+    "Constituent",
+    "DataError",
+    "Equilibrium",
+    "GibbsteelError",
+    "InputError",
+    "Matrix",
+    "MillAnalysis",
+    "Occurrence",
+    "ParameterSet",
+    "PhaseDerivatives",
+    "PhaseModel",
+    "Problem",
+    "SoakWarning",
+    "SolveOptions",
+    "SolveReport",
+    "State",
+    "Steel",
+    "Sweep",
+    "build_info",
+    "content_hash",
+    "default_parameters",
+    "load_parameters",
+    "minimize",
+    "write_parameters",
+]
+
+del _phase_model

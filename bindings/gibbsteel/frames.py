@@ -1,0 +1,83 @@
+"""Tables (pandas, imported on use)."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from ._core import State, Sweep
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+
+def _pandas() -> Any:
+    try:
+        import pandas
+    except ImportError as error:
+        raise ImportError(
+            "to_frame() needs the package pandas (Debian: python3-pandas)"
+        ) from error
+    return pandas
+
+
+def _tidy_rows(state: State) -> list[dict[str, Any]]:
+    common = {"steel": state.steel, "temperature_C": state.celsius}
+    rows = []
+    for occurrence in state.occurrences:
+        row: dict[str, Any] = {
+            **common,
+            "name": occurrence.name,
+            "kind": occurrence.kind,
+            "role": occurrence.role,
+            "volume_percent": occurrence.volume_percent,
+            "mass_percent": occurrence.mass_percent,
+            "mole_percent": occurrence.mole_percent,
+        }
+        for symbol, value in occurrence.weight_percent.items():
+            row[f"{symbol}_weight_percent"] = value
+        rows.append({**row, "usable": True})
+    return rows or [{**common, "usable": state.usable}]
+
+
+def _wide_row(state: State, kinds: list[str]) -> dict[str, Any]:
+    row: dict[str, Any] = {
+        "steel": state.steel,
+        "temperature_C": state.celsius,
+        "carbide_volume_percent": state.carbide_volume_percent,
+        "carbon_activity": state.carbon_activity,
+    }
+    for kind in kinds:
+        row[f"{kind}_volume_percent"] = state.volume_percent_of(kind)
+    for symbol, value in state.matrix.weight_percent.items():
+        row[f"matrix_{symbol}_weight_percent"] = value
+    return {**row, "usable": state.usable}
+
+
+def sweep_to_frame(sweep: Sweep, *, wide: bool = False) -> pd.DataFrame:
+    """Table of a sweep; units are in the column names.
+
+    Parameters
+    ----------
+    sweep : Sweep
+    wide : bool
+        False: one row per temperature and occurrence. True: one row per temperature,
+        one column per carbide kind and per element of the matrix.
+
+    Returns
+    -------
+    pandas.DataFrame
+        ``attrs`` holds the title and the hash of the parameter set. A state that is not
+        usable keeps its row, with ``usable`` False and no numbers.
+    """
+    pandas = _pandas()
+    rows: list[dict[str, Any]] = []
+    for state in sweep.states:
+        if wide:
+            rows.append(_wide_row(state, sweep.carbide_kinds))
+        else:
+            rows.extend(_tidy_rows(state))
+    frame = pandas.DataFrame(rows)
+    if sweep.states:
+        frame.attrs["parameters"] = sweep.states[0].parameters
+        frame.attrs["parameters_hash"] = sweep.states[0].parameters_hash
+    return frame

@@ -1,0 +1,36 @@
+"""Progress of long work: silent, a bar, or a callback of the user's."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+
+Callback = Callable[[int], object]
+
+
+@contextmanager
+def reporting(
+    progress: bool | Callback, total: int
+) -> Iterator[Callback | None]:
+    """A function to call with the number of soaks done, or None.
+
+    ``progress=True`` needs tqdm; a callable is used as it is and stops the work by
+    returning False.
+    """
+    if progress is False or progress is None:
+        yield None
+    elif callable(progress):
+        yield progress
+    else:
+        try:
+            from tqdm.auto import tqdm
+        except ImportError as error:
+            raise ImportError(
+                "progress=True needs the package tqdm (Debian: python3-tqdm)"
+            ) from error
+        with tqdm(total=total, unit="soak") as bar:
+
+            def advance(done: int) -> None:
+                bar.update(done - bar.n)
+
+            yield advance

@@ -1,0 +1,193 @@
+"""The steel: what the user starts from."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+from . import _core
+from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
+from .composition import as_weight_percent
+from .parameters import default_parameters
+from .progress import Callback, reporting
+from .temperature import many_kelvin, one_kelvin
+
+
+def _options(
+    graphite: bool,
+    phases: Sequence[str] | None,
+    suppressed: Sequence[str],
+    at_soak_temperature: bool,
+    options: SolveOptions | None,
+) -> _core.SoakOptions:
+    return _core.SoakOptions(
+        graphite=graphite,
+        phases=None if phases is None else list(phases),
+        suppressed=[suppressed] if isinstance(suppressed, str) else list(suppressed),
+        at_soak_temperature=at_soak_temperature,
+        solve=options if options is not None else SolveOptions(),
+    )
+
+
+class Steel:
+    """A steel, given as a mill certificate in weight percent.
+
+    Parameters
+    ----------
+    composition : mapping of str to float, optional
+        Weight percent by element symbol; Fe is the balance and may be left out. A dict,
+        a pandas Series, anything with ``items()``. Elements that the parameter file
+        does not model (P, S, N, Cu, ...) are kept in ``analysis.not_modelled``.
+    name : str
+        Shown in tables and reports.
+    parameters : ParameterSet, optional
+        `default_parameters` when left out.
+    bind_tramp_elements : bool
+        True: S ties up Mn as MnS, and N ties up Ti, Nb and V as nitride, atom for atom.
+    **elements : float
+        Weight percents as keywords instead of, or besides, the mapping.
+
+    Raises
+    ------
+    InputError
+        With every problem of the composition.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75, "W": 2.0, "V": 1.0})
+    >>> state = steel.soak(celsius=1120)
+    >>> sorted(state.carbides)
+    ['MC']
+    """
+
+    def __init__(
+        self,
+        composition: Mapping[str, float] | None = None,
+        *,
+        name: str = "",
+        parameters: ParameterSet | None = None,
+        bind_tramp_elements: bool = False,
+        **elements: float,
+    ) -> None:
+        self._bind = bool(bind_tramp_elements)
+        self._core = _core.CompiledSteel(
+            as_weight_percent(composition, elements),
+            name,
+            default_parameters() if parameters is None else parameters,
+            self._bind,
+        )
+
+    @property
+    def name(self) -> str:
+        """Name of the steel; may be empty."""
+        return self._core.name
+
+    @property
+    def analysis(self) -> MillAnalysis:
+        """The certificate, sorted into what is modelled and what is not."""
+        return self._core.analysis
+
+    @property
+    def parameters(self) -> ParameterSet:
+        """The parameter set in use."""
+        return self._core.parameters
+
+    def soak(
+        self,
+        *,
+        celsius: Any = None,
+        fahrenheit: Any = None,
+        kelvin: Any = None,
+        graphite: bool = False,
+        phases: Sequence[str] | None = None,
+        suppressed: Sequence[str] = (),
+        at_soak_temperature: bool = False,
+        options: SolveOptions | None = None,
+    ) -> State:
+        """Equilibrium at one temperature: the long-hold limit of a soak.
+
+        Parameters
+        ----------
+        celsius, fahrenheit, kelvin : float
+            Exactly one of them.
+        graphite : bool
+            Allow graphite; it does not form in the times of a soak.
+        phases : sequence of str, optional
+            Candidate phases; all of the file when left out.
+        suppressed : sequence of str
+            Phases taken out of the candidates.
+        at_soak_temperature : bool
+            Volume percents at the soak temperature instead of room temperature, which
+            is what metallography measures.
+        options : SolveOptions, optional
+            Settings of the minimizer.
+
+        Returns
+        -------
+        State
+            Look at ``state.usable`` and ``state.warnings``: trouble of the calculation
+            is reported there and never raised.
+
+        Raises
+        ------
+        InputError
+            Temperature in a wrong unit, unknown phase.
+        """
+        chosen = _options(graphite, phases, suppressed, at_soak_temperature, options)
+        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+        return self._core.soak(at, chosen)
+
+    def sweep(
+        self,
+        *,
+        celsius: Iterable[Any] | None = None,
+        fahrenheit: Iterable[Any] | None = None,
+        kelvin: Iterable[Any] | None = None,
+        progress: bool | Callback = False,
+        graphite: bool = False,
+        phases: Sequence[str] | None = None,
+        suppressed: Sequence[str] = (),
+        at_soak_temperature: bool = False,
+        options: SolveOptions | None = None,
+    ) -> Sweep:
+        """Many soaks, in the order given; equal to that many single soaks.
+
+        Parameters
+        ----------
+        celsius, fahrenheit, kelvin : iterable of float
+            Exactly one of them, for instance ``range(900, 1231, 5)``.
+        progress : bool or callable
+            True shows a bar (tqdm). A callable gets the number of soaks done and stops
+            the sweep by returning False.
+
+        The other parameters are those of `soak`. Ctrl-C, or Stop in a notebook, ends
+        the sweep early: ``sweep.cancelled`` is then True and ``sweep.states`` holds
+        what is done.
+        """
+        chosen = _options(graphite, phases, suppressed, at_soak_temperature, options)
+        at = many_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+        with reporting(progress, len(at)) as callback:
+            return self._core.sweep(at, chosen, callback)
+
+    def __repr__(self) -> str:
+        return f"<{self._core.brief()}>"
+
+    def __eq__(self, other: object) -> bool:
+        if not isinstance(other, Steel):
+            return NotImplemented
+        return (
+            self.name == other.name
+            and self._bind == other._bind
+            and self.analysis == other.analysis
+            and self.parameters == other.parameters
+        )
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return _rebuild, (self.analysis.given, self.name, self.parameters, self._bind)
+
+
+def _rebuild(
+    given: dict[str, float], name: str, parameters: ParameterSet, bind: bool
+) -> Steel:
+    return Steel(given, name=name, parameters=parameters, bind_tramp_elements=bind)

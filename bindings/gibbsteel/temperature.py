@@ -1,0 +1,67 @@
+"""Temperatures are given by naming the unit: celsius=, fahrenheit= or kelvin=."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+from ._core import Problem
+from .errors import InputError
+
+ICE_POINT_K = 273.15
+
+_UNITS = {"celsius": "degC", "fahrenheit": "degF", "kelvin": "kelvin"}
+
+
+def _error(what: str) -> InputError:
+    return InputError(
+        [
+            Problem(
+                "gibbsteel.input.211",
+                "temperature",
+                what,
+                "give exactly one of celsius=, fahrenheit= and kelvin=",
+            )
+        ]
+    )
+
+
+def _to_kelvin(name: str, value: float) -> float:
+    if name == "celsius":
+        return value + ICE_POINT_K
+    if name == "fahrenheit":
+        return (value - 32.0) / 1.8 + ICE_POINT_K
+    return value
+
+
+def _the_one(given: dict[str, Any]) -> tuple[str, Any]:
+    chosen = {name: value for name, value in given.items() if value is not None}
+    if len(chosen) != 1:
+        names = " and ".join(f"{name}=" for name in chosen)
+        raise _error(f"got {names}" if chosen else "got none")
+    return next(iter(chosen.items()))
+
+
+def _number(name: str, value: Any) -> float:
+    if hasattr(value, "to") and hasattr(value, "magnitude"):  # a Pint quantity
+        return float(value.to(_UNITS[name]).magnitude)
+    if isinstance(value, (str, bytes)):
+        raise _error(f"{name}={value!r} is text, not a number")
+    try:
+        return float(value)
+    except (TypeError, ValueError):
+        raise _error(f"{name}={value!r} is not a number") from None
+
+
+def one_kelvin(**given: Any) -> float:
+    """The single temperature among the given keywords [K]."""
+    name, value = _the_one(given)
+    return _to_kelvin(name, _number(name, value))
+
+
+def many_kelvin(**given: Any) -> list[float]:
+    """The sequence of temperatures among the given keywords [K]."""
+    name, values = _the_one(given)
+    if not isinstance(values, Iterable):
+        raise _error(f"{name}={values!r} is a single value, a sweep needs several")
+    return [_to_kelvin(name, _number(name, value)) for value in values]
