@@ -1,11 +1,12 @@
 /// ParameterSet and the functions that read and write parameter files.
 
 #include "common.hpp"
+#include "gibbsteel/curve_value.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/phase_model.hpp"
 #include "gibbsteel/version.hpp"
-#include "internal/curve_value.hpp"
+
 
 namespace gibbsteel::python {
 namespace {
@@ -113,7 +114,7 @@ void bind_parameters(py::module_& m) {
       .def(
           "curve_value",
           [](const ParameterSet& s, const std::string& name, double kelvin) {
-            return internal::curve_value(s, name, kelvin);
+            return curve_value(s, name, Temperature::kelvin(kelvin));
           },
           py::arg("name"), py::arg("kelvin"), "Value of a named curve [J/mol].")
       .def("__repr__", [](const ParameterSet& s) { return "<" + s.title() + ">"; })

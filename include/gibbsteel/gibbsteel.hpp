@@ -2,6 +2,7 @@
 /// Umbrella header: everything public.
 
 #include "gibbsteel/assemblage.hpp"
+#include "gibbsteel/curve_value.hpp"
 #include "gibbsteel/elements.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/mill_analysis.hpp"

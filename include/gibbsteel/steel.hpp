@@ -16,7 +16,8 @@ namespace gibbsteel {
 struct SoakOptions {
   /// Graphite is suppressed by default: it does not form in the times of a soak.
   bool graphite = false;
-  /// Candidate phases; all of the file when not given.
+  /// Candidate phases; all of the file when not given. Naming one kind of a model that
+  /// has two ("MC") allows both, for they are one model.
   std::optional<std::vector<std::string>> phases;
   /// Taken out of the candidates.
   std::vector<std::string> suppressed;
@@ -41,7 +42,8 @@ class Steel {
 
   /// Equilibrium at one temperature. Warnings are on the state.
   /// @throws InputError gibbsteel.input.210 (temperature not finite or outside 300 K to
-  ///         2500 K: wrong unit?), .205 (no such phase), .232 (options)
+  ///         2500 K: wrong unit?), .205 (no such phase), .212 (one of two kinds of a model
+  ///         suppressed), .232 (options)
   State soak(Temperature t, const SoakOptions& options = {}) const;
 
   /// Many soaks in the order given; equal to that many single soaks.
@@ -53,9 +55,16 @@ class Steel {
   std::string brief() const;  ///< one line
 
  private:
+  PhaseSystem system_for(const SoakOptions& options) const;
+  State soak_in(const PhaseSystem& system, Temperature t,
+                const SoakOptions& options) const;
+
   std::string name_;
   SharedParameters parameters_;
+  std::string hash_;
   MillAnalysis analysis_;
+  std::vector<std::string> elements_;
+  std::vector<double> mole_fractions_;
 };
 
 }  // namespace gibbsteel

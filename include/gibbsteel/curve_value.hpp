@@ -1,0 +1,15 @@
+#pragma once
+/// Value of one named curve of a parameter set, Eq. (P1).
+
+#include <string_view>
+
+#include "gibbsteel/parameter_set.hpp"
+#include "gibbsteel/units.hpp"
+
+namespace gibbsteel {
+
+/// @return the curve at `t` [J/mol]; beyond its pieces the nearest one is continued
+/// @throws DataError gibbsteel.data.131 when the set has no such curve
+double curve_value(const ParameterSet& set, std::string_view curve, Temperature t);
+
+}  // namespace gibbsteel

@@ -1,0 +1,115 @@
+#include "gibbsteel/assemblage.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "internal/number_format.hpp"
+#include "internal/occurrence_names.hpp"
+
+namespace gibbsteel {
+namespace {
+
+void fill_composition(const PhaseSystem& system, const PhasePoint& point,
+                      Occurrence& occurrence) {
+  const PhaseModel& model = system.phases()[point.phase];
+  const auto& all = model.constituents();
+  std::vector<double> moles(system.elements().size(), 0.0);
+  double atoms = 0.0, mass = 0.0;
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    if (all[i].sublattice == occurrence.site_fractions.size())
+      occurrence.site_fractions.push_back({model.sites(i), {}});
+    occurrence.site_fractions.back().fractions.set(all[i].name, point.y[i]);
+    if (all[i].element < 0) continue;
+    moles[static_cast<std::size_t>(all[i].element)] += model.sites(i) * point.y[i];
+  }
+  std::vector<double> grams(moles);
+  for (std::size_t e = 0; e < moles.size(); ++e) {
+    grams[e] *= system.parameters().find_element(system.elements()[e])->molar_mass;
+    atoms += moles[e];
+    mass += grams[e];
+  }
+  for (std::size_t e = 0; e < moles.size(); ++e) {
+    occurrence.atom_fraction.set(system.elements()[e], moles[e] / atoms);
+    occurrence.weight_percent.set(system.elements()[e], 100.0 * grams[e] / mass);
+  }
+  occurrence.molar_mass = mass / atoms;
+  occurrence.mole_percent = point.amount * atoms;  // turned into percent later
+}
+
+Occurrence occurrence_of(const PhaseSystem& system, const PhasePoint& point,
+                         VolumeBasis basis, Temperature t) {
+  const PhaseModel& model = system.phases()[point.phase];
+  const Phase& phase = system.definition(point.phase);
+  Occurrence o;
+  o.phase = phase.name;
+  o.kind = kind_of(phase, model, point.y);
+  o.role = o.kind == phase.name ? phase.role : phase.second_occurrence->role;
+  fill_composition(system, point, o);
+  if (const auto volume = formula_volume(phase, model, point.y, basis, t)) {
+    o.molar_volume = *volume * point.amount / o.mole_percent;
+    o.density = o.molar_mass / o.molar_volume;
+  }
+  return o;
+}
+
+/// Turns moles of atoms into percents of atoms, mass and volume.
+void fill_percents(std::vector<Occurrence>& all) {
+  double atoms = 0.0, mass = 0.0, volume = 0.0;
+  for (const Occurrence& o : all) {
+    atoms += o.mole_percent;
+    mass += o.mole_percent * o.molar_mass;
+    volume += o.mole_percent * o.molar_volume;  // NaN when one is unknown
+  }
+  for (Occurrence& o : all) {
+    o.mass_percent = 100.0 * o.mole_percent * o.molar_mass / mass;
+    o.volume_percent = 100.0 * o.mole_percent * o.molar_volume / volume;
+    o.mole_percent *= 100.0 / atoms;
+  }
+}
+
+}  // namespace
+
+std::string Occurrence::brief() const {
+  return name + ": " + internal::fixed(volume_percent, 2) + " vol%, " +
+         internal::fixed(mass_percent, 2) + " wt% of the steel";
+}
+
+const std::string& kind_of(const Phase& phase, const PhaseModel& model,
+                           std::span<const double> y) {
+  const auto& second = phase.second_occurrence;
+  if (!second) return phase.name;
+  const auto& all = model.constituents();
+  for (std::size_t i = 0; i < all.size(); ++i)
+    if (all[i].sublattice == second->sublattice && all[i].name == second->constituent &&
+        y[i] > second->site_fraction_above)
+      return second->name;
+  return phase.name;
+}
+
+std::vector<Occurrence> occurrences(const PhaseSystem& system, const Equilibrium& result,
+                                    VolumeBasis basis) {
+  std::vector<Occurrence> all;
+  for (const PhasePoint& point : result.present)
+    all.push_back(occurrence_of(system, point, basis, result.temperature));
+  fill_percents(all);
+  std::stable_sort(all.begin(), all.end(), [](const Occurrence& a, const Occurrence& b) {
+    return std::isnan(a.volume_percent) ? a.mass_percent > b.mass_percent
+                                        : a.volume_percent > b.volume_percent;
+  });
+  internal::name_occurrences(all);
+  return all;
+}
+
+NamedValues driving_forces(const PhaseSystem& system, const Equilibrium& result) {
+  const auto kind = [&](const PhasePoint& point) -> const std::string& {
+    return kind_of(system.definition(point.phase), system.phases()[point.phase],
+                   point.y);
+  };
+  NamedValues forces;
+  for (const PhasePoint& point : result.present) forces.set(kind(point), 0.0);
+  for (const PhasePoint& point : result.absent)  // the nearest comes first
+    if (!forces.contains(kind(point))) forces.set(kind(point), point.driving_force);
+  return forces;
+}
+
+}  // namespace gibbsteel

@@ -1,0 +1,16 @@
+#include "gibbsteel/curve_value.hpp"
+
+#include "internal/temperature_functions.hpp"
+
+namespace gibbsteel {
+
+double curve_value(const ParameterSet& set, std::string_view curve, Temperature t) {
+  const auto compiled =
+      internal::compile_expression(set, {{}, {{std::string(curve), 1.0}}});
+  const internal::CurveTable table(set);
+  std::vector<internal::TemperatureValue> values(table.size());
+  table.evaluate(t.in_kelvin(), values);
+  return compiled.at(t.in_kelvin(), values).value;
+}
+
+}  // namespace gibbsteel

@@ -1,0 +1,19 @@
+#pragma once
+/// What a user should know about a state: codes 3xx.
+
+#include <vector>
+
+#include "gibbsteel/parameter_set.hpp"
+#include "gibbsteel/state.hpp"
+
+namespace gibbsteel::internal {
+
+/// @param state  complete but for its warnings
+std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state);
+
+/// True when a steel resembles the one for which a solidus is known: carbon within 0.15,
+/// every other element within 0.3 or a fifth of it, whichever is more [weight percent].
+/// The rule is this library's own.
+bool resembles(const SolidusBound& bound, const NamedValues& weight_percent);
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,122 @@
+#include "gibbsteel/mill_analysis.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "gibbsteel/elements.hpp"
+#include "gibbsteel/errors.hpp"
+#include "internal/number_format.hpp"
+
+namespace gibbsteel {
+namespace {
+
+constexpr double kSumTolerance = 0.05;  ///< [weight percent], when Fe is given
+
+std::string place_of(const std::string& symbol) { return "composition, " + symbol; }
+
+void check_symbol(const std::string& symbol, std::vector<Problem>& problems) {
+  if (find_element(symbol)) return;
+  const auto meant = suggest_element(symbol);
+  problems.push_back({"gibbsteel.input.201", "composition",
+                      "'" + symbol + "' is not the symbol of an element",
+                      meant.empty() ? "give symbols such as C, Cr, Mo"
+                                    : "did you mean '" + std::string(meant) + "'?"});
+}
+
+void check_value(const std::string& symbol, double value,
+                 std::vector<Problem>& problems) {
+  const char* remedy = "give weight percent, from 0 to 100";
+  const auto bad = [&](const char* code, const std::string& what) {
+    problems.push_back({code, place_of(symbol), what, remedy});
+  };
+  if (!std::isfinite(value))
+    bad("gibbsteel.input.202", "is " + internal::shortest(value) + ", not a number");
+  else if (value < 0.0)
+    bad("gibbsteel.input.203", "is negative: " + internal::shortest(value));
+  else if (value > 100.0)
+    bad("gibbsteel.input.204", "is above 100: " + internal::shortest(value));
+}
+
+void check_sum(const NamedValues& given, std::vector<Problem>& problems) {
+  const double sum = given.sum();
+  if (given.contains("Fe") && std::abs(sum - 100.0) > kSumTolerance)
+    problems.push_back({"gibbsteel.input.207", "composition",
+                        "sums to " + internal::fixed(sum, 2) + " with Fe",
+                        "make it 100, or leave Fe out: it is the balance"});
+  else if (!given.contains("Fe") && sum > 100.0)
+    problems.push_back({"gibbsteel.input.204", "composition",
+                        "sums to " + internal::fixed(sum, 2),
+                        "the sum cannot be above 100 weight percent"});
+}
+
+void check(const NamedValues& given) {
+  std::vector<Problem> problems;
+  for (const auto& [symbol, value] : given) {
+    check_symbol(symbol, problems);
+    check_value(symbol, value, problems);
+  }
+  if (problems.empty()) check_sum(given, problems);
+  if (!problems.empty()) throw InputError(std::move(problems));
+}
+
+/// Takes `host` and `guest` out of the calculation, atom for atom, as far as both last.
+void bind(const char* compound, const char* host, const char* guest,
+          MillAnalysis& analysis) {
+  const auto amount = [&](const char* symbol) {
+    return analysis.modelled.contains(symbol) ? analysis.modelled[symbol]
+                                              : analysis.not_modelled[symbol];
+  };
+  const auto take = [&](const char* symbol, double percent) {
+    NamedValues& list = analysis.modelled.contains(symbol) ? analysis.modelled
+                                                           : analysis.not_modelled;
+    list.set(symbol, std::max(0.0, list[symbol] - percent));
+  };
+  const double host_mass = find_element(host)->molar_mass;
+  const double guest_mass = find_element(guest)->molar_mass;
+  const double moles = std::min(amount(host) / host_mass, amount(guest) / guest_mass);
+  if (moles <= 0.0) return;
+  take(host, moles * host_mass);
+  take(guest, moles * guest_mass);
+  analysis.bound.push_back({compound, moles * (host_mass + guest_mass)});
+}
+
+}  // namespace
+
+MillAnalysis read_analysis(const NamedValues& weight_percent, const ParameterSet& set,
+                           bool bind_tramp_elements) {
+  check(weight_percent);
+  MillAnalysis analysis;
+  analysis.given = weight_percent;
+  const double iron = weight_percent.contains("Fe") ? weight_percent["Fe"]
+                                                    : 100.0 - weight_percent.sum();
+  if (set.find_element("Fe")) analysis.modelled.set("Fe", iron);
+  for (const auto& [symbol, value] : weight_percent) {
+    if (symbol == "Fe") continue;
+    NamedValues& list =
+        set.find_element(symbol) ? analysis.modelled : analysis.not_modelled;
+    list.set(symbol, value);
+  }
+  if (bind_tramp_elements) {
+    bind("MnS", "Mn", "S", analysis);
+    bind("TiN", "Ti", "N", analysis);
+    bind("NbN", "Nb", "N", analysis);
+    bind("VN", "V", "N", analysis);
+  }
+  if (analysis.modelled.sum() <= 0.0)
+    throw InputError({{"gibbsteel.input.208", "composition",
+                       "holds no element that the parameter file models",
+                       "give at least one of its elements"}});
+  return analysis;
+}
+
+NamedValues MillAnalysis::mole_fractions(const ParameterSet& set) const {
+  NamedValues moles;
+  for (const auto& [symbol, percent] : modelled)
+    if (percent > 0.0) moles.set(symbol, percent / set.find_element(symbol)->molar_mass);
+  const double sum = moles.sum();
+  NamedValues fractions;
+  for (const auto& [symbol, amount] : moles) fractions.set(symbol, amount / sum);
+  return fractions;
+}
+
+}  // namespace gibbsteel

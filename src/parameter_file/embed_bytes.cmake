@@ -1,0 +1,17 @@
+# Writes the bytes of the file FROM as a C++ array to the file TO.
+file(READ ${FROM} bytes HEX)
+string(REGEX REPLACE "(..)" "0x\\1," bytes "${bytes}")
+string(REGEX REPLACE "(................................................................................)"
+                     "\\1\n" bytes "${bytes}")
+file(WRITE ${TO} "#include \"parameter_file/embedded_file.hpp\"
+namespace gibbsteel::parameter_file {
+namespace {
+constexpr unsigned char kBytes[] = {
+${bytes}
+};
+}
+std::string_view embedded_tool_steel() {
+  return {reinterpret_cast<const char*>(kBytes), sizeof kBytes};
+}
+}
+")

@@ -1,0 +1,112 @@
+#include "merge.hpp"
+
+#include <algorithm>
+#include <string>
+
+#include "../internal/error_codes.hpp"
+#include "merge_phase.hpp"
+#include "message_text.hpp"
+
+namespace gibbsteel::parameter_file {
+
+namespace {
+
+void report_redefined(const std::string& what, const std::string& place,
+                      const std::string& below_file, Problems& problems) {
+  problems.add(codes::kLayerRedefines, place,
+               "this " + what + " is already defined in " + in_quotes(below_file),
+               "choose another name; a layer can add a " + what +
+                   " but not change one that lies below");
+}
+
+void merge_ranges(const Draft& draft, ParameterSet& set) {
+  for (const auto& [range, place, sound] : draft.ranges) {
+    const auto found = std::find_if(
+        set.validity.begin(), set.validity.end(),
+        [&](const ElementRange& known) { return known.symbol == range.symbol; });
+    if (found == set.validity.end()) {
+      set.validity.push_back(range);
+    } else {
+      *found = range;
+    }
+  }
+}
+
+void merge_sources(const Draft& draft, ParameterSet& set, Problems& problems) {
+  for (const auto& [source, place, sound] : draft.sources) {
+    const Source* known = set.find_source(source.key);
+    if (known == nullptr) {
+      set.sources.push_back(source);
+    } else if (known->citation != source.citation ||
+               known->fitted_to_check_records != source.fitted_to_check_records) {
+      report_redefined("source", place, known->file, problems);
+    }
+  }
+}
+
+void merge_elements(const Draft& draft, ParameterSet& set, Problems& problems) {
+  for (const auto& [element, place, sound] : draft.elements) {
+    const Element* known = set.find_element(element.symbol);
+    if (known == nullptr) {
+      set.elements.push_back(element);
+    } else if (known->molar_mass != element.molar_mass ||
+               known->reference_curve != element.reference_curve) {
+      report_redefined("element", place, known->file, problems);
+    }
+  }
+}
+
+void merge_curves(const Draft& draft, ParameterSet& set, Problems& problems) {
+  for (const DraftCurve& added : draft.curves) {
+    const Curve* known = set.find_curve(added.curve.name);
+    if (known == nullptr) {
+      set.curves.push_back(added.curve);
+    } else if (known->from != added.curve.from || known->pieces != added.curve.pieces) {
+      report_redefined("curve", added.place, known->provenance.file, problems);
+    }
+  }
+}
+
+void merge_phases(const Draft& draft, ParameterSet& set, Problems& problems) {
+  for (const DraftPhase& added : draft.phases) {
+    const auto found =
+        std::find_if(set.phases.begin(), set.phases.end(),
+                     [&](const Phase& known) { return known.name == added.name; });
+    if (found == set.phases.end()) {
+      set.phases.push_back(new_phase(added, draft.record.name, problems));
+    } else {
+      merge_phase(added, draft.record.name, *found, problems);
+    }
+  }
+}
+
+}  // namespace
+
+ParameterSet merge(const Draft& draft, const ParameterSet* below, Problems& problems) {
+  ParameterSet set;
+  if (below != nullptr) set = *below;
+  set.files.push_back(draft.record);
+  if (draft.reference_state) {
+    if (below != nullptr && *draft.reference_state != set.reference_state) {
+      problems.add(codes::kLayerChanges, "/reference_state",
+                   "differs from that of the file below",
+                   "leave it out, or give " + in_quotes(set.reference_state));
+    }
+    set.reference_state = *draft.reference_state;
+  }
+  if (draft.temperatures) {
+    set.lowest_temperature = draft.temperatures->first;
+    set.highest_temperature = draft.temperatures->second;
+  }
+  merge_ranges(draft, set);
+  merge_sources(draft, set, problems);
+  merge_elements(draft, set, problems);
+  merge_curves(draft, set, problems);
+  merge_phases(draft, set, problems);
+  for (const auto& [bound, place, sound] : draft.bounds) {
+    set.solidus_bounds.push_back(bound);
+  }
+  return set;
+}
+
+}  // namespace gibbsteel::parameter_file

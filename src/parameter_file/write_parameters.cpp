@@ -1,0 +1,118 @@
+#include "fixed_units.hpp"
+#include "gibbsteel/parameter_file.hpp"
+#include "number_text.hpp"
+#include "write_phase.hpp"
+
+namespace gibbsteel {
+
+namespace {
+
+using namespace parameter_file;
+
+constexpr auto kOneLine = JsonText::Layout::one_line;
+constexpr auto kLines = JsonText::Layout::lines;
+
+/// A set of several layers is written as one file: what the files say of themselves is
+/// joined.
+std::string joined(const std::vector<FileRecord>& files, std::string FileRecord::*text) {
+  std::string result;
+  for (const FileRecord& file : files) {
+    if (!result.empty()) result += " + ";
+    result += file.*text;
+  }
+  return result;
+}
+
+std::string pair_json(double low, double high) {
+  auto list = JsonText::list(kOneLine);
+  list.add(number_text(low)).add(number_text(high));
+  return list.text();
+}
+
+std::string validity_json(const ParameterSet& set) {
+  auto ranges = JsonText::object(kLines);
+  for (const ElementRange& range : set.validity)
+    ranges.add(range.symbol, pair_json(range.low, range.high));
+  auto object = JsonText::object(kLines);
+  object.add("temperature_K", pair_json(set.lowest_temperature, set.highest_temperature))
+      .add("weight_percent", ranges.text());
+  return object.text();
+}
+
+std::string sources_json(const ParameterSet& set) {
+  auto object = JsonText::object(kLines);
+  for (const Source& source : set.sources) {
+    auto item = JsonText::object(kOneLine);
+    item.add_text("citation", source.citation);
+    if (!source.fitted_to_check_records.empty()) {
+      auto list = JsonText::list(kOneLine);
+      for (const auto& record : source.fitted_to_check_records)
+        list.add(json_string(record));
+      item.add("fitted_to_check_records", list.text());
+    }
+    object.add(source.key, item.text());
+  }
+  return object.text();
+}
+
+std::string elements_json(const ParameterSet& set) {
+  auto object = JsonText::object(kLines);
+  for (const Element& element : set.elements) {
+    auto item = JsonText::object(kOneLine);
+    item.add_number("molar_mass_g_per_mol", element.molar_mass)
+        .add_text("reference_curve", element.reference_curve);
+    object.add(element.symbol, item.text());
+  }
+  return object.text();
+}
+
+std::string bounds_json(const ParameterSet& set) {
+  auto list = JsonText::list(kLines);
+  for (const SolidusBound& bound : set.solidus_bounds) {
+    auto percents = JsonText::object(kOneLine);
+    for (const auto& [symbol, percent] : bound.weight_percent)
+      percents.add_number(symbol, percent);
+    auto item = JsonText::object(kOneLine);
+    item.add_text("steel", bound.steel)
+        .add("weight_percent", percents.text())
+        .add_text("sense", to_string(bound.sense))
+        .add_number("solidus_C", bound.celsius)
+        .add_number("uncertainty_C", bound.uncertainty);
+    add_provenance(item, bound.provenance);
+    list.add(item.text());
+  }
+  return list.text();
+}
+
+std::string units_json() {
+  auto object = JsonText::object(kLines);
+  for (const FixedUnit& fixed : kFixedUnits) object.add_text(fixed.quantity, fixed.unit);
+  return object.text();
+}
+
+}  // namespace
+
+std::string write_parameters(const ParameterSet& set) {
+  auto format = JsonText::object(kOneLine);
+  format.add_text("name", "gibbsteel parameter file").add_number("version", 1.0);
+  auto curves = JsonText::object(kLines);
+  for (const Curve& curve : set.curves) curves.add(curve.name, curve_json(curve));
+  auto phases = JsonText::object(kLines);
+  for (const Phase& phase : set.phases) phases.add(phase.name, phase_json(phase));
+  auto top = JsonText::object(kLines);
+  top.add("format", format.text())
+      .add_text("title", joined(set.files, &FileRecord::title))
+      .add_text("edition", joined(set.files, &FileRecord::edition))
+      .add_text("licence", joined(set.files, &FileRecord::licence))
+      .add("units", units_json())
+      .add_text("reference_state", set.reference_state)
+      .add("validity", validity_json(set))
+      .add("sources", sources_json(set))
+      .add("elements", elements_json(set))
+      .add("curves", curves.text())
+      .add("phases", phases.text());
+  if (!set.solidus_bounds.empty()) top.add("solidus_bounds", bounds_json(set));
+  return top.text() + "\n";
+}
+
+}  // namespace gibbsteel

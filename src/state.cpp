@@ -1,0 +1,43 @@
+#include "gibbsteel/state.hpp"
+
+#include "gibbsteel/errors.hpp"
+
+namespace gibbsteel {
+namespace {
+
+std::vector<Occurrence> with_role(const State& state, Role role) {
+  std::vector<Occurrence> found;
+  for (const Occurrence& o : state.occurrences)
+    if (o.role == role) found.push_back(o);
+  return found;
+}
+
+}  // namespace
+
+std::vector<Occurrence> State::carbides() const { return with_role(*this, Role::carbide); }
+
+std::vector<Occurrence> State::matrix_phases() const {
+  return with_role(*this, Role::matrix);
+}
+
+const Occurrence& State::at(std::string_view name) const {
+  std::string present;
+  for (const Occurrence& o : occurrences) {
+    if (o.name == name) return o;
+    present += (present.empty() ? "" : ", ") + o.name;
+  }
+  throw InputError({{"gibbsteel.input.209", "state",
+                     "there is no '" + std::string(name) + "' in it",
+                     present.empty() ? "the state is not usable and holds nothing"
+                                     : "present: " + present}});
+}
+
+double State::volume_percent_of(std::string_view kind) const {
+  if (!usable()) return Occurrence::kUnknown;
+  double sum = 0.0;
+  for (const Occurrence& o : occurrences)
+    if (o.kind == kind) sum += o.volume_percent;
+  return sum;
+}
+
+}  // namespace gibbsteel

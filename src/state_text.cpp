@@ -1,0 +1,99 @@
+/// How a State prints; see state.hpp.
+
+#include "gibbsteel/state.hpp"
+#include "internal/number_format.hpp"
+#include "internal/text_table.hpp"
+
+namespace gibbsteel {
+namespace {
+
+using internal::fixed;
+
+constexpr std::size_t kWidth = 78;
+
+std::string degrees(Temperature t) {
+  return fixed(t.in_celsius(), 0) + " C (" + fixed(t.in_fahrenheit(), 0) + " F)";
+}
+
+std::string heading(const State& state) {
+  const std::string name = state.steel.empty() ? "steel" : state.steel;
+  return name + " at " + degrees(state.temperature);
+}
+
+/// "austenite + ferrite" when the matrix is not austenite alone; empty otherwise.
+std::string unusual_matrix(const State& state) {
+  std::string text;
+  const auto phases = state.matrix_phases();
+  for (const Occurrence& o : phases) text += (text.empty() ? "" : " + ") + o.name;
+  return phases.size() == 1 && phases[0].name == "austenite" ? "" : text;
+}
+
+std::vector<std::string> composition_row(const std::string& label,
+                                         const NamedValues& weight_percent) {
+  std::vector<std::string> row{label};
+  for (const auto& [symbol, percent] : weight_percent)
+    row.push_back(fixed(percent, symbol == "C" ? 3 : 2));
+  return row;
+}
+
+std::string amounts_table(const State& state) {
+  std::vector<std::vector<std::string>> rows{{"", "vol%", "mass%"}};
+  for (const Occurrence& o : state.occurrences)
+    rows.push_back({o.name, fixed(o.volume_percent, 2), fixed(o.mass_percent, 2)});
+  rows.push_back({"all carbides", fixed(state.carbide_volume_percent, 2),
+                  fixed(state.carbide_mass_percent, 2)});
+  return internal::text_table(rows);
+}
+
+std::string composition_table(const State& state) {
+  std::vector<std::vector<std::string>> rows{{"weight percent in"}};
+  for (const auto& [symbol, percent] : state.matrix.weight_percent)
+    rows[0].push_back(symbol);
+  rows.push_back(composition_row("matrix", state.matrix.weight_percent));
+  if (state.matrix_phases().size() > 1)
+    for (const Occurrence& o : state.matrix_phases())
+      rows.push_back(composition_row("  " + o.name, o.weight_percent));
+  for (const Occurrence& o : state.carbides())
+    rows.push_back(composition_row(o.name, o.weight_percent));
+  return internal::text_table(rows);
+}
+
+std::string warnings_text(const State& state) {
+  std::string text;
+  for (const Warning& warning : state.warnings)
+    text += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
+  return text;
+}
+
+}  // namespace
+
+std::string State::brief() const {
+  if (!usable()) return heading(*this) + ": " + solve_report.brief();
+  std::string text = heading(*this) + ", long-hold limit: " +
+                     fixed(carbide_volume_percent, 1) + " vol% carbide";
+  std::string kinds;
+  for (const Occurrence& o : carbides())
+    kinds += (kinds.empty() ? "" : ", ") + o.name + " " + fixed(o.volume_percent, 1);
+  if (!kinds.empty()) text += " (" + kinds + ")";
+  text += ", matrix " + fixed(matrix.weight_percent["C"], 2) + " wt% C";
+  const std::string unusual = unusual_matrix(*this);
+  return unusual.empty() ? text : text + "; matrix is " + unusual;
+}
+
+std::string State::full() const {
+  std::string text = heading(*this) + ", long-hold limit\n";
+  text += "parameters: " + parameters + ", " + parameters_hash + "\n";
+  if (!usable())
+    return solve_report.brief() + "\n" + text + warnings_text(*this) +
+           internal::wrapped(internal::kCaution, kWidth, 0);
+  text += "solution: " + solve_report.brief() + "\n";
+  text += basis == VolumeBasis::room ? "volumes at room temperature\n\n"
+                                     : "volumes at soak temperature\n\n";
+  text += amounts_table(*this) + "\n" + composition_table(*this) + "\n";
+  text += "carbon activity (graphite = 1): " + fixed(carbon_activity, 3) + "\n";
+  text += "density: " + fixed(density, 3) + " g/cm3\n\n";
+  return text + warnings_text(*this) +
+         internal::wrapped(internal::kCaution, kWidth, 0);
+}
+
+}  // namespace gibbsteel

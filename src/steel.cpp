@@ -1,0 +1,150 @@
+#include "gibbsteel/steel.hpp"
+
+#include <cmath>
+
+#include "gibbsteel/curve_value.hpp"
+#include "gibbsteel/errors.hpp"
+#include "internal/candidate_phases.hpp"
+#include "internal/number_format.hpp"
+#include "internal/soak_warnings.hpp"
+
+namespace gibbsteel {
+namespace {
+
+void check_temperature(Temperature t) {
+  constexpr double kLowest = 300.0, kHighest = 2500.0;  // [K]
+  const double kelvin = t.in_kelvin();
+  if (std::isfinite(kelvin) && kelvin >= kLowest && kelvin <= kHighest) return;
+  throw InputError({{"gibbsteel.input.210", "temperature",
+                     "is " + internal::fixed(kelvin, 1) + " K = " +
+                         internal::fixed(t.in_celsius(), 1) + " C",
+                     "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and check "
+                     "the unit"}});
+}
+
+/// Matrix phases together: percents add up, compositions are weighted by mass and atoms.
+Matrix matrix_of(const State& state) {
+  Matrix matrix;
+  double moles = 0.0;
+  const auto phases = state.matrix_phases();
+  for (const Occurrence& o : phases) {
+    matrix.mass_percent += o.mass_percent;
+    matrix.volume_percent += o.volume_percent;
+    moles += o.mole_percent;
+  }
+  for (const Occurrence& o : phases)
+    for (const auto& [symbol, percent] : o.weight_percent) {
+      const double mass = percent * o.mass_percent / matrix.mass_percent;
+      const double fraction = o.atom_fraction[symbol] * o.mole_percent / moles;
+      matrix.weight_percent.set(symbol, matrix.weight_percent[symbol] + mass);
+      matrix.atom_fraction.set(symbol, matrix.atom_fraction[symbol] + fraction);
+    }
+  return matrix;
+}
+
+double carbon_activity(const PhaseSystem& system, const Equilibrium& result) {
+  const auto& elements = system.elements();
+  const Element* carbon = system.parameters().find_element("C");
+  for (std::size_t e = 0; carbon && e < elements.size(); ++e) {
+    if (elements[e] != "C") continue;
+    const Temperature t = result.temperature;
+    const double graphite =
+        curve_value(system.parameters(), carbon->reference_curve, t);
+    return std::exp((result.chemical_potential[e] - graphite) /
+                    (kGasConstant * t.in_kelvin()));
+  }
+  return Occurrence::kUnknown;
+}
+
+void fill_results(const PhaseSystem& system, const Equilibrium& result, State& state) {
+  state.occurrences = occurrences(system, result, state.basis);
+  state.matrix = matrix_of(state);
+  state.carbide_volume_percent = state.carbide_mass_percent = 0.0;
+  for (const Occurrence& o : state.carbides()) {
+    state.carbide_volume_percent += o.volume_percent;
+    state.carbide_mass_percent += o.mass_percent;
+  }
+  double mass = 0.0, volume = 0.0;
+  for (const Occurrence& o : state.occurrences) {
+    mass += o.mole_percent * o.molar_mass;
+    volume += o.mole_percent * o.molar_volume;
+  }
+  state.density = mass / volume;
+  state.gibbs_energy = result.gibbs_energy;
+  state.carbon_activity = carbon_activity(system, result);
+  for (std::size_t e = 0; e < system.elements().size(); ++e)
+    state.chemical_potential.set(system.elements()[e], result.chemical_potential[e]);
+  state.driving_force = driving_forces(system, result);
+}
+
+std::string hash_of(const SharedParameters& parameters) {
+  static const std::string shipped = content_hash(*default_parameters());
+  return parameters == default_parameters() ? shipped : content_hash(*parameters);
+}
+
+}  // namespace
+
+Steel::Steel(const NamedValues& weight_percent, SteelOptions options)
+    : name_(std::move(options.name)),
+      parameters_(options.parameters ? std::move(options.parameters)
+                                     : default_parameters()),
+      hash_(hash_of(parameters_)),
+      analysis_(
+          read_analysis(weight_percent, *parameters_, options.bind_tramp_elements)) {
+  for (const auto& [symbol, fraction] : analysis_.mole_fractions(*parameters_)) {
+    elements_.push_back(symbol);
+    mole_fractions_.push_back(fraction);
+  }
+}
+
+PhaseSystem Steel::system_for(const SoakOptions& options) const {
+  return {parameters_, elements_, internal::candidate_phases(*parameters_, options)};
+}
+
+State Steel::soak_in(const PhaseSystem& system, Temperature t,
+                     const SoakOptions& options) const {
+  State state;
+  state.steel = name_;
+  state.analysis = analysis_;
+  state.temperature = t;
+  state.basis = options.basis;
+  state.parameters = parameters_->title();
+  state.parameters_hash = hash_;
+  const Equilibrium result = minimize(system, t, mole_fractions_, options.solve);
+  state.solve_report = result.report;
+  if (result.report.usable()) fill_results(system, result, state);
+  state.warnings = internal::soak_warnings(*parameters_, state);
+  return state;
+}
+
+State Steel::soak(Temperature t, const SoakOptions& options) const {
+  check_temperature(t);
+  return soak_in(system_for(options), t, options);
+}
+
+Sweep Steel::sweep(std::span<const Temperature> temperatures, const SoakOptions& options,
+                   const std::function<bool(std::size_t)>& progress) const {
+  for (const Temperature t : temperatures) check_temperature(t);
+  const PhaseSystem system = system_for(options);
+  Sweep sweep;
+  sweep.steel = name_;
+  for (const Temperature t : temperatures) {
+    sweep.states.push_back(soak_in(system, t, options));
+    const bool more = sweep.states.size() < temperatures.size();
+    if (progress && !progress(sweep.states.size()) && more) {
+      sweep.cancelled = true;
+      break;
+    }
+  }
+  return sweep;
+}
+
+std::string Steel::brief() const {
+  std::string text = "Steel" + (name_.empty() ? "" : " " + name_) + ":";
+  for (const auto& [symbol, percent] : analysis_.modelled)
+    if (symbol != "Fe" && percent > 0.0)
+      text += " " + internal::shortest(percent) + symbol;
+  return text + " (wt%, balance Fe)";
+}
+
+}  // namespace gibbsteel

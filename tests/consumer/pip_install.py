@@ -1,0 +1,49 @@
+"""Install the Python package with pip, without network, and use it from elsewhere.
+
+python3 pip_install.py SOURCE_DIR WORK_DIR VERSION
+"""
+
+import os
+import shutil
+import subprocess
+import sys
+import venv
+from pathlib import Path
+
+USE = """
+import importlib.metadata, importlib.resources, pathlib, sys
+import gibbsteel as gs
+assert pathlib.Path(gs.__file__).is_relative_to(sys.prefix), gs.__file__
+wanted = sys.argv[1]
+assert importlib.metadata.version("gibbsteel") == wanted
+assert gs.__version__ == wanted, gs.__version__
+data = importlib.resources.files("gibbsteel") / "thermo_data" / "tool_steel.json"
+gs.load_parameters(str(data))
+state = gs.Steel({"C": 1.0, "Cr": 5.0, "Mo": 1.0}).soak(celsius=950)
+assert state.solve_report.usable, state.solve_report
+print("gibbsteel", gs.__version__, "works from", gs.__file__)
+"""
+
+
+def main(source: Path, work: Path, version: str) -> None:
+    """Build and install in `work`, leaving the source tree as it was."""
+    shutil.rmtree(work, ignore_errors=True)
+    work.mkdir(parents=True)
+    # setuptools reads extra settings from this file: by default it would write into the
+    # source tree.
+    settings = work / "places.cfg"
+    settings.write_text(
+        f"[build]\nbuild_base = {work / 'build'}\n[egg_info]\negg_base = {work}\n"
+    )
+    environment = {k: v for k, v in os.environ.items() if k != "PYTHONPATH"}
+    environment["DIST_EXTRA_CONFIG"] = str(settings)
+
+    venv.create(work / "venv", system_site_packages=True, with_pip=True)
+    python = work / "venv" / "bin" / "python"
+    install = "-m pip install --no-index --no-build-isolation --no-deps".split()
+    subprocess.run([python, *install, source], check=True, env=environment, cwd=work)
+    subprocess.run([python, "-c", USE, version], check=True, env=environment, cwd=work)
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]).resolve(), Path(sys.argv[2]).resolve(), sys.argv[3])

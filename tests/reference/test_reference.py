@@ -1,0 +1,119 @@
+"""Published values: nothing that passed may stop passing; misses stay in sight."""
+
+from collections import Counter
+
+import pytest
+from evaluate import KINDS, record_file
+from evaluate.verdict import NOT_COMPUTED, PASS, judge
+
+import scoreboard
+
+RECORDS = record_file.records()
+FROZEN = record_file.frozen()
+# Published records of the three check files, by file.
+PUBLISHED = {"systems": 172, "coldwork": 101, "hss": 74}
+
+
+@pytest.mark.parametrize("record", RECORDS, ids=lambda r: r["id"])
+def test_a_frozen_record_still_passes(record, outcome_of):
+    outcome = outcome_of(record)
+    print(scoreboard.line(outcome))
+    if record["id"] in FROZEN["passes"]:
+        assert outcome.verdict == PASS, scoreboard.line(outcome)
+    if record["id"] in FROZEN["computed"]:
+        assert outcome.verdict != NOT_COMPUTED, scoreboard.line(outcome)
+
+
+def test_every_frozen_id_is_a_record():
+    known = {record["id"] for record in RECORDS}
+    assert set(FROZEN["passes"]) <= set(FROZEN["computed"]) <= known
+
+
+def test_records_are_well_formed():
+    wrong = {r["id"]: p for r in RECORDS if (p := record_file.problems(r))}
+    assert wrong == {}
+    twice = [name for name, n in Counter(r["id"] for r in RECORDS).items() if n > 1]
+    assert twice == []
+
+
+def test_every_published_record_is_used_or_left_out_with_a_reason():
+    used = {record["published_record"] for record in RECORDS}
+    left_out = record_file.left_out()
+    assert used & set(left_out) == set()
+    assert all(isinstance(r, str) and len(r) > 10 for r in left_out.values())
+    by_file = Counter(name.split("/")[0] for name in used | set(left_out))
+    assert by_file == PUBLISHED
+
+
+def test_a_miss_that_is_known_says_why(outcome_of):
+    silent = [
+        record["id"]
+        for record in RECORDS
+        if outcome_of(record).verdict != PASS
+        and record["id"] in FROZEN["computed"]
+        and not record.get("explanation")
+    ]
+    assert silent == []
+
+
+def made_up(**changes):
+    """A record about pure iron, A3 at 912 C, with changes."""
+    base = next(r for r in RECORDS if r["id"] == "systems/FE-01")
+    return {**base, **changes}
+
+
+def test_a_wrong_published_value_is_a_miss():
+    assert judge(made_up()).verdict == PASS
+    outcome = judge(made_up(value=930.0))
+    assert outcome.verdict == "miss"
+    assert outcome.miss == pytest.approx(-18.0, abs=1.0)
+
+
+def test_a_record_that_cannot_be_computed_is_told_apart_from_a_miss():
+    outcome = judge(made_up(search_celsius=[100.0, 200.0]))
+    assert outcome.verdict == NOT_COMPUTED
+    assert outcome.remark == "no change of sign between 100 and 200"
+
+
+def test_losing_a_frozen_pass_is_reported():
+    outcomes = [judge(made_up(value=930.0))]
+    frozen = {"passes": ["systems/FE-01"], "computed": ["systems/FE-01", "gone"]}
+    lost, new = scoreboard.changes(outcomes, frozen)
+    assert lost == [
+        "systems/FE-01: passed when frozen, now miss",
+        "gone: was computed when frozen, now not",
+    ]
+    assert new == []
+
+
+def test_a_new_pass_is_reported():
+    lost, new = scoreboard.changes(
+        [judge(made_up())], {"passes": [], "computed": []}
+    )
+    assert (lost, new) == ([], ["systems/FE-01"])
+
+
+@pytest.mark.parametrize(
+    "comparison, value, uncertainty, computed, passes",
+    [
+        ("within", 10.0, 1.0, 11.0, True),
+        ("within", 10.0, 1.0, 11.01, False),
+        ("within", 10.0, [1.0, 3.0], 12.9, True),
+        ("within", 10.0, [1.0, 3.0], 8.9, False),
+        ("factor", 10.0, 1.5, 14.9, True),
+        ("factor", 10.0, 1.5, 6.6, False),
+        ("at_most", 10.0, 0.5, 0.0, True),
+        ("at_most", 10.0, 0.5, 10.6, False),
+        ("between", [769.0, 788.0], None, 770.0, True),
+        ("between", [769.0, 788.0], None, 789.0, False),
+        ("sign", -5.0, None, -0.1, True),
+        ("sign", -5.0, None, 0.0, False),
+        ("phases", ["a", "b"], None, ["b", "a"], True),
+        ("phases", ["a", "b"], None, ["a", "b", "c"], False),
+        ("phases", ["a", "b"], None, ["a"], False),
+    ],
+)
+def test_what_passes(monkeypatch, comparison, value, uncertainty, computed, passes):
+    record = made_up(comparison=comparison, value=value, uncertainty=uncertainty)
+    monkeypatch.setitem(KINDS, record["quantity"], lambda _: computed)
+    assert (judge(record).verdict == PASS) is passes

@@ -1,0 +1,43 @@
+#!/usr/bin/env bash
+# Installs what the tests need, builds everything and runs all tests.
+#
+#   bash tests/run.sh
+#
+# Stages: dev (g++, all tests), clang (compiles without a warning), sanitizers (address
+# and undefined behaviour, all tests). GIBBSTEEL_STAGES="dev" runs only the ones named.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+
+stages=${GIBBSTEEL_STAGES:-"dev clang sanitizers"}
+jobs=$(nproc)
+summary=()
+
+build() { # preset
+  cmake --preset "$1"
+  cmake --build --preset "$1" --parallel "$jobs"
+}
+
+stage_dev() {
+  build dev
+  ctest --preset dev --parallel "$jobs"
+}
+
+stage_clang() {
+  build dev-clang
+}
+
+stage_sanitizers() {
+  build asan-ubsan
+  ctest --preset asan-ubsan --parallel "$jobs"
+}
+
+bash tests/install_packages.sh tests
+for stage in $stages; do
+  declare -F "stage_$stage" >/dev/null || { echo "no such stage: $stage" >&2; exit 2; }
+  echo "== stage $stage"
+  started=$SECONDS
+  "stage_$stage"
+  summary+=("$stage $((SECONDS - started)) s")
+done
+printf -v times '%s, ' "${summary[@]}"
+echo "all stages passed: ${times%, }"
