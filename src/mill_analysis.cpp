@@ -11,6 +11,7 @@ namespace gibbsteel {
 namespace {
 
 constexpr double kSumTolerance = 0.05;  ///< [weight percent], when Fe is given
+constexpr double kAbsentBelow = 1e-15;  ///< mole fraction
 
 std::string place_of(const std::string& symbol) { return "composition, " + symbol; }
 
@@ -115,7 +116,8 @@ NamedValues MillAnalysis::mole_fractions(const ParameterSet& set) const {
     if (percent > 0.0) moles.set(symbol, percent / set.find_element(symbol)->molar_mass);
   const double sum = moles.sum();
   NamedValues fractions;
-  for (const auto& [symbol, amount] : moles) fractions.set(symbol, amount / sum);
+  for (const auto& [symbol, amount] : moles)
+    if (amount >= kAbsentBelow * sum) fractions.set(symbol, amount / sum);
   return fractions;
 }
 

@@ -50,8 +50,10 @@ bool SolveReport::usable() const noexcept {
 std::string SolveReport::brief() const {
   if (!usable())
     return "NOT USABLE: " + std::string(to_string(status)) + " (" + reason + ")";
-  return "converged, certificate: " + std::string(to_string(certificate)) +
-         ", lowest absent phase " + internal::fixed(lowest_absent, 1) +
+  const std::string text =
+      "converged, certificate: " + std::string(to_string(certificate));
+  if (std::isnan(lowest_absent)) return text + ", no other phase is a candidate";
+  return text + ", nearest absent phase " + internal::fixed(lowest_absent, 1) +
          " J/mol of atoms above the plane";
 }
 

@@ -67,11 +67,13 @@ std::string warnings_of(const Sweep& sweep) {
         known->last = state.temperature;
     }
   std::string text;
-  for (const Seen& seen : all)
-    text += internal::wrapped("! " + fixed(seen.first.in_celsius(), 0) + " to " +
-                                  fixed(seen.last.in_celsius(), 0) + " C: [" +
-                                  seen.warning.code + "] " + seen.warning.text,
+  for (const Seen& seen : all) {
+    std::string range = fixed(seen.first.in_celsius(), 0);
+    if (seen.last != seen.first) range += " to " + fixed(seen.last.in_celsius(), 0);
+    text += internal::wrapped("! " + range + " C: [" + seen.warning.code + "] " +
+                                  seen.warning.text,
                               kWidth, 2);
+  }
   return text;
 }
 

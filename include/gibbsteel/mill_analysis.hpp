@@ -23,7 +23,8 @@ struct MillAnalysis {
   NamedValues not_modelled;  ///< known elements that the parameter file does not model
   std::vector<BoundCompound> bound;  ///< empty unless asked for
 
-  /// Mole fractions of modelled, normalized to sum 1; zero entries left out.
+  /// Mole fractions of modelled, normalized to sum 1. An element below a mole fraction
+  /// of 1e-15 counts as absent.
   NamedValues mole_fractions(const ParameterSet& set) const;
   bool operator==(const MillAnalysis&) const = default;
 };

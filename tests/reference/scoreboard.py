@@ -26,6 +26,8 @@ def line(outcome):
     """One record: computed, published, uncertainty, miss in uncertainties, verdict."""
     record = outcome.record
     published = show(record["value"])
+    if record["comparison"] == "between":
+        published = "{:g} to {:g}".format(*record["value"])
     computed = show(outcome.computed)
     text = (
         f"{record['id']:<34} {record['steel'][:28]:<28} {quantity(record)[:30]:<30} "

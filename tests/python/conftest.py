@@ -1,0 +1,22 @@
+"""Steels that several tests use."""
+
+import gibbsteel as gs
+import pytest
+
+PUNCH = {"C": 0.55, "Cr": 4.5, "Mo": 2.75, "W": 2.0, "V": 1.0}
+HIGH_SPEED = {"C": 0.9, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.9, "Mn": 0.3, "Si": 0.3}
+
+
+@pytest.fixture(scope="session")
+def punch():
+    return gs.Steel(PUNCH, name="punch heat 7")
+
+
+@pytest.fixture(scope="session")
+def high_speed():
+    return gs.Steel(HIGH_SPEED, name="punch heat 12")
+
+
+@pytest.fixture(scope="session")
+def state(high_speed):
+    return high_speed.soak(celsius=1150)

@@ -1,0 +1,165 @@
+"""What is refused, word for word."""
+
+import gibbsteel as gs
+import pytest
+
+
+def refused(call, *expected):
+    with pytest.raises(gs.InputError) as error:
+        call()
+    assert str(error.value) == "\n".join(expected)
+    assert error.value.code == expected[0][1 : expected[0].index("]")]
+    assert isinstance(error.value, ValueError)
+    assert len(error.value.problems) == len(expected)
+
+
+@pytest.mark.parametrize(
+    ("composition", "expected"),
+    [
+        (
+            {"cr": 4.0},
+            "[gibbsteel.input.201] composition: 'cr' is not the symbol of an element; "
+            "did you mean 'Cr'?",
+        ),
+        (
+            {"Xx": 4.0},
+            "[gibbsteel.input.201] composition: 'Xx' is not the symbol of an element; "
+            "give symbols such as C, Cr, Mo",
+        ),
+        (
+            {"C": float("nan")},
+            "[gibbsteel.input.202] composition, C: is nan, not a number; "
+            "give weight percent, from 0 to 100",
+        ),
+        (
+            {"C": -0.5},
+            "[gibbsteel.input.203] composition, C: is negative: -0.5; "
+            "give weight percent, from 0 to 100",
+        ),
+        (
+            {"C": 101.0},
+            "[gibbsteel.input.204] composition, C: is above 100: 101; "
+            "give weight percent, from 0 to 100",
+        ),
+        (
+            {"C": 60.0, "Cr": 50.0},
+            "[gibbsteel.input.204] composition: sums to 110.00; "
+            "the sum cannot be above 100 weight percent",
+        ),
+        (
+            {"Fe": 90.0, "C": 1.0},
+            "[gibbsteel.input.207] composition: sums to 91.00 with Fe; "
+            "make it 100, or leave Fe out: it is the balance",
+        ),
+        (
+            {"Fe": 0.0, "Cu": 100.0},
+            "[gibbsteel.input.208] composition: holds no element that the parameter "
+            "file models; give at least one of its elements",
+        ),
+        (
+            {"C": "0.55"},
+            "[gibbsteel.input.202] composition['C']: is '0.55'; "
+            "give weight percent as a number, for instance 0.55",
+        ),
+    ],
+)
+def test_compositions(composition, expected):
+    refused(lambda: gs.Steel(composition), expected)
+
+
+def test_all_problems_are_named_at_once():
+    refused(
+        lambda: gs.Steel({"C": -1.0, "CR": 4.0}),
+        "[gibbsteel.input.203] composition, C: is negative: -1; "
+        "give weight percent, from 0 to 100",
+        "[gibbsteel.input.201] composition: 'CR' is not the symbol of an element; "
+        "did you mean 'Cr'?",
+    )
+
+
+def test_a_list_is_no_composition():
+    refused(
+        lambda: gs.Steel([0.5]),
+        "[gibbsteel.input.202] composition['']: is list, not a mapping; "
+        "give weight percent as a number, for instance 0.55",
+    )
+
+
+@pytest.mark.parametrize(
+    ("keywords", "expected"),
+    [
+        (
+            {},
+            "[gibbsteel.input.211] temperature: got none; "
+            "give exactly one of celsius=, fahrenheit= and kelvin=",
+        ),
+        (
+            {"celsius": 1000, "kelvin": 1300},
+            "[gibbsteel.input.211] temperature: got celsius= and kelvin=; "
+            "give exactly one of celsius=, fahrenheit= and kelvin=",
+        ),
+        (
+            {"celsius": "hot"},
+            "[gibbsteel.input.211] temperature: celsius='hot' is text, not a number; "
+            "give exactly one of celsius=, fahrenheit= and kelvin=",
+        ),
+        (
+            {"kelvin": 150},
+            "[gibbsteel.input.210] temperature: is 150.0 K = -123.1 C; "
+            "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and check the unit",
+        ),
+        (
+            {"celsius": 2300},
+            "[gibbsteel.input.210] temperature: is 2573.2 K = 2300.0 C; "
+            "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and check the unit",
+        ),
+        (
+            {"celsius": float("nan")},
+            "[gibbsteel.input.210] temperature: is nan K = nan C; "
+            "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and check the unit",
+        ),
+        (
+            {"celsius": 1000, "phases": ["M5C2"]},
+            "[gibbsteel.input.205] phases: there is no phase 'M5C2'; choose from: "
+            "austenite, MC, ferrite, M6C, M7C3, M23C6, M3C, M2C, hexagonal matrix, "
+            "M3C2, hexagonal MC, graphite",
+        ),
+        (
+            {"celsius": 1000, "suppressed": ["MC"]},
+            "[gibbsteel.input.212] suppressed: 'austenite' and 'MC' are two kinds of "
+            "one phase model; suppress both or neither",
+        ),
+    ],
+)
+def test_soaks(punch, keywords, expected):
+    refused(lambda: punch.soak(**keywords), expected)
+
+
+def test_options():
+    refused(
+        lambda: gs.SolveOptions(max_rounds=0),
+        "[gibbsteel.input.232] max_rounds: is 0; give 1 or more",
+    )
+
+
+def test_a_single_temperature_is_no_sweep(punch):
+    refused(
+        lambda: punch.sweep(celsius=1000),
+        "[gibbsteel.input.211] temperature: celsius=1000 is a single value, a sweep "
+        "needs several; give exactly one of celsius=, fahrenheit= and kelvin=",
+    )
+
+
+def test_outside_validity_is_a_warning_not_an_error():
+    state = gs.Steel(C=0.5, Ni=9.0).soak(celsius=500)
+    assert state.usable
+    assert [(w.code, w.text) for w in state.warnings][:2] == [
+        (
+            "gibbsteel.warning.301",
+            "500 C is outside the validity of the parameter file, 600 C to 1300 C.",
+        ),
+        (
+            "gibbsteel.warning.302",
+            "9 wt% Ni is outside the validity of the parameter file, 0 to 4.",
+        ),
+    ]

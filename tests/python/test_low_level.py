@@ -1,0 +1,102 @@
+"""The doors below the facade: parameters, phase models, the minimizer."""
+
+import json
+import os
+
+import gibbsteel as gs
+import numpy as np
+import pytest
+
+
+@pytest.fixture(scope="module")
+def parameters():
+    return gs.default_parameters()
+
+
+def test_shipped_file_is_found_from_any_folder(parameters, tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    gs.default_parameters.cache_clear()
+    assert gs.default_parameters() == parameters
+    assert parameters.files == ["tool_steel.json"]
+    assert parameters.elements[:2] == ["Fe", "C"]
+    assert "M6C" in parameters.phases
+    assert parameters.weight_percent_validity["C"] == (0.0, 3.0)
+
+
+def test_write_and_load_round_trip(parameters, tmp_path):
+    text = gs.write_parameters(parameters)
+    file = tmp_path / "copy.json"
+    file.write_text(text)
+    copy = gs.load_parameters(file)
+    assert gs.write_parameters(copy) == text
+    assert gs.content_hash(copy) == gs.content_hash(parameters)
+    assert json.loads(text)["format"]["version"] == 1
+
+
+def test_a_missing_file(tmp_path):
+    with pytest.raises(gs.DataError) as error:
+        gs.load_parameters(tmp_path / "none.json")
+    assert str(error.value) == (
+        "[gibbsteel.data.101] none.json: there is no such file; "
+        "give the path of a parameter file"
+    )
+
+
+def test_phase_model(parameters):
+    model = parameters.phase_model("austenite", elements=["Fe", "C"])
+    assert [c.name for c in model.constituents] == ["Fe", "C", "vacancy"]
+    y = [1.0, 0.04, 0.96]
+    d = model.derivatives(kelvin=1273.15, site_fractions=y)
+    assert d.value == model.gibbs_energy(celsius=1000.0, site_fractions=y)
+    assert d.dy.shape == (3,) and d.dy2.shape == (3, 3)
+    assert not d.dy2.flags.writeable
+    step = 1e-3
+    up, down = (
+        model.gibbs_energy(kelvin=1273.15 + h, site_fractions=y) for h in (step, -step)
+    )
+    assert d.dt == pytest.approx((up - down) / (2 * step), rel=1e-6)
+    with pytest.raises(gs.InputError) as error:
+        model.gibbs_energy(kelvin=1000.0, site_fractions=[1.0])
+    assert str(error.value) == (
+        "[gibbsteel.input.230] site_fractions of austenite: has 1 numbers; "
+        "give 3, one per constituent, sublattice by sublattice"
+    )
+
+
+def test_magnetism_of_iron(parameters):
+    # 1043 K and 2.22 Bohr magnetons: Dinsdale, CALPHAD 15 (1991) 317 (from memory).
+    model = parameters.phase_model("ferrite", elements=["Fe"])
+    assert model.curie_temperature([1.0, 1.0]) == pytest.approx(1043.0)
+    assert model.magnetic_moment([1.0, 1.0]) == pytest.approx(2.22)
+
+
+def test_minimize_in_mole_fractions():
+    result = gs.minimize(["Fe", "C"], np.array([0.97, 0.03]), 1173.15)
+    assert result.report.usable
+    assert [point["phase"] for point in result.present] == ["austenite"]
+    energy = 0.97 * result.chemical_potential["Fe"] + 0.03 * result.chemical_potential["C"]
+    assert energy == pytest.approx(result.gibbs_energy, rel=1e-12)
+    assert all(point["driving_force"] < 0.0 for point in result.absent)
+
+
+def test_curves(parameters):
+    # Graphite at 1000 K: G - H298 = -12.6 kJ/mol, tables of the elements (from memory).
+    value = parameters.curve_value("carbon, graphite", 1000.0)
+    assert value == pytest.approx(-12600.0, rel=0.02)
+
+
+@pytest.mark.skipif(os.environ.get("LD_PRELOAD") is not None, reason="slow when traced")
+def test_doctests():
+    import doctest
+
+    import gibbsteel
+
+    tried = 0
+    for name in ("__init__", "steel", "minimizer", "parameters"):
+        module = gibbsteel if name == "__init__" else __import__(
+            f"gibbsteel.{name}", fromlist=["_"]
+        )
+        result = doctest.testmod(module)
+        assert result.failed == 0, name
+        tried += result.attempted
+    assert tried >= 8

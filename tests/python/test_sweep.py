@@ -1,0 +1,121 @@
+"""Sweeps: equal to single soaks, tables, progress, cancelling."""
+
+import signal
+import sys
+
+import gibbsteel as gs
+import pytest
+
+TEMPERATURES = range(1000, 1201, 50)
+
+
+@pytest.fixture(scope="module")
+def sweep(high_speed):
+    return high_speed.sweep(celsius=TEMPERATURES)
+
+
+def test_a_sweep_is_that_many_soaks(high_speed, sweep):
+    assert len(sweep) == len(TEMPERATURES)
+    for state, celsius in zip(sweep, TEMPERATURES, strict=True):
+        single = high_speed.soak(celsius=celsius)
+        assert state.gibbs_energy == single.gibbs_energy
+        assert state.occurrences == single.occurrences
+    assert sweep[-1].celsius == pytest.approx(1200.0)
+    with pytest.raises(IndexError):
+        sweep[5]
+    assert sweep.failures == 0 and not sweep.cancelled
+    assert sweep.carbide_kinds == ["M6C", "MC"]
+
+
+def test_carbide_dissolves_and_carbon_rises(sweep):
+    # Common practice, no source: a hotter soak dissolves carbide into the matrix.
+    volumes = [state.carbide_volume_percent for state in sweep]
+    carbon = [state.matrix.weight_percent["C"] for state in sweep]
+    assert volumes == sorted(volumes, reverse=True)
+    assert carbon == sorted(carbon)
+
+
+def test_tidy_and_wide_tables(sweep):
+    pytest.importorskip("pandas")
+    tidy = sweep.to_frame()
+    assert {"temperature_C", "name", "volume_percent", "C_weight_percent"} <= set(tidy)
+    assert len(tidy) == sum(len(state.occurrences) for state in sweep)
+    wide = sweep.to_frame(wide=True)
+    assert len(wide) == len(sweep)
+    assert {"M6C_volume_percent", "matrix_C_weight_percent"} <= set(wide)
+    assert wide["usable"].all()
+    assert wide.attrs["parameters_hash"] == sweep[0].parameters_hash
+
+
+def test_a_state_that_is_not_usable_keeps_its_row(punch):
+    pytest.importorskip("pandas")
+    sweep = punch.sweep(celsius=[1000, 1100], phases=["graphite"])
+    assert sweep.failures == 2
+    assert "2 NOT USABLE" in repr(sweep)
+    assert not sweep.to_frame()["usable"].any()
+    assert not sweep.to_frame(wide=True)["usable"].any()
+    assert str(sweep).count("NOT USABLE") >= 3
+
+
+def test_progress_callback_counts_and_stops(punch):
+    seen = []
+    punch.sweep(celsius=TEMPERATURES, progress=seen.append)
+    assert seen == [1, 2, 3, 4, 5]
+    stopped = punch.sweep(celsius=TEMPERATURES, progress=lambda done: done < 2)
+    assert stopped.cancelled and len(stopped) == 2
+    assert "CANCELLED" in repr(stopped)
+
+
+def test_an_error_in_the_callback_reaches_the_caller(punch):
+    def fail(done):
+        raise RuntimeError("stop here")
+
+    with pytest.raises(RuntimeError, match="stop here"):
+        punch.sweep(celsius=TEMPERATURES, progress=fail)
+
+
+def test_an_interrupt_returns_what_is_done(punch):
+    def interrupt(done):
+        if done == 2:
+            signal.raise_signal(signal.SIGINT)
+
+    sweep = punch.sweep(celsius=TEMPERATURES, progress=interrupt)
+    assert sweep.cancelled
+    assert 2 <= len(sweep) < len(TEMPERATURES)
+    assert punch.soak(celsius=1000).usable
+
+
+def test_progress_bar(punch, capsys):
+    pytest.importorskip("tqdm")
+    punch.sweep(celsius=TEMPERATURES, progress=True)
+    assert "5/5" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    ("package", "call", "message"),
+    [
+        (
+            "pandas",
+            lambda steel: steel.sweep(celsius=[1000]).to_frame(),
+            "to_frame() needs the package pandas (Debian: python3-pandas)",
+        ),
+        (
+            "tqdm.auto",
+            lambda steel: steel.sweep(celsius=[1000], progress=True),
+            "progress=True needs the package tqdm (Debian: python3-tqdm)",
+        ),
+    ],
+)
+def test_a_missing_package_is_named(punch, monkeypatch, package, call, message):
+    monkeypatch.setitem(sys.modules, package, None)
+    assert punch.soak(celsius=1000).usable
+    with pytest.raises(ImportError) as error:
+        call(punch)
+    assert str(error.value) == message
+
+
+def test_empty_sweep(punch):
+    sweep = punch.sweep(celsius=[])
+    assert len(sweep) == 0
+    assert isinstance(str(sweep), str)
+    assert gs.Sweep is type(sweep)
