@@ -4,8 +4,9 @@
 #include "gibbsteel/mill_analysis.hpp"
 
 namespace gibbsteel::python {
+namespace {
 
-void bind_analysis(py::module_& m) {
+void bind_compound(py::module_& m) {
   py::class_<BoundCompound>(m, "BoundCompound",
                             "A compound that takes elements out of the calculation.")
       .def_readonly("name", &BoundCompound::name, "For instance 'MnS'.")
@@ -17,8 +18,10 @@ void bind_analysis(py::module_& m) {
                     py::str("{:.4g}").format(b.weight_percent).cast<std::string>() +
                     " wt%>";
            })
-      .def("__eq__",
-           [](const BoundCompound& a, const BoundCompound& b) { return a == b; })
+      .def(
+          "__eq__",
+          [](const BoundCompound& a, const BoundCompound& b) { return a == b; },
+          py::is_operator())
       .def(py::pickle(
           [](const BoundCompound& b) {
             return py::make_tuple(b.name, b.weight_percent);
@@ -26,6 +29,12 @@ void bind_analysis(py::module_& m) {
           [](const py::tuple& t) {
             return BoundCompound{t[0].cast<std::string>(), t[1].cast<double>()};
           }));
+}
+
+}  // namespace
+
+void bind_analysis(py::module_& m) {
+  bind_compound(m);
   py::class_<MillAnalysis>(m, "MillAnalysis",
                            "A mill certificate, sorted: what enters the calculation "
                            "and what does not. All numbers are weight percent.")
@@ -42,8 +51,9 @@ void bind_analysis(py::module_& m) {
                     " elements modelled, " + std::to_string(a.not_modelled.size()) +
                     " not modelled>";
            })
-      .def("__eq__",
-           [](const MillAnalysis& a, const MillAnalysis& b) { return a == b; })
+      .def(
+          "__eq__", [](const MillAnalysis& a, const MillAnalysis& b) { return a == b; },
+          py::is_operator())
       .def(py::pickle(
           [](const MillAnalysis& a) {
             return py::make_tuple(a.given, a.modelled, a.not_modelled, a.bound);

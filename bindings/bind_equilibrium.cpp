@@ -26,6 +26,43 @@ py::list points(const NamedEquilibrium& e, const std::vector<PhasePoint>& all) {
   return list;
 }
 
+py::list points_state(const std::vector<PhasePoint>& all) {
+  py::list list;
+  for (const auto& p : all)
+    list.append(py::make_tuple(p.phase, p.amount, p.y, p.driving_force));
+  return list;
+}
+
+std::vector<PhasePoint> points_from(const py::list& list) {
+  std::vector<PhasePoint> all;
+  for (const auto& item : list) {
+    const auto t = item.cast<py::tuple>();
+    all.push_back({t[0].cast<std::size_t>(), t[1].cast<double>(),
+                   t[2].cast<std::vector<double>>(), t[3].cast<double>()});
+  }
+  return all;
+}
+
+py::tuple get_state(const NamedEquilibrium& e) {
+  const Equilibrium& r = e.result;
+  return py::make_tuple(r.report, r.temperature.in_kelvin(), r.gibbs_energy,
+                        r.chemical_potential, points_state(r.present),
+                        points_state(r.absent), e.elements, e.phases);
+}
+
+NamedEquilibrium set_state(const py::tuple& t) {
+  NamedEquilibrium e;
+  e.result.report = t[0].cast<SolveReport>();
+  e.result.temperature = Temperature::kelvin(t[1].cast<double>());
+  e.result.gibbs_energy = t[2].cast<double>();
+  e.result.chemical_potential = t[3].cast<std::vector<double>>();
+  e.result.present = points_from(t[4].cast<py::list>());
+  e.result.absent = points_from(t[5].cast<py::list>());
+  e.elements = t[6].cast<std::vector<std::string>>();
+  e.phases = t[7].cast<std::vector<std::string>>();
+  return e;
+}
+
 NamedEquilibrium run(const std::shared_ptr<ParameterSet>& set,
                      const std::vector<std::string>& elements,
                      const std::vector<double>& mole_fractions, double kelvin,
@@ -33,8 +70,7 @@ NamedEquilibrium run(const std::shared_ptr<ParameterSet>& set,
                      const SolveOptions& options) {
   const PhaseSystem system(set, elements, phases);
   NamedEquilibrium named;
-  named.result =
-      minimize(system, Temperature::kelvin(kelvin), mole_fractions, options);
+  named.result = minimize(system, Temperature::kelvin(kelvin), mole_fractions, options);
   named.elements = elements;
   for (const auto& phase : system.phases()) named.phases.push_back(phase.name());
   return named;
@@ -44,8 +80,8 @@ NamedEquilibrium run(const std::shared_ptr<ParameterSet>& set,
 
 void bind_equilibrium(py::module_& m) {
   py::class_<NamedEquilibrium>(m, "Equilibrium", "What the minimizer found.")
-      .def_property_readonly(
-          "report", [](const NamedEquilibrium& e) { return e.result.report; })
+      .def_property_readonly("report",
+                             [](const NamedEquilibrium& e) { return e.result.report; })
       .def_property_readonly(
           "kelvin",
           [](const NamedEquilibrium& e) { return e.result.temperature.in_kelvin(); })
@@ -68,11 +104,14 @@ void bind_equilibrium(py::module_& m) {
           "list of dicts: phase, amount [mol of formula units per mol of atoms], "
           "site_fractions, driving_force.")
       .def_property_readonly(
-          "absent", [](const NamedEquilibrium& e) { return points(e, e.result.absent); },
+          "absent",
+          [](const NamedEquilibrium& e) { return points(e, e.result.absent); },
           "Distinct local minima that are not present, the nearest first.")
-      .def("__repr__", [](const NamedEquilibrium& e) {
-        return "<Equilibrium: " + e.result.report.brief() + ">";
-      });
+      .def("__repr__",
+           [](const NamedEquilibrium& e) {
+             return "<Equilibrium: " + e.result.report.brief() + ">";
+           })
+      .def(py::pickle(&get_state, &set_state));
 
   m.def("minimize", &run, py::arg("parameters"), py::arg("elements"),
         py::arg("mole_fractions"), py::arg("kelvin"), py::arg("phases"),

@@ -28,7 +28,9 @@ void bind_errors(py::module_& m) {
       .def_readonly("remedy", &Problem::remedy, "What would be right.")
       .def("__str__", &Problem::text)
       .def("__repr__", [](const Problem& p) { return "<Problem " + p.text() + ">"; })
-      .def("__eq__", [](const Problem& a, const Problem& b) { return a == b; })
+      .def(
+          "__eq__", [](const Problem& a, const Problem& b) { return a == b; },
+          py::is_operator())
       .def(py::pickle(
           [](const Problem& p) {
             return py::make_tuple(p.code, p.place, p.what, p.remedy);

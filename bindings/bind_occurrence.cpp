@@ -63,7 +63,8 @@ void bind_occurrence(py::module_& m) {
       .def_readonly("molar_mass", &Occurrence::molar_mass, "[g per mol of atoms]")
       .def_readonly("molar_volume", &Occurrence::molar_volume,
                     "[cm3 per mol of atoms]; NaN without volume data.")
-      .def_readonly("density", &Occurrence::density, "[g/cm3]; NaN without volume data.")
+      .def_readonly("density", &Occurrence::density,
+                    "[g/cm3]; NaN without volume data.")
       .def_readonly("weight_percent", &Occurrence::weight_percent,
                     "Composition of this occurrence: dict of weight percents.")
       .def_readonly("atom_fraction", &Occurrence::atom_fraction,
@@ -80,7 +81,9 @@ void bind_occurrence(py::module_& m) {
           "Sites of each sublattice per formula unit.")
       .def("__repr__", [](const Occurrence& o) { return "<" + o.brief() + ">"; })
       .def("__str__", &Occurrence::brief)
-      .def("__eq__", [](const Occurrence& a, const Occurrence& b) { return a == b; })
+      .def(
+          "__eq__", [](const Occurrence& a, const Occurrence& b) { return a == b; },
+          py::is_operator())
       .def(py::pickle(&get_state, &set_state));
 }
 

@@ -7,11 +7,11 @@
 #include "gibbsteel/phase_model.hpp"
 #include "gibbsteel/version.hpp"
 
-
 namespace gibbsteel::python {
 namespace {
 
-using Holder = std::shared_ptr<ParameterSet>;  // pybind11 cannot hold a pointer to const
+using Holder =
+    std::shared_ptr<ParameterSet>;  // pybind11 cannot hold a pointer to const
 
 Holder hold(const SharedParameters& set) {
   return std::const_pointer_cast<ParameterSet>(set);
@@ -41,8 +41,8 @@ PhaseModel phase_model(const ParameterSet& set, const std::string& name,
                        const std::vector<std::string>& elements) {
   const Phase* phase = set.find_phase(name);
   if (!phase)
-    throw InputError({{"gibbsteel.input.205", "phase", "there is no phase '" + name + "'",
-                       "see ParameterSet.phases"}});
+    throw InputError({{"gibbsteel.input.205", "phase",
+                       "there is no phase '" + name + "'", "see ParameterSet.phases"}});
   for (const auto& symbol : elements)
     if (!set.find_element(symbol))
       throw InputError({{"gibbsteel.input.206", "elements",
@@ -66,13 +66,10 @@ py::dict build_info() {
   return info;
 }
 
-}  // namespace
+using SetClass = py::class_<ParameterSet, Holder>;
 
-void bind_parameters(py::module_& m) {
-  py::class_<ParameterSet, Holder>(m, "ParameterSet",
-                                   "Everything known about elements and phases, as read "
-                                   "from parameter files. Immutable.")
-      .def_property_readonly("title", &ParameterSet::title, "Title and edition.")
+void bind_contents(SetClass& set) {
+  set.def_property_readonly("title", &ParameterSet::title, "Title and edition.")
       .def_property_readonly(
           "files",
           [](const ParameterSet& s) {
@@ -108,9 +105,18 @@ void bind_parameters(py::module_& m) {
           "(low, high) [K].")
       .def_readonly("reference_state", &ParameterSet::reference_state)
       .def_property_readonly("content_hash", &content_hash,
-                             "16 hexadecimal digits that identify the content.")
-      .def("phase_model", &phase_model, py::arg("name"), py::arg("elements"),
-           "One phase compiled for the given elements: energies to the last number.")
+                             "16 hexadecimal digits that identify the content.");
+}
+
+}  // namespace
+
+void bind_parameters(py::module_& m) {
+  SetClass set(m, "ParameterSet",
+               "Everything known about elements and phases, as read "
+               "from parameter files. Immutable.");
+  bind_contents(set);
+  set.def("phase_model", &phase_model, py::arg("name"), py::arg("elements"),
+          "One phase compiled for the given elements: energies to the last number.")
       .def(
           "curve_value",
           [](const ParameterSet& s, const std::string& name, double kelvin) {
@@ -122,7 +128,8 @@ void bind_parameters(py::module_& m) {
           "__eq__",
           [](const ParameterSet& a, const ParameterSet& b) {
             return write_parameters(a) == write_parameters(b);
-          })
+          },
+          py::is_operator())
       .def(py::pickle(
           [](const ParameterSet& s) {
             return py::make_tuple(write_parameters(s),

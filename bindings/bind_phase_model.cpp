@@ -5,16 +5,28 @@
 #include "gibbsteel/phase_model.hpp"
 
 namespace gibbsteel::python {
+namespace {
 
-void bind_phase_model(py::module_& m) {
+void bind_constituent(py::module_& m) {
   py::class_<Constituent>(m, "Constituent", "A constituent of a phase model.")
       .def_readonly("name", &Constituent::name, "Element symbol or 'vacancy'.")
       .def_readonly("sublattice", &Constituent::sublattice, "Index from 0.")
-      .def("__repr__", [](const Constituent& c) {
-        return "<Constituent " + c.name + " on sublattice " +
-               std::to_string(c.sublattice + 1) + ">";
-      });
+      .def("__repr__",
+           [](const Constituent& c) {
+             return "<Constituent " + c.name + " on sublattice " +
+                    std::to_string(c.sublattice + 1) + ">";
+           })
+      .def(py::pickle(
+          [](const Constituent& c) {
+            return py::make_tuple(c.name, c.sublattice, c.element);
+          },
+          [](const py::tuple& t) {
+            return Constituent{t[0].cast<std::string>(), t[1].cast<std::size_t>(),
+                               t[2].cast<int>()};
+          }));
+}
 
+void bind_derivatives(py::module_& m) {
   py::class_<PhaseDerivatives>(m, "PhaseDerivatives",
                                "Energy and derivatives per mole of formula units, as "
                                "if every site fraction were independent. Eq. (G1)")
@@ -33,8 +45,24 @@ void bind_phase_model(py::module_& m) {
             const auto n = static_cast<py::ssize_t>(d.dy.size());
             return read_only(d.dy2, {n, n});
           },
-          "d2G/dy2 [J/mol], shape (n, n)");
+          "d2G/dy2 [J/mol], shape (n, n)")
+      .def(py::pickle(
+          [](const PhaseDerivatives& d) {
+            return py::make_tuple(d.value, d.dt, d.dt2, d.dy, d.dydt, d.dy2);
+          },
+          [](const py::tuple& t) {
+            using List = std::vector<double>;
+            return PhaseDerivatives{t[0].cast<double>(), t[1].cast<double>(),
+                                    t[2].cast<double>(), t[3].cast<List>(),
+                                    t[4].cast<List>(),   t[5].cast<List>()};
+          }));
+}
 
+}  // namespace
+
+void bind_phase_model(py::module_& m) {
+  bind_constituent(m);
+  bind_derivatives(m);
   py::class_<PhaseModel>(m, "PhaseModel", "One phase compiled for a list of elements.")
       .def_property_readonly("name", &PhaseModel::name)
       .def_property_readonly("reachable", &PhaseModel::reachable,

@@ -10,7 +10,7 @@ py::tuple report_state(const SolveReport& r) {
   return py::make_tuple(static_cast<int>(r.status), static_cast<int>(r.certificate),
                         r.reason, r.rounds, r.newton_steps, r.columns, r.evaluations,
                         r.balance_residual, r.present_residual, r.lowest_absent,
-                        r.seconds);
+                        r.seconds, r.unique);
 }
 
 SolveReport report_from(const py::tuple& t) {
@@ -26,6 +26,7 @@ SolveReport report_from(const py::tuple& t) {
   r.present_residual = t[8].cast<double>();
   r.lowest_absent = t[9].cast<double>();
   r.seconds = t[10].cast<double>();
+  r.unique = t[11].cast<bool>();
   return r;
 }
 
@@ -56,13 +57,15 @@ void bind_options(py::module_& m) {
       .def_readonly("starts_per_phase", &SolveOptions::starts_per_phase)
       .def_readonly("balance_tolerance", &SolveOptions::balance_tolerance)
       .def_readonly("stability_tolerance", &SolveOptions::stability_tolerance)
-      .def("__repr__", [](const SolveOptions& o) {
-        return py::str("SolveOptions(max_rounds={}, max_newton_steps={}, "
-                       "starts_per_phase={}, balance_tolerance={:g}, "
-                       "stability_tolerance={:g})")
-            .format(o.max_rounds, o.max_newton_steps, o.starts_per_phase,
-                    o.balance_tolerance, o.stability_tolerance);
-      })
+      .def("__repr__",
+           [](const SolveOptions& o) {
+             return py::str(
+                        "SolveOptions(max_rounds={}, max_newton_steps={}, "
+                        "starts_per_phase={}, balance_tolerance={:g}, "
+                        "stability_tolerance={:g})")
+                 .format(o.max_rounds, o.max_newton_steps, o.starts_per_phase,
+                         o.balance_tolerance, o.stability_tolerance);
+           })
       .def(py::pickle(
           [](const SolveOptions& o) {
             return py::make_tuple(o.max_rounds, o.max_newton_steps, o.starts_per_phase,
@@ -80,7 +83,8 @@ void bind_solve(py::module_& m) {
   bind_options(m);
   py::class_<SolveReport>(m, "SolveReport", "How a minimization went.")
       .def_property_readonly(
-          "status", [](const SolveReport& r) { return std::string(to_string(r.status)); },
+          "status",
+          [](const SolveReport& r) { return std::string(to_string(r.status)); },
           "'converged', 'iteration limit', 'stalled', 'infeasible' or 'not run'.")
       .def_property_readonly(
           "certificate",
@@ -100,6 +104,8 @@ void bind_solve(py::module_& m) {
                     "Largest |D| of a present set [J/mol of atoms].")
       .def_readonly("lowest_absent", &SolveReport::lowest_absent,
                     "Lowest D found of all others [J/mol of atoms].")
+      .def_readonly("unique", &SolveReport::unique,
+                    "False when the equilibrium leaves amounts or potentials free.")
       .def_readonly("seconds", &SolveReport::seconds, "Wall time [s].")
       .def("__repr__",
            [](const SolveReport& r) { return "<SolveReport: " + r.brief() + ">"; })

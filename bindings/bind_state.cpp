@@ -55,8 +55,12 @@ void bind_warning(py::module_& m) {
       .def_readonly("text", &Warning::text)
       .def("__str__", [](const Warning& w) { return "[" + w.code + "] " + w.text; })
       .def("__repr__",
-           [](const Warning& w) { return "<SoakWarning " + w.code + ": " + w.text + ">"; })
-      .def("__eq__", [](const Warning& a, const Warning& b) { return a == b; })
+           [](const Warning& w) {
+             return "<SoakWarning " + w.code + ": " + w.text + ">";
+           })
+      .def(
+          "__eq__", [](const Warning& a, const Warning& b) { return a == b; },
+          py::is_operator())
       .def(py::pickle(
           [](const Warning& w) { return py::make_tuple(w.code, w.text); },
           [](const py::tuple& t) {
@@ -77,7 +81,9 @@ void bind_matrix(py::module_& m) {
              return py::str("<Matrix: {:.2f} % of the mass, {:.3f} wt% C>")
                  .format(x.mass_percent, x.weight_percent["C"]);
            })
-      .def("__eq__", [](const Matrix& a, const Matrix& b) { return a == b; })
+      .def(
+          "__eq__", [](const Matrix& a, const Matrix& b) { return a == b; },
+          py::is_operator())
       .def(py::pickle(
           [](const Matrix& x) {
             return py::make_tuple(x.mass_percent, x.volume_percent, x.weight_percent,
@@ -89,15 +95,10 @@ void bind_matrix(py::module_& m) {
           }));
 }
 
-}  // namespace
+using StateClass = py::class_<State>;
 
-void bind_state(py::module_& m) {
-  bind_warning(m);
-  bind_matrix(m);
-  py::class_<State>(m, "State",
-                    "Long-hold limit (true equilibrium) of one steel at one temperature. "
-                    "When `usable` is False every number is NaN or missing.")
-      .def_readonly("steel", &State::steel, "Name of the steel; may be empty.")
+void bind_conditions(StateClass& state) {
+  state.def_readonly("steel", &State::steel, "Name of the steel; may be empty.")
       .def_readonly("analysis", &State::analysis, "The certificate, sorted.")
       .def_property_readonly("kelvin",
                              [](const State& s) { return s.temperature.in_kelvin(); })
@@ -110,8 +111,11 @@ void bind_state(py::module_& m) {
           [](const State& s) { return s.basis == VolumeBasis::soak; },
           "False: volumes at room temperature, as metallography measures.")
       .def_property_readonly("usable", &State::usable,
-                             "True when every number may be used.")
-      .def_readonly("occurrences", &State::occurrences, "All, largest volume first.")
+                             "True when every number may be used.");
+}
+
+void bind_results(StateClass& state) {
+  state.def_readonly("occurrences", &State::occurrences, "All, largest volume first.")
       .def_property_readonly(
           "carbides", [](const State& s) { return by_name(s.carbides()); },
           "dict: name -> Occurrence, largest volume first.")
@@ -132,7 +136,21 @@ void bind_state(py::module_& m) {
       .def_readonly("warnings", &State::warnings, "list of SoakWarning.")
       .def_readonly("solve_report", &State::solve_report)
       .def_readonly("parameters", &State::parameters, "Title and edition of the file.")
-      .def_readonly("parameters_hash", &State::parameters_hash)
+      .def_readonly("parameters_hash", &State::parameters_hash);
+}
+
+}  // namespace
+
+void bind_state(py::module_& m) {
+  bind_warning(m);
+  bind_matrix(m);
+  StateClass state(
+      m, "State",
+      "Long-hold limit (true equilibrium) of one steel at one temperature. "
+      "When `usable` is False every number is NaN or missing.");
+  bind_conditions(state);
+  bind_results(state);
+  state
       .def("volume_percent_of", &State::volume_percent_of, py::arg("kind"),
            "Volume percent of all occurrences of a kind; 0 when absent.")
       .def("__getitem__",

@@ -68,11 +68,11 @@ void bind_steel(py::module_& m) {
            py::arg("bind_tramp_elements"))
       .def_property_readonly("name", &Steel::name)
       .def_property_readonly("analysis", &Steel::analysis)
-      .def_property_readonly("parameters",
-                             [](const Steel& s) {
-                               return std::const_pointer_cast<ParameterSet>(
-                                   s.parameters());
-                             })
+      .def_property_readonly(
+          "parameters",
+          [](const Steel& s) {
+            return std::const_pointer_cast<ParameterSet>(s.parameters());
+          })
       .def(
           "soak",
           [](const Steel& s, double kelvin, const SoakOptions& options) {

@@ -29,6 +29,12 @@ void bind_sweep(py::module_& m) {
       .def("__len__", [](const Sweep& s) { return s.states.size(); })
       .def("__getitem__", &item)
       .def(
+          "__iter__",
+          [](const Sweep& s) {
+            return py::make_iterator(s.states.begin(), s.states.end());
+          },
+          py::keep_alive<0, 1>())
+      .def(
           "to_frame",
           [](const py::object& self, bool wide) {
             return py::module_::import("gibbsteel.frames")

@@ -39,7 +39,8 @@ struct type_caster<gibbsteel::NamedValues> {
     return true;
   }
 
-  static handle cast(const gibbsteel::NamedValues& values, return_value_policy, handle) {
+  static handle cast(const gibbsteel::NamedValues& values, return_value_policy,
+                     handle) {
     dict result;
     for (const auto& [name, number] : values) result[str(name)] = number;
     return result.release();

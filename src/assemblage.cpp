@@ -70,7 +70,7 @@ void fill_percents(std::vector<Occurrence>& all) {
 }  // namespace
 
 std::string Occurrence::brief() const {
-  return name + ": " + internal::fixed(volume_percent, 2) + " vol%, " +
+  return name + ": " + internal::fixed_or(volume_percent, 2, "n/a") + " vol%, " +
          internal::fixed(mass_percent, 2) + " wt% of the steel";
 }
 
@@ -86,16 +86,17 @@ const std::string& kind_of(const Phase& phase, const PhaseModel& model,
   return phase.name;
 }
 
-std::vector<Occurrence> occurrences(const PhaseSystem& system, const Equilibrium& result,
-                                    VolumeBasis basis) {
+std::vector<Occurrence> occurrences(const PhaseSystem& system,
+                                    const Equilibrium& result, VolumeBasis basis) {
   std::vector<Occurrence> all;
   for (const PhasePoint& point : result.present)
     all.push_back(occurrence_of(system, point, basis, result.temperature));
   fill_percents(all);
-  std::stable_sort(all.begin(), all.end(), [](const Occurrence& a, const Occurrence& b) {
-    return std::isnan(a.volume_percent) ? a.mass_percent > b.mass_percent
-                                        : a.volume_percent > b.volume_percent;
-  });
+  std::stable_sort(
+      all.begin(), all.end(), [](const Occurrence& a, const Occurrence& b) {
+        return std::isnan(a.volume_percent) ? a.mass_percent > b.mass_percent
+                                            : a.volume_percent > b.volume_percent;
+      });
   internal::name_occurrences(all);
   return all;
 }
@@ -107,8 +108,13 @@ NamedValues driving_forces(const PhaseSystem& system, const Equilibrium& result)
   };
   NamedValues forces;
   for (const PhasePoint& point : result.present) forces.set(kind(point), 0.0);
-  for (const PhasePoint& point : result.absent)  // the nearest comes first
-    if (!forces.contains(kind(point))) forces.set(kind(point), point.driving_force);
+  for (const PhasePoint& point : result.absent) {
+    // Within the tolerance of the certificate an absent minimum may lie below the
+    // plane.
+    const double force = std::min(point.driving_force, 0.0);
+    const std::string& name = kind(point);
+    if (!forces.contains(name) || force > forces[name]) forces.set(name, force);
+  }
   return forces;
 }
 

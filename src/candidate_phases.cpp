@@ -13,28 +13,41 @@ bool holds(const Names& names, const std::string& name) {
   return std::find(names.begin(), names.end(), name) != names.end();
 }
 
-std::string known_names(const ParameterSet& set) {
-  std::string text;
+Names known_names(const ParameterSet& set) {
+  Names names;
   for (const Phase& phase : set.phases) {
-    text += (text.empty() ? "" : ", ") + phase.name;
-    if (phase.second_occurrence) text += ", " + phase.second_occurrence->name;
+    names.push_back(phase.name);
+    if (phase.second_occurrence) names.push_back(phase.second_occurrence->name);
+  }
+  return names;
+}
+
+/// Letters and digits only, in lower case.
+std::string folded(const std::string& name) {
+  std::string text;
+  for (const char c : name) {
+    if (c >= 'A' && c <= 'Z') text += static_cast<char>(c - 'A' + 'a');
+    if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9')) text += c;
   }
   return text;
 }
 
+std::string remedy_for(const Names& known, const std::string& name) {
+  std::string meant, list;
+  for (const std::string& candidate : known) {
+    if (folded(candidate) == folded(name)) meant = "did you mean '" + candidate + "'? ";
+    list += (list.empty() ? "" : ", ") + candidate;
+  }
+  return meant + "choose from: " + list;
+}
+
 void check_names(const ParameterSet& set, const Names& names, const char* place,
                  std::vector<Problem>& problems) {
-  for (const auto& name : names) {
-    const bool known = std::any_of(
-        set.phases.begin(), set.phases.end(), [&](const Phase& phase) {
-          return phase.name == name ||
-                 (phase.second_occurrence && phase.second_occurrence->name == name);
-        });
-    if (!known)
+  const Names known = known_names(set);
+  for (const auto& name : names)
+    if (!holds(known, name))
       problems.push_back({"gibbsteel.input.205", place,
-                          "there is no phase '" + name + "'",
-                          "choose from: " + known_names(set)});
-  }
+                          "there is no phase '" + name + "'", remedy_for(known, name)});
 }
 
 /// A model is taken out when all its kinds are named.
@@ -44,10 +57,10 @@ void check_kinds(const ParameterSet& set, const Names& suppressed,
     if (!phase.second_occurrence) continue;
     const std::string& other = phase.second_occurrence->name;
     if (holds(suppressed, phase.name) == holds(suppressed, other)) continue;
-    problems.push_back({"gibbsteel.input.212", "suppressed",
-                        "'" + phase.name + "' and '" + other +
-                            "' are two kinds of one phase model",
-                        "suppress both or neither"});
+    problems.push_back(
+        {"gibbsteel.input.212", "suppressed",
+         "'" + phase.name + "' and '" + other + "' are two kinds of one phase model",
+         "suppress both or neither"});
   }
 }
 

@@ -11,6 +11,7 @@ namespace gibbsteel {
 namespace {
 
 constexpr double kSumTolerance = 0.05;  ///< [weight percent], when Fe is given
+constexpr double kRounding = 1e-9;      ///< [weight percent], of a sum of decimals
 constexpr double kAbsentBelow = 1e-15;  ///< mole fraction
 
 std::string place_of(const std::string& symbol) { return "composition, " + symbol; }
@@ -31,7 +32,9 @@ void check_value(const std::string& symbol, double value,
     problems.push_back({code, place_of(symbol), what, remedy});
   };
   if (!std::isfinite(value))
-    bad("gibbsteel.input.202", "is " + internal::shortest(value) + ", not a number");
+    bad("gibbsteel.input.202", std::isnan(value) ? "is nan, not a number"
+                                                 : "is " + internal::shortest(value) +
+                                                       ", not a finite number");
   else if (value < 0.0)
     bad("gibbsteel.input.203", "is negative: " + internal::shortest(value));
   else if (value > 100.0)
@@ -44,7 +47,7 @@ void check_sum(const NamedValues& given, std::vector<Problem>& problems) {
     problems.push_back({"gibbsteel.input.207", "composition",
                         "sums to " + internal::fixed(sum, 2) + " with Fe",
                         "make it 100, or leave Fe out: it is the balance"});
-  else if (!given.contains("Fe") && sum > 100.0)
+  else if (!given.contains("Fe") && sum > 100.0 + kRounding)
     problems.push_back({"gibbsteel.input.204", "composition",
                         "sums to " + internal::fixed(sum, 2),
                         "the sum cannot be above 100 weight percent"});
@@ -68,8 +71,8 @@ void bind(const char* compound, const char* host, const char* guest,
                                               : analysis.not_modelled[symbol];
   };
   const auto take = [&](const char* symbol, double percent) {
-    NamedValues& list = analysis.modelled.contains(symbol) ? analysis.modelled
-                                                           : analysis.not_modelled;
+    NamedValues& list =
+        analysis.modelled.contains(symbol) ? analysis.modelled : analysis.not_modelled;
     list.set(symbol, std::max(0.0, list[symbol] - percent));
   };
   const double host_mass = find_element(host)->molar_mass;
@@ -88,9 +91,10 @@ MillAnalysis read_analysis(const NamedValues& weight_percent, const ParameterSet
   check(weight_percent);
   MillAnalysis analysis;
   analysis.given = weight_percent;
-  const double iron = weight_percent.contains("Fe") ? weight_percent["Fe"]
-                                                    : 100.0 - weight_percent.sum();
-  if (set.find_element("Fe")) analysis.modelled.set("Fe", iron);
+  const double iron = weight_percent.contains("Fe")
+                          ? weight_percent["Fe"]
+                          : std::max(0.0, 100.0 - weight_percent.sum());
+  (set.find_element("Fe") ? analysis.modelled : analysis.not_modelled).set("Fe", iron);
   for (const auto& [symbol, value] : weight_percent) {
     if (symbol == "Fe") continue;
     NamedValues& list =
@@ -112,8 +116,17 @@ MillAnalysis read_analysis(const NamedValues& weight_percent, const ParameterSet
 
 NamedValues MillAnalysis::mole_fractions(const ParameterSet& set) const {
   NamedValues moles;
-  for (const auto& [symbol, percent] : modelled)
-    if (percent > 0.0) moles.set(symbol, percent / set.find_element(symbol)->molar_mass);
+  std::vector<Problem> problems;
+  for (const auto& [symbol, percent] : modelled) {
+    if (percent <= 0.0) continue;
+    if (const Element* element = set.find_element(symbol))
+      moles.set(symbol, percent / element->molar_mass);
+    else
+      problems.push_back({"gibbsteel.input.206", place_of(symbol),
+                          "is not modelled by this parameter set",
+                          "use the set that the analysis was read with"});
+  }
+  if (!problems.empty()) throw InputError(std::move(problems));
   const double sum = moles.sum();
   NamedValues fractions;
   for (const auto& [symbol, amount] : moles)

@@ -9,11 +9,16 @@ namespace gibbsteel {
 
 std::string_view to_string(SolveStatus status) noexcept {
   switch (status) {
-    case SolveStatus::not_run: return "not run";
-    case SolveStatus::converged: return "converged";
-    case SolveStatus::iteration_limit: return "iteration limit";
-    case SolveStatus::stalled: return "stalled";
-    case SolveStatus::infeasible: return "infeasible";
+    case SolveStatus::not_run:
+      return "not run";
+    case SolveStatus::converged:
+      return "converged";
+    case SolveStatus::iteration_limit:
+      return "iteration limit";
+    case SolveStatus::stalled:
+      return "stalled";
+    case SolveStatus::infeasible:
+      return "infeasible";
   }
   return "unknown";
 }
@@ -27,12 +32,12 @@ std::vector<Problem> SolveOptions::problems() const {
   const auto require = [&](bool good, const char* name, double value,
                            const char* remedy) {
     if (!good)
-      found.push_back({"gibbsteel.input.232", name,
-                       "is " + internal::shortest(value), remedy});
+      found.push_back(
+          {"gibbsteel.input.232", name, "is " + internal::shortest(value), remedy});
   };
   require(max_rounds >= 1, "max_rounds", max_rounds, "give 1 or more");
-  require(max_newton_steps >= 5, "max_newton_steps", max_newton_steps,
-          "give 5 or more");
+  require(max_newton_steps >= 1, "max_newton_steps", max_newton_steps,
+          "give 1 or more");
   require(starts_per_phase >= 1, "starts_per_phase", starts_per_phase,
           "give 1 or more");
   require(balance_tolerance > 0.0 && balance_tolerance <= 1e-6, "balance_tolerance",
@@ -68,10 +73,11 @@ std::string SolveReport::full() const {
   text += line("certificate", std::string(to_string(certificate)));
   text += line("reason", reason);
   text += line("element balance, relative", internal::scientific(balance_residual, 1));
-  text += line("plane residual, J/mol of atoms",
-               internal::scientific(present_residual, 1));
-  text += line("lowest absent D, J/mol of atoms",
-               internal::scientific(lowest_absent, 3));
+  text +=
+      line("plane residual, J/mol of atoms", internal::scientific(present_residual, 1));
+  text +=
+      line("lowest absent D, J/mol of atoms", internal::scientific(lowest_absent, 3));
+  text += line("amounts and potentials", unique ? "unique" : "not unique");
   text += line("certificate rounds", std::to_string(rounds));
   text += line("Newton steps", std::to_string(newton_steps));
   text += line("columns", std::to_string(columns));

@@ -14,7 +14,9 @@ std::vector<Occurrence> with_role(const State& state, Role role) {
 
 }  // namespace
 
-std::vector<Occurrence> State::carbides() const { return with_role(*this, Role::carbide); }
+std::vector<Occurrence> State::carbides() const {
+  return with_role(*this, Role::carbide);
+}
 
 std::vector<Occurrence> State::matrix_phases() const {
   return with_role(*this, Role::matrix);
@@ -26,10 +28,10 @@ const Occurrence& State::at(std::string_view name) const {
     if (o.name == name) return o;
     present += (present.empty() ? "" : ", ") + o.name;
   }
-  throw InputError({{"gibbsteel.input.209", "state",
-                     "there is no '" + std::string(name) + "' in it",
-                     present.empty() ? "the state is not usable and holds nothing"
-                                     : "present: " + present}});
+  throw InputError(
+      {{"gibbsteel.input.209", "state", "there is no '" + std::string(name) + "' in it",
+        present.empty() ? "the state is not usable and holds nothing"
+                        : "present: " + present}});
 }
 
 double State::volume_percent_of(std::string_view kind) const {

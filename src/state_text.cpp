@@ -1,5 +1,7 @@
 /// How a State prints; see state.hpp.
 
+#include <cmath>
+
 #include "gibbsteel/state.hpp"
 #include "internal/number_format.hpp"
 #include "internal/text_table.hpp"
@@ -8,8 +10,10 @@ namespace gibbsteel {
 namespace {
 
 using internal::fixed;
+using internal::fixed_or;
 
 constexpr std::size_t kWidth = 78;
+constexpr const char* kNotKnown = "n/a";
 
 std::string degrees(Temperature t) {
   return fixed(t.in_celsius(), 0) + " C (" + fixed(t.in_fahrenheit(), 0) + " F)";
@@ -39,17 +43,19 @@ std::vector<std::string> composition_row(const std::string& label,
 std::string amounts_table(const State& state) {
   std::vector<std::vector<std::string>> rows{{"", "vol%", "mass%"}};
   for (const Occurrence& o : state.occurrences)
-    rows.push_back({o.name, fixed(o.volume_percent, 2), fixed(o.mass_percent, 2)});
-  rows.push_back({"all carbides", fixed(state.carbide_volume_percent, 2),
+    rows.push_back(
+        {o.name, fixed_or(o.volume_percent, 2, kNotKnown), fixed(o.mass_percent, 2)});
+  rows.push_back({"all carbides", fixed_or(state.carbide_volume_percent, 2, kNotKnown),
                   fixed(state.carbide_mass_percent, 2)});
   return internal::text_table(rows);
 }
 
 std::string composition_table(const State& state) {
   std::vector<std::vector<std::string>> rows{{"weight percent in"}};
-  for (const auto& [symbol, percent] : state.matrix.weight_percent)
+  for (const auto& [symbol, percent] : state.occurrences.front().weight_percent)
     rows[0].push_back(symbol);
-  rows.push_back(composition_row("matrix", state.matrix.weight_percent));
+  if (!state.matrix_phases().empty())
+    rows.push_back(composition_row("matrix", state.matrix.weight_percent));
   if (state.matrix_phases().size() > 1)
     for (const Occurrence& o : state.matrix_phases())
       rows.push_back(composition_row("  " + o.name, o.weight_percent));
@@ -69,12 +75,17 @@ std::string warnings_text(const State& state) {
 
 std::string State::brief() const {
   if (!usable()) return heading(*this) + ": " + solve_report.brief();
+  const bool by_mass = std::isnan(carbide_volume_percent);
   std::string text = heading(*this) + ", long-hold limit: " +
-                     fixed(carbide_volume_percent, 1) + " vol% carbide";
+                     (by_mass ? fixed(carbide_mass_percent, 1) + " wt%"
+                              : fixed(carbide_volume_percent, 1) + " vol%") +
+                     " carbide";
   std::string kinds;
   for (const Occurrence& o : carbides())
-    kinds += (kinds.empty() ? "" : ", ") + o.name + " " + fixed(o.volume_percent, 1);
+    kinds += (kinds.empty() ? "" : ", ") + o.name + " " +
+             fixed(by_mass ? o.mass_percent : o.volume_percent, 1);
   if (!kinds.empty()) text += " (" + kinds + ")";
+  if (matrix_phases().empty()) return text + ", no matrix phase";
   text += ", matrix " + fixed(matrix.weight_percent["C"], 2) + " wt% C";
   const std::string unusual = unusual_matrix(*this);
   return unusual.empty() ? text : text + "; matrix is " + unusual;
@@ -82,18 +93,20 @@ std::string State::brief() const {
 
 std::string State::full() const {
   std::string text = heading(*this) + ", long-hold limit\n";
-  text += "parameters: " + parameters + ", " + parameters_hash + "\n";
+  text += internal::wrapped("parameters: " + parameters + ", " + parameters_hash,
+                            kWidth, 2);
   if (!usable())
     return solve_report.brief() + "\n" + text + warnings_text(*this) +
            internal::wrapped(internal::kCaution, kWidth, 0);
-  text += "solution: " + solve_report.brief() + "\n";
+  text += internal::wrapped("solution: " + solve_report.brief(), kWidth, 2);
   text += basis == VolumeBasis::room ? "volumes at room temperature\n\n"
                                      : "volumes at soak temperature\n\n";
   text += amounts_table(*this) + "\n" + composition_table(*this) + "\n";
-  text += "carbon activity (graphite = 1): " + fixed(carbon_activity, 3) + "\n";
-  text += "density: " + fixed(density, 3) + " g/cm3\n\n";
-  return text + warnings_text(*this) +
-         internal::wrapped(internal::kCaution, kWidth, 0);
+  if (!std::isnan(carbon_activity))
+    text += "carbon activity (graphite = 1): " + fixed(carbon_activity, 3) + "\n";
+  if (!std::isnan(density)) text += "density: " + fixed(density, 3) + " g/cm3\n";
+  text += "\n";
+  return text + warnings_text(*this) + internal::wrapped(internal::kCaution, kWidth, 0);
 }
 
 }  // namespace gibbsteel

@@ -6,25 +6,45 @@
 #include "gibbsteel/errors.hpp"
 #include "internal/candidate_phases.hpp"
 #include "internal/number_format.hpp"
+#include "internal/shared_hash.hpp"
 #include "internal/soak_warnings.hpp"
 
 namespace gibbsteel {
 namespace {
 
-void check_temperature(Temperature t) {
-  constexpr double kLowest = 300.0, kHighest = 2500.0;  // [K]
-  const double kelvin = t.in_kelvin();
-  if (std::isfinite(kelvin) && kelvin >= kLowest && kelvin <= kHighest) return;
-  throw InputError({{"gibbsteel.input.210", "temperature",
-                     "is " + internal::fixed(kelvin, 1) + " K = " +
-                         internal::fixed(t.in_celsius(), 1) + " C",
-                     "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and check "
-                     "the unit"}});
+/// "did you mean 2300 F (1260 C)? " where the number read as F is a soak; else empty.
+std::string fahrenheit_hint(double celsius) {
+  const double read_as_f = Temperature::fahrenheit(celsius).in_celsius();
+  if (!(celsius > 0.0 && read_as_f < 1600.0)) return "";
+  return "did you mean " + internal::fixed(celsius, 0) + " F (" +
+         internal::fixed(read_as_f, 0) + " C)? ";
 }
 
-/// Matrix phases together: percents add up, compositions are weighted by mass and atoms.
+/// Refuses all that are not temperatures of a soak, in one go.
+void check_temperatures(std::span<const Temperature> temperatures) {
+  constexpr double kLowest = 300.0, kHighest = 2500.0;  // [K]
+  std::vector<Problem> problems;
+  for (const Temperature t : temperatures) {
+    const double kelvin = t.in_kelvin();
+    if (kelvin >= kLowest && kelvin <= kHighest) continue;  // NaN is not
+    const std::string text =
+        std::isnan(kelvin) ? "is nan K = nan C"
+                           : "is " + internal::fixed(kelvin, 1) +
+                                 " K = " + internal::fixed(t.in_celsius(), 1) + " C";
+    const std::string hint = kelvin > kHighest ? fahrenheit_hint(t.in_celsius()) : "";
+    problems.push_back({"gibbsteel.input.210", "temperature", text,
+                        hint +
+                            "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and "
+                            "check the unit"});
+  }
+  if (!problems.empty()) throw InputError(std::move(problems));
+}
+
+/// Matrix phases together: percents add up, compositions are weighted by mass and
+/// atoms.
 Matrix matrix_of(const State& state) {
   Matrix matrix;
+  matrix.mass_percent = matrix.volume_percent = 0.0;
   double moles = 0.0;
   const auto phases = state.matrix_phases();
   for (const Occurrence& o : phases) {
@@ -77,18 +97,13 @@ void fill_results(const PhaseSystem& system, const Equilibrium& result, State& s
   state.driving_force = driving_forces(system, result);
 }
 
-std::string hash_of(const SharedParameters& parameters) {
-  static const std::string shipped = content_hash(*default_parameters());
-  return parameters == default_parameters() ? shipped : content_hash(*parameters);
-}
-
 }  // namespace
 
 Steel::Steel(const NamedValues& weight_percent, SteelOptions options)
     : name_(std::move(options.name)),
       parameters_(options.parameters ? std::move(options.parameters)
                                      : default_parameters()),
-      hash_(hash_of(parameters_)),
+      hash_(internal::shared_hash(parameters_)),
       analysis_(
           read_analysis(weight_percent, *parameters_, options.bind_tramp_elements)) {
   for (const auto& [symbol, fraction] : analysis_.mole_fractions(*parameters_)) {
@@ -118,13 +133,14 @@ State Steel::soak_in(const PhaseSystem& system, Temperature t,
 }
 
 State Steel::soak(Temperature t, const SoakOptions& options) const {
-  check_temperature(t);
+  check_temperatures({&t, 1});
   return soak_in(system_for(options), t, options);
 }
 
-Sweep Steel::sweep(std::span<const Temperature> temperatures, const SoakOptions& options,
+Sweep Steel::sweep(std::span<const Temperature> temperatures,
+                   const SoakOptions& options,
                    const std::function<bool(std::size_t)>& progress) const {
-  for (const Temperature t : temperatures) check_temperature(t);
+  check_temperatures(temperatures);
   const PhaseSystem system = system_for(options);
   Sweep sweep;
   sweep.steel = name_;

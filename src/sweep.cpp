@@ -1,6 +1,8 @@
 #include "gibbsteel/sweep.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
 
 #include "internal/number_format.hpp"
 #include "internal/text_table.hpp"
@@ -38,10 +40,10 @@ std::vector<std::string> row_of(const State& state,
     row.push_back("NOT USABLE");
     return row;
   }
-  row.push_back(fixed(state.carbide_volume_percent, 2));
+  row.push_back(internal::fixed_or(state.carbide_volume_percent, 2, "n/a"));
   for (const auto& kind : kinds) {
     const double percent = state.volume_percent_of(kind);
-    row.push_back(percent > 0.0 ? fixed(percent, 2) : "-");
+    row.push_back(percent == 0.0 ? "-" : internal::fixed_or(percent, 2, "n/a"));
   }
   for (const auto& symbol : symbols)
     row.push_back(fixed(state.matrix.weight_percent[symbol], symbol == "C" ? 3 : 2));
@@ -49,30 +51,55 @@ std::vector<std::string> row_of(const State& state,
   return row;
 }
 
+struct Seen {
+  Warning warning;
+  std::size_t first, last, count;  ///< states that carry it
+};
+
+/// The same warning: a code of which a state has one at most (its text holds numbers of
+/// that state), or the same text.
+bool same(const Warning& a, const Warning& b) {
+  static constexpr std::array<std::string_view, 4> kOncePerState{
+      "gibbsteel.warning.301", "gibbsteel.warning.305", "gibbsteel.warning.306",
+      "gibbsteel.warning.308"};
+  if (a.code != b.code) return false;
+  return a.text == b.text || std::find(kOncePerState.begin(), kOncePerState.end(),
+                                       a.code) != kOncePerState.end();
+}
+
+std::vector<Seen> distinct_warnings(const Sweep& sweep) {
+  std::vector<Seen> all;
+  for (std::size_t i = 0; i < sweep.states.size(); ++i)
+    for (const Warning& warning : sweep.states[i].warnings) {
+      const auto known = std::find_if(all.begin(), all.end(), [&](const Seen& seen) {
+        return same(seen.warning, warning);
+      });
+      if (known == all.end()) {
+        all.push_back({warning, i, i, 1});
+      } else {
+        known->last = i;
+        ++known->count;
+      }
+    }
+  return all;
+}
+
 /// The distinct warnings of all states, with the temperatures they hold for.
 std::string warnings_of(const Sweep& sweep) {
-  struct Seen {
-    Warning warning;
-    Temperature first, last;
+  const auto celsius = [&](std::size_t i) {
+    return fixed(sweep.states[i].temperature.in_celsius(), 0);
   };
-  std::vector<Seen> all;
-  for (const State& state : sweep.states)
-    for (const Warning& warning : state.warnings) {
-      const auto known = std::find_if(all.begin(), all.end(), [&](const Seen& seen) {
-        return seen.warning.code == warning.code;
-      });
-      if (known == all.end())
-        all.push_back({warning, state.temperature, state.temperature});
-      else
-        known->last = state.temperature;
-    }
   std::string text;
-  for (const Seen& seen : all) {
-    std::string range = fixed(seen.first.in_celsius(), 0);
-    if (seen.last != seen.first) range += " to " + fixed(seen.last.in_celsius(), 0);
-    text += internal::wrapped("! " + range + " C: [" + seen.warning.code + "] " +
-                                  seen.warning.text,
-                              kWidth, 2);
+  for (const Seen& seen : distinct_warnings(sweep)) {
+    std::string range = celsius(seen.first);
+    if (seen.last != seen.first) range += " to " + celsius(seen.last);
+    range += " C";
+    const std::size_t span = seen.last - seen.first + 1;
+    if (seen.count != span)
+      range += " (" + std::to_string(seen.count) + " of these " + std::to_string(span) +
+               " soaks)";
+    text += internal::wrapped(
+        "! " + range + ": [" + seen.warning.code + "] " + seen.warning.text, kWidth, 2);
   }
   return text;
 }
@@ -107,7 +134,7 @@ std::string Sweep::brief() const {
 std::string Sweep::full() const {
   const auto kinds = carbide_kinds();
   const auto symbols = matrix_elements(*this);
-  std::vector<std::string> top{"", "carbide", "vol%"}, head{"C", "all"};
+  std::vector<std::string> top{"soak", "carbide", "vol%"}, head{"C", "all"};
   top.resize(2 + kinds.size());
   top.push_back("matrix");
   top.push_back("wt%");

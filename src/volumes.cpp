@@ -17,8 +17,7 @@ double fraction_of(const PhaseModel& model, std::span<const double> y,
 std::optional<double> formula_volume(const Phase& phase, const PhaseModel& model,
                                      std::span<const double> y, VolumeBasis basis,
                                      Temperature t) {
-  const auto& data =
-      basis == VolumeBasis::room ? phase.room_volume : phase.hot_volume;
+  const auto& data = basis == VolumeBasis::room ? phase.room_volume : phase.hot_volume;
   if (!data) return std::nullopt;
   double volume = 0.0;
   for (const VolumeTerm& term : data->terms) {
@@ -28,8 +27,7 @@ std::optional<double> formula_volume(const Phase& phase, const PhaseModel& model
     volume += share;
   }
   if (basis == VolumeBasis::room || !data->linear_expansion) return volume;
-  return volume *
-         (1.0 + 3.0 * *data->linear_expansion * (t.in_kelvin() - data->at));
+  return volume * (1.0 + 3.0 * *data->linear_expansion * (t.in_kelvin() - data->at));
 }
 
 }  // namespace gibbsteel

@@ -17,6 +17,7 @@ test_packages=(
   doctest-dev libbenchmark-dev
   python3-pytest python3-hypothesis python3-jsonschema python3-scipy
   python3-setuptools python3-wheel python3-venv
+  python3-pandas python3-tqdm mypy
 )
 
 case "${1:-}" in

@@ -4,9 +4,9 @@
 >>> steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75, "W": 2.0, "V": 1.0})
 >>> state = steel.soak(celsius=1120)
 
-``state.carbides``, ``state.matrix`` and ``state.carbide_volume_percent`` are the answer;
-``state.usable`` and ``state.warnings`` say how far to trust it. Results are the long-hold
-limit (true equilibrium); shop soaks are minutes.
+``state.carbides``, ``state.matrix`` and ``state.carbide_volume_percent`` are the
+answer; ``state.usable`` and ``state.warnings`` say how far to trust it. Results are the
+long-hold limit (true equilibrium); shop soaks are minutes.
 """
 
 from . import phase_model as _phase_model  # adds methods to PhaseModel
@@ -14,8 +14,8 @@ from ._core import (
     BoundCompound,
     Constituent,
     Equilibrium,
-    MillAnalysis,
     Matrix,
+    MillAnalysis,
     Occurrence,
     ParameterSet,
     PhaseDerivatives,

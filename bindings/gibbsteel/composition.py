@@ -9,13 +9,11 @@ from ._core import Problem
 from .errors import InputError
 
 
-def _problem(symbol: object, what: str) -> Problem:
-    return Problem(
-        "gibbsteel.input.202",
-        f"composition[{symbol!r}]",
-        what,
-        "give weight percent as a number, for instance 0.55",
-    )
+_REMEDY = "give weight percent as a number, for instance 0.55"
+
+
+def _problem(place: str, what: str, remedy: str = _REMEDY) -> Problem:
+    return Problem("gibbsteel.input.202", place, what, remedy)
 
 
 def _number(symbol: object, value: Any, problems: list[Problem]) -> float:
@@ -24,7 +22,7 @@ def _number(symbol: object, value: Any, problems: list[Problem]) -> float:
             raise TypeError
         return float(value)
     except (TypeError, ValueError):
-        problems.append(_problem(symbol, f"is {value!r}"))
+        problems.append(_problem(f"composition, {symbol}", f"is {value!r}"))
         return 0.0
 
 
@@ -39,10 +37,12 @@ def as_weight_percent(
             continue
         if not hasattr(items, "items"):
             what = f"is {type(items).__name__}, not a mapping"
-            raise InputError([_problem("", what)])
+            remedy = 'give weight percent by symbol, for instance {"C": 0.55}'
+            raise InputError([_problem("composition", what, remedy)])
         for symbol, value in items.items():
             if symbol in result:
-                problems.append(_problem(symbol, "is given twice"))
+                place = f"composition, {symbol}"
+                problems.append(_problem(place, "is given twice", "give it once"))
             result[str(symbol)] = _number(symbol, value, problems)
     if problems:
         raise InputError(problems)

@@ -21,8 +21,8 @@ def _pandas() -> Any:
 
 
 def _tidy_rows(state: State) -> list[dict[str, Any]]:
-    common = {"steel": state.steel, "temperature_C": state.celsius}
-    rows = []
+    common: dict[str, Any] = {"steel": state.steel, "temperature_C": state.celsius}
+    rows: list[dict[str, Any]] = []
     for occurrence in state.occurrences:
         row: dict[str, Any] = {
             **common,
@@ -71,13 +71,14 @@ def sweep_to_frame(sweep: Sweep, *, wide: bool = False) -> pd.DataFrame:
     """
     pandas = _pandas()
     rows: list[dict[str, Any]] = []
-    for state in sweep.states:
+    kinds = sweep.carbide_kinds
+    for state in sweep:
         if wide:
-            rows.append(_wide_row(state, sweep.carbide_kinds))
+            rows.append(_wide_row(state, kinds))
         else:
             rows.extend(_tidy_rows(state))
     frame = pandas.DataFrame(rows)
-    if sweep.states:
-        frame.attrs["parameters"] = sweep.states[0].parameters
-        frame.attrs["parameters_hash"] = sweep.states[0].parameters_hash
+    if len(sweep) > 0:
+        frame.attrs["parameters"] = sweep[0].parameters
+        frame.attrs["parameters_hash"] = sweep[0].parameters_hash
     return frame

@@ -1,4 +1,4 @@
-"""The minimizer without the facade, for those who want mole fractions and potentials."""
+"""The minimizer without the facade: mole fractions in, chemical potentials out."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from . import _core
 from ._core import Equilibrium, ParameterSet, SolveOptions
+from .names import as_names
 from .parameters import default_parameters
 
 
@@ -14,11 +15,11 @@ def minimize(
     mole_fractions: Sequence[float],
     kelvin: float,
     *,
-    phases: Sequence[str] | None = None,
+    phases: str | Sequence[str] | None = None,
     parameters: ParameterSet | None = None,
     options: SolveOptions | None = None,
 ) -> Equilibrium:
-    """Global minimum of the Gibbs energy at fixed temperature and composition, Eq. (E1).
+    """Global minimum of the Gibbs energy at one temperature and composition, Eq. (E1).
 
     Parameters
     ----------
@@ -28,13 +29,22 @@ def minimize(
         One per element, each > 0, sum 1.
     kelvin : float
         Temperature [K].
-    phases : sequence of str, optional
+    phases : str or sequence of str, optional
         Candidate phases; all but graphite when left out.
+    parameters : ParameterSet, optional
+        `default_parameters` when left out.
+    options : SolveOptions, optional
+        Settings of the minimizer.
 
     Returns
     -------
     Equilibrium
         Look at ``result.report.usable`` first.
+
+    Raises
+    ------
+    InputError
+        Element or phase that the set does not hold, mole fractions that do not sum to 1.
 
     Examples
     --------
@@ -48,9 +58,9 @@ def minimize(
         phases = [name for name in chosen.phases if name != "graphite"]
     return _core.minimize(
         chosen,
-        list(elements),
+        as_names(elements),
         [float(x) for x in mole_fractions],
         float(kelvin),
-        list(phases),
+        as_names(phases),
         options if options is not None else SolveOptions(),
     )

@@ -48,5 +48,5 @@ def gibbs_energy(
     ).value
 
 
-PhaseModel.derivatives = derivatives  # type: ignore[method-assign]
-PhaseModel.gibbs_energy = gibbs_energy  # type: ignore[method-assign]
+PhaseModel.derivatives = derivatives  # type: ignore[assignment]
+PhaseModel.gibbs_energy = gibbs_energy  # type: ignore[assignment]

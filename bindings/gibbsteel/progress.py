@@ -9,18 +9,16 @@ Callback = Callable[[int], object]
 
 
 @contextmanager
-def reporting(
-    progress: bool | Callback, total: int
-) -> Iterator[Callback | None]:
+def reporting(progress: bool | Callback, total: int) -> Iterator[Callback | None]:
     """A function to call with the number of soaks done, or None.
 
     ``progress=True`` needs tqdm; a callable is used as it is and stops the work by
     returning False.
     """
-    if progress is False or progress is None:
-        yield None
-    elif callable(progress):
+    if callable(progress):
         yield progress
+    elif not progress:
+        yield None
     else:
         try:
             from tqdm.auto import tqdm

@@ -8,6 +8,7 @@ from typing import Any
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
 from .composition import as_weight_percent
+from .names import as_names
 from .parameters import default_parameters
 from .progress import Callback, reporting
 from .temperature import many_kelvin, one_kelvin
@@ -15,15 +16,15 @@ from .temperature import many_kelvin, one_kelvin
 
 def _options(
     graphite: bool,
-    phases: Sequence[str] | None,
-    suppressed: Sequence[str],
+    phases: str | Sequence[str] | None,
+    suppressed: str | Sequence[str],
     at_soak_temperature: bool,
     options: SolveOptions | None,
 ) -> _core.SoakOptions:
     return _core.SoakOptions(
         graphite=graphite,
-        phases=None if phases is None else list(phases),
-        suppressed=[suppressed] if isinstance(suppressed, str) else list(suppressed),
+        phases=None if phases is None else as_names(phases),
+        suppressed=as_names(suppressed),
         at_soak_temperature=at_soak_temperature,
         solve=options if options is not None else SolveOptions(),
     )
@@ -100,8 +101,8 @@ class Steel:
         fahrenheit: Any = None,
         kelvin: Any = None,
         graphite: bool = False,
-        phases: Sequence[str] | None = None,
-        suppressed: Sequence[str] = (),
+        phases: str | Sequence[str] | None = None,
+        suppressed: str | Sequence[str] = (),
         at_soak_temperature: bool = False,
         options: SolveOptions | None = None,
     ) -> State:
@@ -113,9 +114,9 @@ class Steel:
             Exactly one of them.
         graphite : bool
             Allow graphite; it does not form in the times of a soak.
-        phases : sequence of str, optional
+        phases : str or sequence of str, optional
             Candidate phases; all of the file when left out.
-        suppressed : sequence of str
+        suppressed : str or sequence of str
             Phases taken out of the candidates.
         at_soak_temperature : bool
             Volume percents at the soak temperature instead of room temperature, which
@@ -146,8 +147,8 @@ class Steel:
         kelvin: Iterable[Any] | None = None,
         progress: bool | Callback = False,
         graphite: bool = False,
-        phases: Sequence[str] | None = None,
-        suppressed: Sequence[str] = (),
+        phases: str | Sequence[str] | None = None,
+        suppressed: str | Sequence[str] = (),
         at_soak_temperature: bool = False,
         options: SolveOptions | None = None,
     ) -> Sweep:

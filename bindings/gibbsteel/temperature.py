@@ -10,20 +10,13 @@ from .errors import InputError
 
 ICE_POINT_K = 273.15
 
+_NUMBER = "give a number, for instance celsius=1120"
+_SERIES = "give a series, for instance celsius=range(900, 1231, 5)"
 _UNITS = {"celsius": "degC", "fahrenheit": "degF", "kelvin": "kelvin"}
 
 
-def _error(what: str) -> InputError:
-    return InputError(
-        [
-            Problem(
-                "gibbsteel.input.211",
-                "temperature",
-                what,
-                "give exactly one of celsius=, fahrenheit= and kelvin=",
-            )
-        ]
-    )
+def _error(what: str, remedy: str) -> InputError:
+    return InputError([Problem("gibbsteel.input.211", "temperature", what, remedy)])
 
 
 def _to_kelvin(name: str, value: float) -> float:
@@ -38,7 +31,10 @@ def _the_one(given: dict[str, Any]) -> tuple[str, Any]:
     chosen = {name: value for name, value in given.items() if value is not None}
     if len(chosen) != 1:
         names = " and ".join(f"{name}=" for name in chosen)
-        raise _error(f"got {names}" if chosen else "got none")
+        raise _error(
+            f"got {names}" if chosen else "got none",
+            "give exactly one of celsius=, fahrenheit= and kelvin=",
+        )
     return next(iter(chosen.items()))
 
 
@@ -46,11 +42,11 @@ def _number(name: str, value: Any) -> float:
     if hasattr(value, "to") and hasattr(value, "magnitude"):  # a Pint quantity
         return float(value.to(_UNITS[name]).magnitude)
     if isinstance(value, (str, bytes)):
-        raise _error(f"{name}={value!r} is text, not a number")
+        raise _error(f"{name}={value!r} is text, not a number", _NUMBER)
     try:
         return float(value)
     except (TypeError, ValueError):
-        raise _error(f"{name}={value!r} is not a number") from None
+        raise _error(f"{name}={value!r} is not a number", _NUMBER) from None
 
 
 def one_kelvin(**given: Any) -> float:
@@ -62,6 +58,6 @@ def one_kelvin(**given: Any) -> float:
 def many_kelvin(**given: Any) -> list[float]:
     """The sequence of temperatures among the given keywords [K]."""
     name, values = _the_one(given)
-    if not isinstance(values, Iterable):
-        raise _error(f"{name}={values!r} is a single value, a sweep needs several")
+    if isinstance(values, (str, bytes)) or not isinstance(values, Iterable):
+        raise _error(f"{name}={values!r} is no series of temperatures", _SERIES)
     return [_to_kelvin(name, _number(name, value)) for value in values]

@@ -1,6 +1,6 @@
 #pragma once
-/// From an equilibrium to what a metallurgist reads: occurrences with their names, amounts
-/// by mole, mass and volume, and compositions.
+/// From an equilibrium to what a metallurgist reads: occurrences with their names,
+/// amounts by mole, mass and volume, and compositions.
 
 #include <limits>
 #include <string>
@@ -41,10 +41,11 @@ struct Occurrence {
   bool operator==(const Occurrence&) const = default;
 };
 
-/// All occurrences of an equilibrium, largest volume first (mass where volume is unknown).
-/// Two of one kind are told apart by the metal in which the smaller one is richer.
-std::vector<Occurrence> occurrences(const PhaseSystem& system, const Equilibrium& result,
-                                    VolumeBasis basis);
+/// All occurrences of an equilibrium, largest volume first (mass where volume is
+/// unknown). Two of one kind are told apart by the metal in which the smaller one is
+/// richer.
+std::vector<Occurrence> occurrences(const PhaseSystem& system,
+                                    const Equilibrium& result, VolumeBasis basis);
 
 /// Name under which a composition of a phase is reported: the second occurrence's name
 /// when its site fraction is above the bound, the phase's own otherwise.

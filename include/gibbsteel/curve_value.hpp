@@ -8,10 +8,10 @@
 
 namespace gibbsteel {
 
-/// Curves are the non-magnetic part: where an element orders magnetically, its phase has
-/// a lower energy (see phase_model.hpp), by kilojoules for iron below 1043 K.
+/// Curves are the non-magnetic part: where an element orders magnetically, its phase
+/// has a lower energy (see phase_model.hpp), by kilojoules for iron below 1043 K.
 /// @return the curve at `t` [J/mol]; beyond its pieces the nearest one is continued
-/// @throws DataError gibbsteel.data.131 when the set has no such curve
+/// @throws InputError gibbsteel.input.213 when the set has no such curve
 double curve_value(const ParameterSet& set, std::string_view curve, Temperature t);
 
 }  // namespace gibbsteel

@@ -15,10 +15,12 @@ struct ElementFacts {
   double molar_mass;
 };
 
-/// Facts of the element with this symbol (case matters: "Co" is cobalt, "CO" is nothing).
+/// Facts of the element with this symbol (case matters: "Co" is cobalt, "CO" is
+/// nothing).
 std::optional<ElementFacts> find_element(std::string_view symbol) noexcept;
 
-/// The symbol the writer of `text` may have meant ("cr", "CR", " Cr" -> "Cr"); empty if none.
+/// The symbol the writer of `text` may have meant ("cr", "CR", " Cr" -> "Cr"); empty if
+/// none.
 std::string_view suggest_element(std::string_view text) noexcept;
 
 }  // namespace gibbsteel

@@ -21,7 +21,8 @@ struct Problem {
   bool operator==(const Problem&) const = default;
 };
 
-/// Base of everything gibbsteel throws. what() holds the text of every problem, one a line.
+/// Base of everything gibbsteel throws. what() holds the text of every problem, one a
+/// line.
 class Error : public std::runtime_error {
  public:
   explicit Error(std::vector<Problem> problems);
@@ -40,7 +41,8 @@ class DataError : public Error {
   using Error::Error;
 };
 
-/// An argument cannot be used: composition, temperature, option, phase name (codes 2xx).
+/// An argument cannot be used: composition, temperature, option, phase name (codes
+/// 2xx).
 class InputError : public Error {
  public:
   using Error::Error;

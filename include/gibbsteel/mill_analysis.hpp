@@ -12,8 +12,8 @@ namespace gibbsteel {
 
 /// A compound that takes elements out of the calculation (only when asked for).
 struct BoundCompound {
-  std::string name;              ///< "MnS", "TiN", "NbN", "VN"
-  double weight_percent = 0.0;   ///< of the steel
+  std::string name;             ///< "MnS", "TiN", "NbN", "VN"
+  double weight_percent = 0.0;  ///< of the steel
   bool operator==(const BoundCompound&) const = default;
 };
 
@@ -25,18 +25,19 @@ struct MillAnalysis {
 
   /// Mole fractions of modelled, normalized to sum 1. An element below a mole fraction
   /// of 1e-15 counts as absent.
+  /// @throws InputError gibbsteel.input.206 (another set, which lacks an element)
   NamedValues mole_fractions(const ParameterSet& set) const;
   bool operator==(const MillAnalysis&) const = default;
 };
 
 /// Checks and sorts a composition in weight percent.
 ///
-/// Fe may be left out (it is the balance) or given (then everything must sum to 100 within
-/// 0.05). With `bind_tramp_elements`, S ties up Mn as MnS, and N ties up Ti, then Nb, then
-/// V as nitride, atom for atom, until one of the two is used up.
+/// Fe may be left out (it is the balance) or given (then everything must sum to 100
+/// within 0.05). With `bind_tramp_elements`, S ties up Mn as MnS, and N ties up Ti,
+/// then Nb, then V as nitride, atom for atom, until one of the two is used up.
 /// @throws InputError with every problem: gibbsteel.input.201 (no such element),
-///         .202 (not a finite number), .203 (negative), .204 (above 100, or sum above 100),
-///         .207 (sum with Fe is not 100), .208 (nothing that can be modelled)
+///         .202 (not a finite number), .203 (negative), .204 (above 100, or sum above
+///         100), .207 (sum with Fe is not 100), .208 (nothing that can be modelled)
 MillAnalysis read_analysis(const NamedValues& weight_percent, const ParameterSet& set,
                            bool bind_tramp_elements = false);
 

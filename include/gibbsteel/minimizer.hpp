@@ -1,18 +1,18 @@
 #pragma once
-/// Global minimum of the Gibbs energy at fixed temperature, pressure (1 bar) and overall
-/// composition: amounts and site fractions of the stable phases, chemical potentials, and
-/// how far the answer can be trusted.
+/// Global minimum of the Gibbs energy at fixed temperature, pressure (1 bar) and
+/// overall composition: amounts and site fractions of the stable phases, chemical
+/// potentials, and how far the answer can be trusted.
 ///
 ///   minimize  sum_f n_f G_f(y_f)   subject to  sum_f n_f M_f(y_f) = b         Eq. (E1)
 ///   stable when  D_f(y) = G_f(y) - mu . M_f(y) >= 0  for all f and y          Eq. (E2)
 ///
-/// n_f moles of formula units, M_f atoms of each element per formula unit, b the overall
-/// mole fractions, mu the chemical potentials. Cold start by column generation (linear
-/// program over chemical potentials, single-phase Newton minimizations as pricing; after
-/// White, Johnson & Dantzig, J. Chem. Phys. 28 (1958) 751 and Mitsos & Barton, AIChE J. 53
-/// (2007) 2131), refinement by the two-level Newton scheme (Hillert, Physica 103B (1981)
-/// 31), certificate by the tangent-plane test (Michelsen, Fluid Phase Equilib. 9 (1982) 1)
-/// from many starts. All cited from memory.
+/// n_f moles of formula units, M_f atoms of each element per formula unit, b the
+/// overall mole fractions, mu the chemical potentials. Cold start by column generation
+/// (linear program over chemical potentials, single-phase Newton minimizations as
+/// pricing; after White, Johnson & Dantzig, J. Chem. Phys. 28 (1958) 751 and Mitsos &
+/// Barton, AIChE J. 53 (2007) 2131), refinement by the two-level Newton scheme
+/// (Hillert, Physica 103B (1981) 31), certificate by the tangent-plane test (Michelsen,
+/// Fluid Phase Equilib. 9 (1982) 1) from many starts. All cited from memory.
 
 #include <cstddef>
 #include <limits>
@@ -45,11 +45,13 @@ std::string_view to_string(SolveStatus) noexcept;
 std::string_view to_string(Certificate) noexcept;
 
 struct SolveOptions {
-  int max_rounds = 30;          ///< certificate rounds that may add phases, >= 1
-  int max_newton_steps = 200;   ///< per refinement, >= 5
-  int starts_per_phase = 8;     ///< mutually distant starts of the certificate, >= 1
-  double balance_tolerance = 1e-11;     ///< per element, relative, in (0, 1e-6]
-  double stability_tolerance = 1e-3;    ///< [J/mol of atoms] below the plane, > 0
+  int max_rounds = 30;         ///< certificate rounds that may add phases, >= 1
+  int max_newton_steps = 200;  ///< per refinement, >= 1
+  /// Mutually distant starts of the certificate, >= 1; besides them every minimum that
+  /// the search came across is tested. At most the seeds of a phase, some 10 to 170.
+  int starts_per_phase = 8;
+  double balance_tolerance = 1e-11;   ///< per element, relative, in (0, 1e-6]
+  double stability_tolerance = 1e-3;  ///< [J/mol of atoms] below the plane, > 0
 
   /// Every option out of its range; empty when all are valid.
   std::vector<Problem> problems() const;
@@ -62,14 +64,18 @@ struct SolveReport {
   SolveStatus status = SolveStatus::not_run;
   Certificate certificate = Certificate::none;
   std::string reason = "minimize() was not run";
-  int rounds = 0;        ///< certificate rounds
-  int newton_steps = 0;  ///< of the two-level scheme
-  int columns = 0;       ///< generated for the linear program
-  int evaluations = 0;   ///< of a phase with its Hessian
-  double balance_residual = kUnset;   ///< largest relative element balance error
-  double present_residual = kUnset;   ///< largest |D| of a present set [J/mol of atoms]
-  double lowest_absent = kUnset;      ///< lowest D found of all others [J/mol of atoms]
-  double seconds = kUnset;            ///< wall time
+  int rounds = 0;                    ///< certificate rounds
+  int newton_steps = 0;              ///< of the two-level scheme
+  int columns = 0;                   ///< generated for the linear program
+  int evaluations = 0;               ///< of a phase with its Hessian
+  double balance_residual = kUnset;  ///< largest relative element balance error
+  double present_residual = kUnset;  ///< largest |D| of a present set [J/mol of atoms]
+  double lowest_absent = kUnset;     ///< lowest D found of all others [J/mol of atoms]
+  /// False when the equilibrium leaves amounts or potentials free: a compound alone has
+  /// a range of potentials, a reaction at its exact temperature a range of amounts. One
+  /// of them is reported.
+  bool unique = true;
+  double seconds = kUnset;  ///< wall time
 
   /// True when converged and certified: every number may be used.
   bool usable() const noexcept;
@@ -79,9 +85,9 @@ struct SolveReport {
 
 /// A composition of one phase model: present with an amount, or absent.
 struct PhasePoint {
-  std::size_t phase = 0;             ///< index into PhaseSystem::phases()
-  double amount = 0.0;               ///< mol of formula units per mol of atoms; 0: absent
-  std::vector<double> y;             ///< site fractions, as PhaseModel::constituents()
+  std::size_t phase = 0;  ///< index into PhaseSystem::phases()
+  double amount = 0.0;    ///< mol of formula units per mol of atoms; 0: absent
+  std::vector<double> y;  ///< site fractions, as PhaseModel::constituents()
   /// Lowest D per mole of atoms at this local minimum, sign reversed [J/mol of atoms]:
   /// 0 for present sets, negative for absent ones.
   double driving_force = 0.0;
@@ -90,14 +96,16 @@ struct PhasePoint {
 struct Equilibrium {
   SolveReport report;
   Temperature temperature = Temperature::kelvin(0.0);
-  double gibbs_energy = SolveReport::kUnset;  ///< [J/mol of atoms], elements as reference
-  std::vector<double> chemical_potential;     ///< [J/mol], as PhaseSystem::elements()
-  std::vector<PhasePoint> present;            ///< largest amount of atoms first
+  double gibbs_energy =
+      SolveReport::kUnset;                 ///< [J/mol of atoms], elements as reference
+  std::vector<double> chemical_potential;  ///< [J/mol], as PhaseSystem::elements()
+  std::vector<PhasePoint> present;         ///< largest amount of atoms first
   std::vector<PhasePoint> absent;  ///< distinct local minima of D that are not present
 };
 
 /// @param system         candidate phases for exactly the elements present
-/// @param mole_fractions overall composition, as system.elements(), each > 0, sum 1 within
+/// @param mole_fractions overall composition, as system.elements(), each > 0, sum 1
+/// within
 ///                       1e-9 (then normalized); down to 1e-9 and below is handled
 /// @throws InputError gibbsteel.input.231 (length, sign or sum), .232 (options). Never
 ///         throws for numerical trouble: see Equilibrium::report.

@@ -1,6 +1,6 @@
 #pragma once
-/// Reading, checking, layering and writing parameter files (JSON; the format is described
-/// in thermo_data/README.md and thermo_data/parameter_file.schema.json).
+/// Reading, checking, layering and writing parameter files (JSON; the format is
+/// described in thermo_data/README.md and thermo_data/parameter_file.schema.json).
 
 #include <cstddef>
 #include <filesystem>
@@ -11,29 +11,29 @@
 
 namespace gibbsteel {
 
-/// Bounds that keep a stranger's file from costing more than milliseconds. A file beyond
-/// one of them is refused with code gibbsteel.data.103.
+/// Bounds that keep a stranger's file from costing more than milliseconds. A file
+/// beyond one of them is refused with code gibbsteel.data.103.
 struct FileLimits {
-  std::size_t bytes = 8u << 20;           ///< of text
-  std::size_t depth = 16;                 ///< nested objects and arrays
-  std::size_t values = 400'000;           ///< JSON values in the file
-  std::size_t text_length = 4'000;        ///< bytes of one string
-  std::size_t name_length = 120;          ///< bytes of one key
+  std::size_t bytes = 8u << 20;     ///< of text
+  std::size_t depth = 16;           ///< nested objects and arrays
+  std::size_t values = 400'000;     ///< JSON values in the file
+  std::size_t text_length = 4'000;  ///< bytes of one string
+  std::size_t name_length = 120;    ///< bytes of one key
   std::size_t elements = 40;
   std::size_t curves = 1'000;
-  std::size_t curve_nesting = 8;          ///< curves made of curves
+  std::size_t curve_nesting = 8;  ///< curves made of curves
   std::size_t pieces_per_curve = 40;
-  std::size_t curve_steps = 200'000;      ///< terms met when every curve is spelled out
+  std::size_t curve_steps = 200'000;  ///< terms met when every curve is spelled out
   std::size_t phases = 200;
   std::size_t sublattices_per_phase = 6;
   std::size_t constituents_per_phase = 64;
   std::size_t terms_per_phase = 4'000;
-  std::size_t problems_reported = 200;    ///< then the list ends with "and more"
+  std::size_t problems_reported = 200;  ///< then the list ends with "and more"
 };
 
-/// Reads one complete file, or a layer: with `on_top_of` the file may leave out anything
-/// that lies below; it may replace terms, add elements, curves, sources, phases and
-/// constituents. Numbers keep the name of the file they came from.
+/// Reads one complete file, or a layer: with `on_top_of` the file may leave out
+/// anything that lies below; it may replace terms, add elements, curves, sources,
+/// phases and constituents. Numbers keep the name of the file they came from.
 /// @throws DataError with every problem of the file
 SharedParameters load_parameters(const std::filesystem::path& file,
                                  const SharedParameters& on_top_of = nullptr);
@@ -51,8 +51,8 @@ std::string write_parameters(const ParameterSet& set);
 /// time); read and checked once, then shared.
 SharedParameters default_parameters();
 
-/// 16 hexadecimal digits that identify the content (FNV-1a of the canonical text). Finds
-/// mix-ups; is no protection against intent.
+/// 16 hexadecimal digits that identify the content (FNV-1a of the canonical text).
+/// Finds mix-ups; is no protection against intent.
 std::string content_hash(const ParameterSet& set);
 
 /// Markdown page that lists every number with its source and kind

@@ -4,9 +4,10 @@
 ///
 ///   G(y, T) = sum_t L_t(T) P_t(y) + R T sum_i a_i y_i ln y_i + G_mag(y, T)    Eq. (G1)
 ///
-/// per mole of formula units; y_i is the site fraction of constituent i on its sublattice,
-/// a_i the number of sites of that sublattice, and P_t the product of the site fractions a
-/// term names, times, per sublattice on which the term mixes constituents,
+/// per mole of formula units; y_i is the site fraction of constituent i on its
+/// sublattice, a_i the number of sites of that sublattice, and P_t the product of the
+/// site fractions a term names, times, per sublattice on which the term mixes
+/// constituents,
 ///
 ///   (y_i - y_j)^n                         two constituents, order n           Eq. (G2)
 ///   y_n + (1 - y_1 - y_2 - y_3)/3         three, order n = 0, 1, 2            Eq. (G3)
@@ -15,8 +16,8 @@
 ///   G_mag = R T ln(beta + 1) g(T / T_C)                                       Eq. (G5)
 ///
 /// Sources: Hillert & Staffansson, Acta Chem. Scand. 24 (1970) 3618 (G1); Redlich &
-/// Kister, Ind. Eng. Chem. 40 (1948) 345 (G2); Muggianu, Gambino & Bros, J. Chim. Phys. 72
-/// (1975) 83 (G3); Hillert & Jarl, CALPHAD 2 (1978) 227 (G5). All cited from memory.
+/// Kister, Ind. Eng. Chem. 40 (1948) 345 (G2); Muggianu, Gambino & Bros, J. Chim. Phys.
+/// 72 (1975) 83 (G3); Hillert & Jarl, CALPHAD 2 (1978) 227 (G5). All cited from memory.
 
 #include <cstddef>
 #include <memory>
@@ -54,8 +55,8 @@ struct PhaseDerivatives {
 class PhaseModel {
  public:
   /// @param active  element symbols, each modelled by `set`, order kept
-  /// Constituents that are no active element and no vacancy are left out, and so are the
-  /// terms that name them.
+  /// Constituents that are no active element and no vacancy are left out, and so are
+  /// the terms that name them.
   PhaseModel(const ParameterSet& set, const Phase& phase,
              std::span<const std::string> active);
   ~PhaseModel();
@@ -63,7 +64,8 @@ class PhaseModel {
   PhaseModel& operator=(PhaseModel&&) noexcept;
 
   const std::string& name() const noexcept;
-  /// False when some sublattice has no constituent left; nothing else may be called then.
+  /// False when some sublattice has no constituent left; nothing else may be called
+  /// then.
   bool reachable() const noexcept;
   /// All constituents, sublattice by sublattice: the order of every y below.
   const std::vector<Constituent>& constituents() const noexcept;
@@ -71,7 +73,8 @@ class PhaseModel {
   double sites(std::size_t i) const noexcept;
 
   /// Value and all derivatives as if every y_i were an independent variable.
-  /// @param y  site fractions, length constituents().size(), each in [0, 1]. Where y_i = 0
+  /// @param y  site fractions, length constituents().size(), each in [0, 1]. Where y_i
+  /// = 0
   ///           y ln y is 0, the derivative is -infinity and the second one +infinity.
   /// @throws InputError (gibbsteel.input.230) when the length of y is wrong
   PhaseDerivatives evaluate(Temperature t, std::span<const double> y) const;

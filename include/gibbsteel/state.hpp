@@ -13,9 +13,9 @@ namespace gibbsteel {
 
 /// All matrix phases together.
 struct Matrix {
-  double mass_percent = 0.0;    ///< of the state
-  double volume_percent = 0.0;  ///< of the state
-  NamedValues weight_percent;   ///< mass-weighted composition
+  double mass_percent = Occurrence::kUnknown;    ///< of the state
+  double volume_percent = Occurrence::kUnknown;  ///< of the state
+  NamedValues weight_percent;                    ///< mass-weighted composition
   NamedValues atom_fraction;
   bool operator==(const Matrix&) const = default;
 };
@@ -31,9 +31,10 @@ struct State {
   Matrix matrix;
   double carbide_volume_percent = Occurrence::kUnknown;
   double carbide_mass_percent = Occurrence::kUnknown;
-  double carbon_activity = Occurrence::kUnknown;  ///< relative to graphite; NaN without C
-  double gibbs_energy = Occurrence::kUnknown;     ///< [J/mol of atoms]
-  double density = Occurrence::kUnknown;          ///< [g/cm3] on `basis`
+  double carbon_activity =
+      Occurrence::kUnknown;                    ///< relative to graphite; NaN without C
+  double gibbs_energy = Occurrence::kUnknown;  ///< [J/mol of atoms]
+  double density = Occurrence::kUnknown;       ///< [g/cm3] on `basis`
   NamedValues chemical_potential;  ///< [J/mol], reference: set.reference_state
   NamedValues driving_force;       ///< by kind [J/mol of atoms], <= 0 when absent
   std::vector<Warning> warnings;
@@ -48,7 +49,8 @@ struct State {
   std::vector<Occurrence> matrix_phases() const;
   /// By name. @throws InputError gibbsteel.input.209 naming what is present
   const Occurrence& at(std::string_view name) const;
-  /// Volume percent of all occurrences of a kind; 0 when absent, NaN when not usable.
+  /// Volume percent of all occurrences of a kind; 0 when absent, NaN when not usable or
+  /// when a phase has no volume data.
   double volume_percent_of(std::string_view kind) const;
 
   std::string brief() const;  ///< one line

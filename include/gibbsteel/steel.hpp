@@ -42,14 +42,16 @@ class Steel {
 
   /// Equilibrium at one temperature. Warnings are on the state.
   /// @throws InputError gibbsteel.input.210 (temperature not finite or outside 300 K to
-  ///         2500 K: wrong unit?), .205 (no such phase), .212 (one of two kinds of a model
-  ///         suppressed), .232 (options)
+  ///         2500 K: wrong unit?), .205 (no such phase), .212 (one of two kinds of a
+  ///         model suppressed), .232 (options)
   State soak(Temperature t, const SoakOptions& options = {}) const;
 
   /// Many soaks in the order given; equal to that many single soaks.
-  /// @param progress  called after each soak with the number done; return false to stop:
+  /// @param progress  called after each soak with the number done; return false to
+  /// stop:
   ///                  the sweep then holds what is done and says so
-  Sweep sweep(std::span<const Temperature> temperatures, const SoakOptions& options = {},
+  Sweep sweep(std::span<const Temperature> temperatures,
+              const SoakOptions& options = {},
               const std::function<bool(std::size_t)>& progress = {}) const;
 
   std::string brief() const;  ///< one line

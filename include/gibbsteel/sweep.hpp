@@ -11,9 +11,10 @@ namespace gibbsteel {
 struct Sweep {
   std::string steel;
   std::vector<State> states;  ///< in the order asked for
-  bool cancelled = false;     ///< true: stopped by the caller, `states` is the part done
+  bool cancelled = false;  ///< true: stopped by the caller, `states` is the part done
 
-  /// Kinds of all carbides that occur anywhere in the sweep, in order of first appearance.
+  /// Kinds of all carbides that occur anywhere in the sweep, in order of first
+  /// appearance.
   std::vector<std::string> carbide_kinds() const;
   /// Number of states that are not usable.
   std::size_t failures() const noexcept;

@@ -78,7 +78,8 @@ CompiledTerms compile_terms(const ParameterSet& set, const CompiledPhase& phase,
   for (const auto& [shape, members] : groups) {
     TermGroup group = shape.group;
     int highest = 0;
-    for (const Term* term : members) highest = std::max(highest, term->order.value_or(0));
+    for (const Term* term : members)
+      highest = std::max(highest, term->order.value_or(0));
     group.first_coefficient = result.polynomial.coefficient_count;
     group.coefficient_count = static_cast<std::uint8_t>(highest + 1);
     result.polynomial.coefficient_count += group.coefficient_count;

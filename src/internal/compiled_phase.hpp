@@ -21,12 +21,12 @@ struct CompiledPhase {
   std::string name;
   bool reachable = false;
   std::vector<Constituent> constituents;
-  std::vector<double> sites;             ///< of the sublattice of each constituent
-  std::vector<std::size_t> first;        ///< first constituent per sublattice, then n
+  std::vector<double> sites;       ///< of the sublattice of each constituent
+  std::vector<std::size_t> first;  ///< first constituent per sublattice, then n
   CompiledTerms energy;
   Polynomial curie, moment;
   std::vector<double> curie_coefficients, moment_coefficients;
-  double structure_factor = 0.0;         ///< 0: not magnetic
+  double structure_factor = 0.0;  ///< 0: not magnetic
   double negative_value_divisor = 1.0;
 
   std::size_t size() const noexcept { return constituents.size(); }

@@ -1,6 +1,7 @@
 #pragma once
-/// Every stable code in one place. include/gibbsteel/ERROR_CODES.md explains each of them
-/// to the user; tests/parameter_file/error_codes_test.cpp keeps page and table equal.
+/// Every stable code in one place. include/gibbsteel/ERROR_CODES.md explains each of
+/// them to the user; tests/parameter_file/error_codes_test.cpp keeps page and table
+/// equal.
 
 #include <array>
 #include <string_view>
@@ -120,10 +121,73 @@ inline constexpr auto kDataCodes = std::to_array<CodeMeaning>({
     {kLayerChanges, "a layer changes what a layer cannot change"},
 });
 
+// Arguments.
+inline constexpr std::string_view kNotAnElement = "gibbsteel.input.201";
+inline constexpr std::string_view kNotFinite = "gibbsteel.input.202";
+inline constexpr std::string_view kNegative = "gibbsteel.input.203";
+inline constexpr std::string_view kAboveHundred = "gibbsteel.input.204";
+inline constexpr std::string_view kNoSuchPhase = "gibbsteel.input.205";
+inline constexpr std::string_view kNotModelled = "gibbsteel.input.206";
+inline constexpr std::string_view kSumWithIron = "gibbsteel.input.207";
+inline constexpr std::string_view kNothingModelled = "gibbsteel.input.208";
+inline constexpr std::string_view kNotInState = "gibbsteel.input.209";
+inline constexpr std::string_view kBadTemperature = "gibbsteel.input.210";
+inline constexpr std::string_view kTemperatureUnit = "gibbsteel.input.211";
+inline constexpr std::string_view kHalfSuppressed = "gibbsteel.input.212";
+inline constexpr std::string_view kNoSuchCurve = "gibbsteel.input.213";
+inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
+inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
+inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
+
 /// Thrown as InputError.
-inline constexpr std::array<CodeMeaning, 0> kInputCodes{};
+inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
+    {kNotAnElement, "a symbol in a composition is not that of a chemical element"},
+    {kNotFinite, "a weight percent is not a finite number"},
+    {kNegative, "a weight percent is negative"},
+    {kAboveHundred, "a weight percent or the sum of them is above 100"},
+    {kNoSuchPhase, "a phase name is not known"},
+    {kNotModelled, "an element is not modelled by the parameter set"},
+    {kSumWithIron, "a composition with Fe does not sum to 100"},
+    {kNothingModelled, "a composition holds no element that the parameter set models"},
+    {kNotInState, "a state does not hold what was asked for by name"},
+    {kBadTemperature, "a temperature is not finite or outside what makes sense"},
+    {kTemperatureUnit, "a temperature is not given by exactly one of its units"},
+    {kHalfSuppressed,
+     "one of two kinds of one phase model is suppressed without the other"},
+    {kNoSuchCurve, "a curve name is not known"},
+    {kSiteFractionCount, "the number of site fractions does not fit the phase"},
+    {kMoleFractions,
+     "mole fractions do not fit the system, are not positive or do not sum to 1"},
+    {kSolveOption, "an option of the minimizer is outside its range"},
+});
+
+// Warnings.
+inline constexpr std::string_view kTemperatureOutside = "gibbsteel.warning.301";
+inline constexpr std::string_view kCompositionOutside = "gibbsteel.warning.302";
+inline constexpr std::string_view kNoLiquid = "gibbsteel.warning.303";
+inline constexpr std::string_view kNearSolidus = "gibbsteel.warning.304";
+inline constexpr std::string_view kMatrixNotAustenite = "gibbsteel.warning.305";
+inline constexpr std::string_view kIntermetallics = "gibbsteel.warning.306";
+inline constexpr std::string_view kLeftOut = "gibbsteel.warning.307";
+inline constexpr std::string_view kNotUsable = "gibbsteel.warning.308";
+inline constexpr std::string_view kNoVolumes = "gibbsteel.warning.309";
+inline constexpr std::string_view kWeakSpot = "gibbsteel.warning.310";
 
 /// Carried by warnings on a state.
-inline constexpr std::array<CodeMeaning, 0> kWarningCodes{};
+inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
+    {kTemperatureOutside,
+     "the temperature is outside the validity of the parameter file"},
+    {kCompositionOutside, "an element is outside the validity of the parameter file"},
+    {kNoLiquid, "the temperature is high and the parameter file has no liquid"},
+    {kNearSolidus,
+     "a similar steel is known to melt, or not known to be free of melt, at this "
+     "temperature"},
+    {kMatrixNotAustenite, "the matrix is not austenite alone"},
+    {kIntermetallics, "phases that the parameter file lacks may form"},
+    {kLeftOut, "elements of the certificate were left out of the calculation"},
+    {kNotUsable, "the calculation gave no usable result"},
+    {kNoVolumes, "a phase present has no volume data"},
+    {kWeakSpot, "the shipped file is known to be off for this kind of steel"},
+});
 
 }  // namespace gibbsteel::codes

@@ -21,10 +21,11 @@ MagneticShape magnetic_shape(double tau, double p) noexcept {
     const double t2 = tau * tau, t3 = t2 * tau, t6 = t3 * t3;
     const double t9 = t6 * t3, t15 = t9 * t6;
     const double s = 79.0 / (140.0 * p) * r;
-    return {1.0 - (s + m * (t3 / 6.0 + t9 / 135.0 + t15 / 600.0)) / a,
-            -(-s * r + m * r * (t3 / 2.0 + t9 / 15.0 + t15 / 40.0)) / a,
-            -(2.0 * s * r * r +
-              m * r * r * (t3 + t9 * 8.0 / 15.0 + t15 * 14.0 / 40.0)) / a};
+    return {
+        1.0 - (s + m * (t3 / 6.0 + t9 / 135.0 + t15 / 600.0)) / a,
+        -(-s * r + m * r * (t3 / 2.0 + t9 / 15.0 + t15 / 40.0)) / a,
+        -(2.0 * s * r * r + m * r * r * (t3 + t9 * 8.0 / 15.0 + t15 * 14.0 / 40.0)) /
+            a};
   }
   const double r2 = r * r, r5 = r2 * r2 * r;
   const double r15 = r5 * r5 * r5, r25 = r15 * r5 * r5;
@@ -43,8 +44,8 @@ MagneticEnergy magnetic_energy(double t, double curie, double moment,
   const double rt = kGasConstant * t;
   const double g_c = -dg * tau / curie;
   const double g_cc = (dg2 * tau + 2.0 * dg) * tau / (curie * curie);
-  const double g_t = g + tau * dg;                          // d(T g)/dT
-  const double g_tt = (2.0 * dg + tau * dg2) / curie;       // d2(T g)/dT2
+  const double g_t = g + tau * dg;                            // d(T g)/dT
+  const double g_tt = (2.0 * dg + tau * dg2) / curie;         // d2(T g)/dT2
   const double g_tc = -tau * (2.0 * dg + tau * dg2) / curie;  // d2(T g)/dT dc
   MagneticEnergy e;
   e.value = rt * log * g;

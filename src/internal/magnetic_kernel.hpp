@@ -1,9 +1,10 @@
 #pragma once
-/// Magnetic ordering energy of Eq. (G5) as a function of T, Curie temperature and moment,
-/// with the Inden-Hillert-Jarl series:
+/// Magnetic ordering energy of Eq. (G5) as a function of T, Curie temperature and
+/// moment, with the Inden-Hillert-Jarl series:
 ///
 ///   G_mag = R T ln(beta + 1) g(tau),  tau = T / T_C                           Eq. (G5)
-///   g = 1 - [79/(140 p tau) + (474/497)(1/p - 1)(tau^3/6 + tau^9/135 + tau^15/600)] / A
+///   g = 1 - [79/(140 p tau) + (474/497)(1/p - 1)(tau^3/6 + tau^9/135 + tau^15/600)] /
+///   A
 ///       for tau < 1                                                           Eq. (G6)
 ///   g = -[tau^-5/10 + tau^-15/315 + tau^-25/1500] / A   for tau >= 1          Eq. (G7)
 ///   A = 518/1125 + (11692/15975)(1/p - 1)
@@ -29,9 +30,11 @@ struct MagneticEnergy {
   double tt = 0.0, tc = 0.0, tb = 0.0, cc = 0.0, cb = 0.0, bb = 0.0;
 };
 
-/// @param curie, moment  effective values (>= 0); at curie = 0 everything is 0, which is
+/// @param curie, moment  effective values (>= 0); at curie = 0 everything is 0, which
+/// is
 ///                       the limit of the series
-MagneticEnergy magnetic_energy(double t, double curie, double moment, double p) noexcept;
+MagneticEnergy magnetic_energy(double t, double curie, double moment,
+                               double p) noexcept;
 
 /// A negative Curie temperature or moment counts as its magnitude over `divisor`.
 /// @return slope of the effective value in the raw one: 1 or -1/divisor

@@ -2,6 +2,7 @@
 /// Numbers as text, independent of the locale.
 
 #include <charconv>
+#include <cmath>
 #include <string>
 
 namespace gibbsteel::internal {
@@ -20,6 +21,11 @@ inline std::string fixed(double value, int digits) {
                                  std::chars_format::fixed, digits)
                        .ptr;
   return {buffer, end};
+}
+
+/// The same, or `unknown` for NaN.
+inline std::string fixed_or(double value, int digits, const char* unknown) {
+  return std::isnan(value) ? unknown : fixed(value, digits);
 }
 
 /// Scientific notation with `digits` places behind the point: "1.3e-12".

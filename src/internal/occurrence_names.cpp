@@ -1,6 +1,8 @@
 #include "internal/occurrence_names.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
 
 #include "gibbsteel/elements.hpp"
 
@@ -12,11 +14,19 @@ std::string english(const std::string& symbol) {
   return facts ? std::string(facts->name) : symbol;
 }
 
-/// Elements by how much richer `o` is in them than `first`, the richest first.
+bool is_metal(const std::string& symbol) {
+  static constexpr std::array<std::string_view, 7> kNonmetals{"C", "N", "B", "S",
+                                                              "P", "O", "H"};
+  return std::find(kNonmetals.begin(), kNonmetals.end(), symbol) == kNonmetals.end();
+}
+
+/// Metals (Si counts as one) by how much richer `o` is in them than `first`, the
+/// richest first.
 std::vector<std::string> richer_in(const Occurrence& o, const Occurrence& first) {
   std::vector<std::pair<double, std::string>> order;
   for (const auto& [symbol, fraction] : o.atom_fraction)
-    order.emplace_back(fraction - first.atom_fraction[symbol], symbol);
+    if (is_metal(symbol))
+      order.emplace_back(fraction - first.atom_fraction[symbol], symbol);
   std::stable_sort(order.begin(), order.end(),
                    [](const auto& a, const auto& b) { return a.first > b.first; });
   std::vector<std::string> names;
@@ -44,9 +54,9 @@ void name_occurrences(std::vector<Occurrence>& all) {
       o.name = o.kind;
       continue;
     }
-    const auto first = std::find_if(all.begin(), all.end(), [&](const Occurrence& other) {
-      return other.name == o.kind;
-    });
+    const auto first =
+        std::find_if(all.begin(), all.end(),
+                     [&](const Occurrence& other) { return other.name == o.kind; });
     const auto metals = richer_in(o, *first);
     std::size_t count = 1;
     while (count < metals.size() && is_taken(all, name_with(o.kind, metals, count)))

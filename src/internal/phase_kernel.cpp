@@ -49,12 +49,12 @@ double add_magnetic(const CompiledPhase& phase, double t, const double* y,
     std::fill_n(hb.begin(), n * n, 0.0);
   }
   const double divisor = phase.negative_value_divisor;
-  const auto c = effective(phase.curie, phase.curie_coefficients, divisor, y,
-                           slopes ? dc.data() : nullptr,
-                           curvature ? hc.data() : nullptr, n);
-  const auto b = effective(phase.moment, phase.moment_coefficients, divisor, y,
-                           slopes ? db.data() : nullptr,
-                           curvature ? hb.data() : nullptr, n);
+  const auto c =
+      effective(phase.curie, phase.curie_coefficients, divisor, y,
+                slopes ? dc.data() : nullptr, curvature ? hc.data() : nullptr, n);
+  const auto b =
+      effective(phase.moment, phase.moment_coefficients, divisor, y,
+                slopes ? db.data() : nullptr, curvature ? hb.data() : nullptr, n);
   const auto e = magnetic_energy(t, c.value, b.value, phase.structure_factor);
   const double ec = e.c * c.slope, eb = e.b * b.slope;
   const double ecc = e.cc * c.slope * c.slope, ebb = e.bb * b.slope * b.slope;

@@ -19,7 +19,7 @@ struct TermGroup {
   std::uint8_t single_count = 0;
   std::uint8_t coefficient_count = 0;  ///< orders 0 .. count-1, consecutive
   std::uint32_t first_coefficient = 0;
-  std::array<std::uint16_t, 4> mixed{};                  ///< 0, 2, 3 or 4 used
+  std::array<std::uint16_t, 4> mixed{};                 ///< 0, 2, 3 or 4 used
   std::array<std::uint16_t, kMaxSublattices> single{};  ///< one per other sublattice
 };
 
@@ -28,12 +28,12 @@ struct Polynomial {
   std::uint32_t coefficient_count = 0;
 };
 
-/// Where results are added. Any of the pointers may be null: not wanted.
+/// Where results are added. Without a gradient there is no Hessian either.
 /// The Hessian receives the upper triangle (row <= column) only.
 struct Accumulator {
-  double* value = nullptr;
-  double* gradient = nullptr;  ///< length n
-  double* hessian = nullptr;   ///< n x n, row by row
+  double* value = nullptr;     ///< never null
+  double* gradient = nullptr;  ///< length n, or null: not wanted
+  double* hessian = nullptr;   ///< n x n, row by row, or null: not wanted
   std::size_t n = 0;
 };
 

@@ -19,8 +19,9 @@ double integer_power(double base, int exponent) noexcept {
 std::uint32_t curve_index(const ParameterSet& set, std::string_view name) {
   for (std::size_t i = 0; i < set.curves.size(); ++i)
     if (set.curves[i].name == name) return static_cast<std::uint32_t>(i);
-  throw DataError({{std::string(codes::kUnknownCurve), "curves", "there is no curve '" +
-                        std::string(name) + "'", "name a curve of the set"}});
+  throw DataError(
+      {{std::string(codes::kUnknownCurve), "curves",
+        "there is no curve '" + std::string(name) + "'", "name a curve of the set"}});
 }
 
 }  // namespace

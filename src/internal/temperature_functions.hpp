@@ -37,7 +37,8 @@ struct CompiledExpression {
                       std::span<const TemperatureValue> curve_values) const noexcept;
 };
 
-CompiledExpression compile_expression(const ParameterSet& set, const Expression& source);
+CompiledExpression compile_expression(const ParameterSet& set,
+                                      const Expression& source);
 
 /// All curves of a set, each after the curves that it is made of. Holds a reference to
 /// `set`, which must outlive it. Expects curves that exist and do not form a cycle

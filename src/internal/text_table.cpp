@@ -6,7 +6,8 @@
 namespace gibbsteel::internal {
 
 const char* const kCaution =
-    "Long-hold limit (true equilibrium): a shop soak of minutes leaves more carbide and "
+    "Long-hold limit (true equilibrium): a shop soak of minutes leaves more carbide "
+    "and "
     "less carbon in the matrix. Before hardening real parts try coupons and follow the "
     "steel maker's data. Hot salt, oil, cryogens and furnaces injure: local codes and "
     "licensed practice come first.";

@@ -12,7 +12,8 @@ std::string text_table(const std::vector<std::vector<std::string>>& rows);
 /// `text` in lines of at most `width`, each but the first indented by `indent` spaces.
 std::string wrapped(const std::string& text, std::size_t width, std::size_t indent);
 
-/// The caution under every printed result: what equilibrium is not, and who comes first.
+/// The caution under every printed result: what equilibrium is not, and who comes
+/// first.
 extern const char* const kCaution;
 
 }  // namespace gibbsteel::internal

@@ -42,7 +42,8 @@ void test_phase(ColumnGeneration& generation, std::size_t phase,
 
 std::vector<AbsentMinimum> test_plane(ColumnGeneration& generation,
                                       const std::vector<PhaseSet>& sets,
-                                      std::span<const double> mu, int starts_per_phase) {
+                                      std::span<const double> mu,
+                                      int starts_per_phase) {
   std::vector<AbsentMinimum> minima;
   for (std::size_t f = 0; f < generation.conditions().phases.size(); ++f)
     test_phase(generation, f, sets, mu, static_cast<std::size_t>(starts_per_phase),

@@ -18,8 +18,8 @@ std::vector<AbsentMinimum> test_plane(ColumnGeneration& generation,
                                       std::span<const double> mu, int starts_per_phase);
 
 /// Moves a minimum of D per formula unit to the minimum of D per mole of atoms, which
-/// differs where the number of atoms depends on y (fractional programming: D - d N(y) is
-/// D at potentials raised by d). Coincident minima are dropped.
+/// differs where the number of atoms depends on y (fractional programming: D - d N(y)
+/// is D at potentials raised by d). Coincident minima are dropped.
 void polish(ColumnGeneration& generation, std::span<const double> mu,
             std::vector<AbsentMinimum>& minima);
 

@@ -72,8 +72,8 @@ std::vector<std::size_t> distant_columns(const ColumnPool& pool, std::size_t pha
   const auto choose = [&](std::size_t at) {
     chosen.push_back(order[at].second);
     for (std::size_t k = 0; k < order.size(); ++k)
-      nearest[k] = std::min(nearest[k],
-                            distance(pool.y(order[k].second), pool.y(order[at].second)));
+      nearest[k] = std::min(
+          nearest[k], distance(pool.y(order[k].second), pool.y(order[at].second)));
   };
   const std::size_t by_energy = spread ? (count + 1) / 2 : count;
   for (std::size_t k = 0; k < order.size() && chosen.size() < by_energy; ++k)

@@ -1,6 +1,7 @@
 #pragma once
-/// Cold start: the linear program over all columns so far, and new columns at the minima
-/// of D that lie below its plane, until none lies far below (dual cutting planes).
+/// Cold start: the linear program over all columns so far, and new columns at the
+/// minima of D that lie below its plane, until none lies far below (dual cutting
+/// planes).
 
 #include "minimizer/linear_program.hpp"
 #include "minimizer/phase_minimum.hpp"
@@ -12,8 +13,9 @@ class ColumnGeneration {
   /// Starts with the seeds of every phase.
   explicit ColumnGeneration(Conditions& conditions);
 
-  /// Repeats program and pricing until no minimum lies lower than `depth` below the plane
-  /// [J/mol of atoms] or `rounds` are used up. @return false when the program failed
+  /// Repeats program and pricing until no minimum lies lower than `depth` below the
+  /// plane [J/mol of atoms] or `rounds` are used up. @return false when the program
+  /// failed
   bool run(double depth, int rounds);
 
   /// Descends at the program's chemical potentials.

@@ -17,10 +17,10 @@ struct Candidate {
 
 struct Conditions {
   double kelvin = 0.0;
-  double rt = 0.0;                ///< [J/mol]
-  std::vector<double> overall;    ///< mole fractions b, each > 0, sum 1
+  double rt = 0.0;              ///< [J/mol]
+  std::vector<double> overall;  ///< mole fractions b, each > 0, sum 1
   std::vector<Candidate> phases;
-  int evaluations = 0;            ///< Hessian evaluations so far
+  int evaluations = 0;  ///< Hessian evaluations so far
 
   std::size_t elements() const noexcept { return overall.size(); }
 };

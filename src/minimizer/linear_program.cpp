@@ -7,7 +7,7 @@
 namespace gibbsteel::internal {
 namespace {
 
-constexpr double kPriceTolerance = 1e-7;   ///< [J/mol of atoms]
+constexpr double kPriceTolerance = 1e-7;  ///< [J/mol of atoms]
 constexpr double kPivotTolerance = 1e-9;
 constexpr int kRefactorEvery = 40;
 /// Relative spread of the perturbed right side. Seeds like the bulk make the program
@@ -44,7 +44,8 @@ double LinearProgram::basis_energy(const ColumnPool& pool, Eigen::Index row) con
 
 void LinearProgram::update_potentials(const ColumnPool& pool) {
   Eigen::VectorXd energies(overall_.size());
-  for (Eigen::Index r = 0; r < energies.size(); ++r) energies[r] = basis_energy(pool, r);
+  for (Eigen::Index r = 0; r < energies.size(); ++r)
+    energies[r] = basis_energy(pool, r);
   mu_ = inverse_.transpose() * energies;
 }
 

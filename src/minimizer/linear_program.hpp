@@ -17,7 +17,8 @@ class LinearProgram {
   /// Starts from artificial columns (pure elements far above every phase).
   explicit LinearProgram(std::span<const double> overall);
 
-  /// Solves with all columns of the pool. @return false when the pivot limit was reached
+  /// Solves with all columns of the pool. @return false when the pivot limit was
+  /// reached
   bool solve(const ColumnPool& pool);
 
   struct Entry {

@@ -38,6 +38,71 @@ double step_bound(const double* dy, std::size_t n) noexcept {
   return largest > kLargestMove ? kLargestMove / largest : 1.0;
 }
 
+/// One descent: where it stands and the arrays it works on.
+class Descent {
+ public:
+  Descent(Conditions& conditions, const Candidate& candidate,
+          std::span<const double> mu, TangentStep& step, double* y)
+      : conditions_(conditions),
+        candidate_(candidate),
+        phase_(*candidate.phase),
+        step_(step),
+        y_(y),
+        n_(candidate.size()) {
+    plane_weights(phase_, mu, w_.data());
+  }
+
+  /// Energy, Newton direction and predicted decrease at y.
+  void evaluate() {
+    ++conditions_.evaluations;
+    energy_ =
+        gibbs_energy(phase_, candidate_.at, y_, gradient_.data(), hessian_.data());
+    d_ = energy_ - dot(w_.data(), y_, n_);
+    for (std::size_t i = 0; i < n_; ++i) gradient_[i] -= w_[i];
+    step_.factor(phase_, conditions_.rt, y_, hessian_.data());
+    step_.newton_direction(gradient_.data(), direction_.data());
+    decrease_ = -dot(gradient_.data(), direction_.data(), n_);
+  }
+
+  /// Moves y downhill. @return false when no step along the direction does
+  bool move() {
+    double fraction = step_bound(direction_.data(), n_);
+    const double noise = 1e-13 * std::abs(energy_);
+    for (int h = 0; h < kHalvings; ++h, fraction *= 0.4) {
+      update_fractions(phase_, y_, direction_.data(), fraction, trial_.data());
+      const double d = gibbs_energy(phase_, candidate_.at, trial_.data()) -
+                       dot(w_.data(), trial_.data(), n_);
+      if (d >= d_ - 1e-4 * fraction * decrease_ + noise) continue;
+      std::copy_n(trial_.begin(), n_, y_);
+      return true;
+    }
+    return false;
+  }
+
+  double d() const noexcept { return d_; }
+  double decrease() const noexcept { return decrease_; }
+
+  DescentResult result(bool converged) const {
+    DescentResult result;
+    result.energy = gibbs_energy(phase_, candidate_.at, y_);
+    result.d = result.energy - dot(w_.data(), y_, n_);
+    result.atoms = atoms(phase_, y_);
+    result.converged = converged;
+    return result;
+  }
+
+ private:
+  Conditions& conditions_;
+  const Candidate& candidate_;
+  const CompiledPhase& phase_;
+  TangentStep& step_;
+  double* y_;
+  std::size_t n_;
+  double energy_ = 0.0, d_ = 0.0, decrease_ = 0.0;
+  Row w_, gradient_, direction_, trial_;
+  Square hessian_;
+};
+
 }  // namespace
 
 void update_fractions(const CompiledPhase& phase, const double* y, const double* dy,
@@ -45,7 +110,8 @@ void update_fractions(const CompiledPhase& phase, const double* y, const double*
   for (std::size_t s = 0; s + 1 < phase.first.size(); ++s) {
     double sum = 0.0;
     for (std::size_t i = phase.first[s]; i < phase.first[s + 1]; ++i) {
-      out[i] = std::max(y[i] * growth(y[i], fraction * dy[i] / y[i]), kSmallestFraction);
+      out[i] =
+          std::max(y[i] * growth(y[i], fraction * dy[i] / y[i]), kSmallestFraction);
       sum += out[i];
     }
     for (std::size_t i = phase.first[s]; i < phase.first[s + 1]; ++i) out[i] /= sum;
@@ -55,44 +121,16 @@ void update_fractions(const CompiledPhase& phase, const double* y, const double*
 DescentResult descend(Conditions& conditions, const Candidate& candidate,
                       std::span<const double> mu, const DescentLimits& limits,
                       TangentStep& step, double* y) {
-  const CompiledPhase& phase = *candidate.phase;
-  const std::size_t n = phase.size();
-  Row w, gradient, dy, trial;
-  Square hessian;
-  plane_weights(phase, mu, w.data());
-  DescentResult result;
+  Descent descent(conditions, candidate, mu, step, y);
   for (int k = 0; k < limits.steps; ++k) {
-    ++conditions.evaluations;
-    result.energy = gibbs_energy(phase, candidate.at, y, gradient.data(), hessian.data());
-    result.d = result.energy - dot(w.data(), y, n);
-    for (std::size_t i = 0; i < n; ++i) gradient[i] -= w[i];
-    step.factor(phase, conditions.rt, y, hessian.data());
-    step.newton_direction(gradient.data(), dy.data());
-    const double decrease = -dot(gradient.data(), dy.data(), n);
-    if (decrease < limits.tolerance) {
-      result.converged = true;
-      break;
-    }
-    if (limits.stop_when_positive && result.d > 0.0 && decrease < 0.1 * result.d) break;
-    double fraction = step_bound(dy.data(), n);
-    const double noise = 1e-13 * std::abs(result.energy);
-    bool moved = false;
-    for (int h = 0; h < kHalvings && !moved; ++h, fraction *= 0.4) {
-      update_fractions(phase, y, dy.data(), fraction, trial.data());
-      const double d = gibbs_energy(phase, candidate.at, trial.data()) -
-                       dot(w.data(), trial.data(), n);
-      moved = d < result.d - 1e-4 * fraction * decrease + noise;
-    }
-    if (!moved) {
-      result.converged = decrease < 1e3 * limits.tolerance;
-      break;
-    }
-    std::copy_n(trial.begin(), n, y);
+    descent.evaluate();
+    const double decrease = descent.decrease();
+    if (decrease < limits.tolerance) return descent.result(true);
+    const bool positive = descent.d() > 0.0 && decrease < 0.1 * descent.d();
+    if (limits.stop_when_positive && positive) break;
+    if (!descent.move()) return descent.result(decrease < 1e3 * limits.tolerance);
   }
-  result.energy = gibbs_energy(phase, candidate.at, y);
-  result.d = result.energy - dot(w.data(), y, n);
-  result.atoms = atoms(phase, y);
-  return result;
+  return descent.result(false);
 }
 
 }  // namespace gibbsteel::internal

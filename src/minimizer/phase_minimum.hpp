@@ -14,16 +14,17 @@ struct DescentLimits {
 };
 
 struct DescentResult {
-  double d = 0.0;          ///< D [J/mol of formula units]
-  double energy = 0.0;     ///< G [J/mol of formula units]
-  double atoms = 0.0;      ///< per formula unit
+  double d = 0.0;       ///< D [J/mol of formula units]
+  double energy = 0.0;  ///< G [J/mol of formula units]
+  double atoms = 0.0;   ///< per formula unit
   bool converged = false;
   double d_per_atom() const noexcept { return d / atoms; }
 };
 
-/// Multiplicative update that keeps y > 0 and the sums of the sublattices: y (1 + r) for
-/// small r = dy/y, exponential for a large r of a dilute constituent and below r = -1/2,
-/// then renormalized.                                                        Eq. (N2)
+/// Multiplicative update that keeps y > 0 and the sums of the sublattices: y (1 + r)
+/// for small r = dy/y, exponential for a large r of a dilute constituent and below r =
+/// -1/2, then renormalized.                                                        Eq.
+/// (N2)
 void update_fractions(const CompiledPhase& phase, const double* y, const double* dy,
                       double fraction, double* out) noexcept;
 

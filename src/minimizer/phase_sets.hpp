@@ -14,8 +14,8 @@ struct PhaseSet {
   int shrinking_steps = 0;  ///< consecutive refinement steps that hit the lower limit
 };
 
-/// Sets of one phase closer than this (largest difference of site fractions) are one set.
-/// Just below a consolute point two true sets are a few thousandths apart.
+/// Sets of one phase closer than this (largest difference of site fractions) are one
+/// set. Just below a consolute point two true sets are a few thousandths apart.
 inline constexpr double kMergeDistance = 2e-3;
 /// The same for minima from which the refinement starts.
 inline constexpr double kClusterDistance = 0.05;
@@ -24,8 +24,8 @@ inline constexpr double kClusterDistance = 0.05;
 /// are averaged.
 void merge_close_sets(std::vector<PhaseSet>& sets, double closest = kMergeDistance);
 
-/// The basis of the linear program, each column moved to the minimum of D that it belongs
-/// to (its attraction basin), minima that coincide taken together.
+/// The basis of the linear program, each column moved to the minimum of D that it
+/// belongs to (its attraction basin), minima that coincide taken together.
 std::vector<PhaseSet> sets_from_basis(ColumnGeneration& generation);
 
 }  // namespace gibbsteel::internal

@@ -119,6 +119,7 @@ bool Search::certify(SolveReport& report) {
 void Search::finish(SolveReport& report) {
   report.balance_residual = last_.balance;
   report.present_residual = last_.plane;
+  report.unique = last_.unique;
   polish(generation_, mu_, absent_);
   std::erase_if(absent_, [&](const AbsentMinimum& m) {
     return std::any_of(sets_.begin(), sets_.end(), [&](const PhaseSet& set) {

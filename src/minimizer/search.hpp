@@ -17,7 +17,6 @@ class Search {
   const std::vector<PhaseSet>& sets() const noexcept { return sets_; }
   const std::vector<double>& potentials() const noexcept { return mu_; }
   const std::vector<AbsentMinimum>& absent() const noexcept { return absent_; }
-  bool potentials_fixed() const noexcept { return last_.potentials_fixed; }
 
  private:
   bool start(SolveReport& report);

@@ -6,7 +6,8 @@
 namespace gibbsteel::internal {
 namespace {
 
-constexpr double kSoftening = 0.06;       ///< share of the bulk-like part at a corner
+constexpr double kSoftening = 0.06;        ///< share of the bulk-like part at a corner
+constexpr std::size_t kFewestSeeds = 12;   ///< of a phase that has freedom
 constexpr std::size_t kMostCorners = 160;  ///< per phase; more are thinned out evenly
 constexpr std::array kFillings{0.002, 0.02, 0.08, 0.25, 0.5, 0.75, 0.92, 0.985};
 
@@ -42,7 +43,8 @@ void add_seed(const Conditions& conditions, std::size_t phase,
            gibbs_energy(*candidate.phase, candidate.at, y.data()));
 }
 
-/// Every combination of one constituent per sublattice, softened by the bulk-like point.
+/// Every combination of one constituent per sublattice, softened by the bulk-like
+/// point.
 void add_corners(const Conditions& conditions, std::size_t phase, ColumnPool& pool) {
   const CompiledPhase& compiled = *conditions.phases[phase].phase;
   std::size_t count = 1;
@@ -66,11 +68,26 @@ void add_corners(const Conditions& conditions, std::size_t phase, ColumnPool& po
   }
 }
 
+/// Half-way points between seeds of a phase that has few of them, so that the
+/// certificate has its starts.
+void add_midpoints(const Conditions& conditions, std::size_t phase, std::size_t begin,
+                   ColumnPool& pool) {
+  const std::size_t corners = pool.size();
+  for (std::size_t i = begin; i < corners; ++i)
+    for (std::size_t j = i + 1; j < corners; ++j) {
+      if (pool.size() - begin >= kFewestSeeds) return;
+      std::vector<double> y(pool.y(i).begin(), pool.y(i).end());
+      for (std::size_t k = 0; k < y.size(); ++k) y[k] = 0.5 * (y[k] + pool.y(j)[k]);
+      add_seed(conditions, phase, y, pool);
+    }
+}
+
 }  // namespace
 
 void add_seeds(const Conditions& conditions, ColumnPool& pool) {
   for (std::size_t f = 0; f < conditions.phases.size(); ++f) {
     const CompiledPhase& phase = *conditions.phases[f].phase;
+    const std::size_t begin = pool.size();
     bool open = false;
     for (std::size_t s = 0; s < phase.sublattice_count(); ++s)
       open = open || (has_vacancy(phase, s) && phase.first[s + 1] - phase.first[s] > 1);
@@ -80,6 +97,7 @@ void add_seeds(const Conditions& conditions, ColumnPool& pool) {
     else
       add_seed(conditions, f, bulk_like(conditions, phase, 0.5), pool);
     add_corners(conditions, f, pool);
+    add_midpoints(conditions, f, begin, pool);
   }
 }
 

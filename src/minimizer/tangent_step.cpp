@@ -105,8 +105,7 @@ void TangentStep::project_elements(const CompiledPhase& phase, std::size_t eleme
 void TangentStep::add_response(double n, double* out) const {
   for (Eigen::Index a = 0; a < e_; ++a)
     for (Eigen::Index b = 0; b <= a; ++b) {
-      const double value =
-          n * atoms_.col(a).head(n_).dot(atoms_.col(b).head(n_));
+      const double value = n * atoms_.col(a).head(n_).dot(atoms_.col(b).head(n_));
       out[a * e_ + b] += value;
       if (a != b) out[b * e_ + a] += value;
     }

@@ -1,11 +1,12 @@
 #pragma once
-/// The inverse Hessian of one phase on the directions that keep the sum of site fractions
-/// of every sublattice ("phase matrix" of the two-level scheme), in scaled variables.
+/// The inverse Hessian of one phase on the directions that keep the sum of site
+/// fractions of every sublattice ("phase matrix" of the two-level scheme), in scaled
+/// variables.
 ///
-/// With d_i = sqrt(y_i / (R T a_i)) the ideal part of D H D is the identity, however small
-/// y_i is. Multiples of the sublattice directions added to it change nothing on the
-/// tangent space and make it factorisable; only when that is not enough the phase is
-/// inside a spinodal, and a multiple of the identity is added.              Eq. (N1)
+/// With d_i = sqrt(y_i / (R T a_i)) the ideal part of D H D is the identity, however
+/// small y_i is. Multiples of the sublattice directions added to it change nothing on
+/// the tangent space and make it factorisable; only when that is not enough the phase
+/// is inside a spinodal, and a multiple of the identity is added.              Eq. (N1)
 
 #include <Eigen/Core>
 

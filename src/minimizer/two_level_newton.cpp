@@ -9,15 +9,15 @@
 namespace gibbsteel::internal {
 namespace {
 
-constexpr double kLargestMove = 0.25;    ///< of a site fraction in one step
-constexpr double kShrink = 0.1;          ///< an amount keeps at least this share
+constexpr double kLargestMove = 0.25;  ///< of a site fraction in one step
+constexpr double kShrink = 0.1;        ///< an amount keeps at least this share
 constexpr int kShrinkingStepsAllowed = 4;
-constexpr double kAmountSlack = 1.2;     ///< moles of atoms a set may hold on the way
+constexpr double kAmountSlack = 1.2;      ///< moles of atoms a set may hold on the way
 constexpr double kPlaneTolerance = 2e-8;  ///< [J/mol of atoms]
-constexpr double kStepTolerance = 1e-6;  ///< relative; the next step is its square
+constexpr double kStepTolerance = 1e-6;   ///< relative; the next step is its square
 constexpr double kRankTolerance = 1e-13;
-constexpr double kTraceRatio = 2.5;   ///< balance off by more than this: Henry's law
-constexpr double kDilute = 0.05;      ///< site fraction up to which it is applied
+constexpr double kTraceRatio = 2.5;    ///< balance off by more than this: Henry's law
+constexpr double kDilute = 0.05;       ///< site fraction up to which it is applied
 constexpr double kNegligible = 1e-30;  ///< site fraction that no test looks at
 
 /// Everything about one set at the current point.
@@ -47,7 +47,8 @@ bool scale_dilute(const Conditions& conditions, std::vector<PhaseSet>& sets, int
 }
 
 /// Trace elements whose balance is far off are brought to balance by Henry's law: all
-/// their site fractions by one factor, the chemical potential by R T times its logarithm.
+/// their site fractions by one factor, the chemical potential by R T times its
+/// logarithm.
 void balance_traces(const Conditions& conditions, std::vector<PhaseSet>& sets,
                     std::vector<double>& mu) {
   std::vector<double> held(conditions.elements(), 0.0);
@@ -66,8 +67,8 @@ void balance_traces(const Conditions& conditions, std::vector<PhaseSet>& sets,
   for (PhaseSet& set : sets) {
     if (!scaled) break;
     const std::vector<double> no_change(set.y.size(), 0.0), y = set.y;
-    update_fractions(*conditions.phases[set.phase].phase, y.data(), no_change.data(), 0.0,
-                     set.y.data());
+    update_fractions(*conditions.phases[set.phase].phase, y.data(), no_change.data(),
+                     0.0, set.y.data());
   }
 }
 
@@ -84,9 +85,7 @@ class Newton {
   double largest_change() const noexcept { return largest_change_; }
 
  private:
-  Eigen::Index rows() const {
-    return static_cast<Eigen::Index>(e_ + sets_.size());
-  }
+  Eigen::Index rows() const { return static_cast<Eigen::Index>(e_ + sets_.size()); }
   void assemble(Eigen::MatrixXd& matrix, Eigen::VectorXd& right) const;
   double amount_bound(std::size_t f) const;
   void remove_vanished();
@@ -171,13 +170,13 @@ bool Newton::solve(Refinement& result) {
   if (!matrix.allFinite() || !right.allFinite()) return false;
   Eigen::FullPivLU<Eigen::MatrixXd> lu(matrix);
   lu.setThreshold(kRankTolerance);
-  result.potentials_fixed = lu.isInvertible();
+  result.unique = lu.isInvertible();
   // A rank-deficient system (a compound alone, phases in a fixed reaction) gets the
   // smallest change that solves it.
-  change_ = lu.isInvertible()
-                ? Eigen::VectorXd(lu.solve(right))
-                : Eigen::VectorXd(
-                      matrix.completeOrthogonalDecomposition().solve(right));
+  change_ =
+      lu.isInvertible()
+          ? Eigen::VectorXd(lu.solve(right))
+          : Eigen::VectorXd(matrix.completeOrthogonalDecomposition().solve(right));
   for (std::size_t e = 0; e < e_; ++e)
     change_[static_cast<Eigen::Index>(e)] *=
         conditions_.rt / std::sqrt(conditions_.overall[e]);
@@ -196,7 +195,8 @@ double Newton::amount_bound(std::size_t f) const {
 
 void Newton::take_step() {
   std::vector<double> target(mu_);
-  for (std::size_t e = 0; e < e_; ++e) target[e] += change_[static_cast<Eigen::Index>(e)];
+  for (std::size_t e = 0; e < e_; ++e)
+    target[e] += change_[static_cast<Eigen::Index>(e)];
   double largest = 0.0;
   largest_change_ = 0.0;
   for (std::size_t f = 0; f < sets_.size(); ++f) {

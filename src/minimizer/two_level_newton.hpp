@@ -1,7 +1,7 @@
 #pragma once
-/// Refinement of a set of phases to full precision: site fractions are expressed through
-/// the chemical potentials by each phase's own inverse Hessian P, and one small system
-/// remains for potentials and amounts,
+/// Refinement of a set of phases to full precision: site fractions are expressed
+/// through the chemical potentials by each phase's own inverse Hessian P, and one small
+/// system remains for potentials and amounts,
 ///
 ///   [ sum n A^T P A   M ] [ dmu ]   [ b - sum n M - sum n A^T P (A mu - g) ]
 ///   [ M^T             0 ] [ dn  ] = [ G - M^T mu                          ]   Eq. (N3)
@@ -19,8 +19,8 @@ struct Refinement {
   int steps = 0;
   double balance = 0.0;  ///< largest relative element balance error
   double plane = 0.0;    ///< largest |D| of a set [J/mol of atoms]
-  /// False when the assemblage leaves some chemical potential free (a compound alone).
-  bool potentials_fixed = true;
+  /// False when the assemblage leaves amounts or potentials free (a compound alone).
+  bool unique = true;
 };
 
 /// @param mu    chemical potentials: estimate on entry, refined on return

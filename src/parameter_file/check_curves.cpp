@@ -47,22 +47,23 @@ void check_jumps(const Check& check, const DraftCurve& draft, const CurveGraph& 
                         graph.value(draft.curve, kelvin, Side::below);
     if (std::abs(jump) <= kLargestJump) continue;
     const double rounded = std::round(jump * 100.0) / 100.0;
-    check.problems.add(codes::kCurveJumps, draft.piece_places[i] + "/up_to_K",
-                       "the value jumps by " +
-                           (std::isfinite(jump) ? number_text(rounded)
-                                                : std::string("more than can be said")) +
-                           " J/mol at " + number_text(kelvin) + " K",
-                       "the pieces must meet within 1 J/mol");
+    check.problems.add(
+        codes::kCurveJumps, draft.piece_places[i] + "/up_to_K",
+        "the value jumps by " +
+            (std::isfinite(jump) ? number_text(rounded)
+                                 : std::string("more than can be said")) +
+            " J/mol at " + number_text(kelvin) + " K",
+        "the pieces must meet within 1 J/mol");
   }
 }
 
 bool check_size(const Check& check, const CurveGraph& graph) {
   if (check.set.curves.size() > check.limits.curves) {
-    check.problems.add(codes::kBeyondLimit, "/curves",
-                       "together with the files below there are " +
-                           std::to_string(check.set.curves.size()) + " curves",
-                       "at most " + std::to_string(check.limits.curves) +
-                           " can be used");
+    check.problems.add(
+        codes::kBeyondLimit, "/curves",
+        "together with the files below there are " +
+            std::to_string(check.set.curves.size()) + " curves",
+        "at most " + std::to_string(check.limits.curves) + " can be used");
   }
   const auto most = static_cast<double>(check.limits.curve_steps);
   if (graph.total_steps(check.set) <= most) return true;
@@ -90,11 +91,11 @@ void check_curves(const Check& check) {
     if (node == nullptr) continue;
     report_circle(check, draft, *node);
     if (node->nesting > check.limits.curve_nesting) {
-      check.problems.add(codes::kBeyondLimit, draft.place,
-                         "curves are made of curves " + std::to_string(node->nesting) +
-                             " deep here",
-                         "at most " + std::to_string(check.limits.curve_nesting) +
-                             " levels can be used");
+      check.problems.add(
+          codes::kBeyondLimit, draft.place,
+          "curves are made of curves " + std::to_string(node->nesting) + " deep here",
+          "at most " + std::to_string(check.limits.curve_nesting) +
+              " levels can be used");
     }
     all_sound = all_sound && draft.sound;
     if (draft.sound) check_coverage(check, draft.curve, draft.place);

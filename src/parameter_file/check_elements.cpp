@@ -30,10 +30,10 @@ void check_molar_mass(const Check& check, const Element& element,
   const double known = find_element(element.symbol)->molar_mass;
   if (known == 0.0 || element.molar_mass == 0.0) return;
   if (std::abs(element.molar_mass - known) <= kMolarMassTolerance * known) return;
-  check.problems.add(codes::kWrongMolarMass, place + "/molar_mass_g_per_mol",
-                     "is " + number_text(element.molar_mass),
-                     "the standard atomic weight is " + number_text(known) +
-                         "; give it within 0.5 %");
+  check.problems.add(
+      codes::kWrongMolarMass, place + "/molar_mass_g_per_mol",
+      "is " + number_text(element.molar_mass),
+      "the standard atomic weight is " + number_text(known) + "; give it within 0.5 %");
 }
 
 bool occurs_in_a_phase(const ParameterSet& set, const std::string& symbol) {
@@ -68,11 +68,11 @@ void check_ranges(const Check& check) {
 void check_elements(const Check& check) {
   const ParameterSet& set = check.set;
   if (set.elements.size() > check.limits.elements) {
-    check.problems.add(codes::kBeyondLimit, "/elements",
-                       "together with the files below there are " +
-                           std::to_string(set.elements.size()) + " elements",
-                       "at most " + std::to_string(check.limits.elements) +
-                           " can be used");
+    check.problems.add(
+        codes::kBeyondLimit, "/elements",
+        "together with the files below there are " +
+            std::to_string(set.elements.size()) + " elements",
+        "at most " + std::to_string(check.limits.elements) + " can be used");
   }
   check_ranges(check);
   const bool phases_known = all_phases_sound(check.draft);
@@ -88,7 +88,8 @@ void check_elements(const Check& check) {
           did_you_mean(element.reference_curve, curves, "define it under /curves"));
     }
     if (phases_known && !occurs_in_a_phase(set, element.symbol)) {
-      check.problems.add(codes::kUnusedElement, place, "this element occurs in no phase",
+      check.problems.add(codes::kUnusedElement, place,
+                         "this element occurs in no phase",
                          "add it to a sublattice of a phase, or leave it out");
     }
   }

@@ -17,7 +17,8 @@ constexpr double kLargestContribution = 1e12;
 
 double contribution(const TemperatureTerm& term, double kelvin) {
   const double log_factor = term.power.times_log ? std::log(kelvin) : 1.0;
-  return std::abs(term.coefficient * std::pow(kelvin, term.power.exponent) * log_factor);
+  return std::abs(term.coefficient * std::pow(kelvin, term.power.exponent) *
+                  log_factor);
 }
 
 }  // namespace
@@ -49,11 +50,11 @@ void check_expression(const Check& check, const Expression& expression,
     const double most = std::max(contribution(term, check.set.lowest_temperature),
                                  contribution(term, check.set.highest_temperature));
     if (most <= kLargestContribution) continue;
-    check.problems.add(codes::kOutOfRange,
-                       place + "/terms/" + pointer_step(power_text(term.power)),
-                       "is " + number_text(term.coefficient) +
-                           ", which contributes more than 1e12 within the validity range",
-                       "give a coefficient in J, mol and K");
+    check.problems.add(
+        codes::kOutOfRange, place + "/terms/" + pointer_step(power_text(term.power)),
+        "is " + number_text(term.coefficient) +
+            ", which contributes more than 1e12 within the validity range",
+        "give a coefficient in J, mol and K");
   }
 }
 

@@ -50,16 +50,17 @@ void check_constituents(const Check& check, const DraftPhase& draft) {
   }
 }
 
-void check_atoms(const Check& check, const DraftPhase& draft, const Phase& phase) {
+bool check_atoms(const Check& check, const DraftPhase& draft, const Phase& phase) {
   const bool can_be_empty = std::all_of(
       phase.sublattices.begin(), phase.sublattices.end(), [](const Sublattice& one) {
         return std::any_of(one.constituents.begin(), one.constituents.end(),
                            is_vacancy);
       });
-  if (!can_be_empty) return;
+  if (!can_be_empty) return true;
   check.problems.add(codes::kCanBeEmpty, draft.place + "/sublattices",
                      "vacancy is on every sublattice, so the phase could hold no atom",
                      "keep at least one sublattice free of vacancy");
+  return false;
 }
 
 void check_counts(const Check& check, const DraftPhase& draft, const Phase& phase) {
@@ -67,9 +68,9 @@ void check_counts(const Check& check, const DraftPhase& draft, const Phase& phas
   for (const Sublattice& one : phase.sublattices) {
     constituents += one.constituents.size();
   }
-  const std::size_t terms = std::max({phase.energy.size(),
-                                      phase.curie_temperature.size(),
-                                      phase.magnetic_moment.size()});
+  const std::size_t terms =
+      std::max({phase.energy.size(), phase.curie_temperature.size(),
+                phase.magnetic_moment.size()});
   const auto report = [&](std::size_t count, std::size_t most, const char* what) {
     if (count <= most) return;
     check.problems.add(codes::kBeyondLimit, draft.place,
@@ -112,8 +113,9 @@ void check_names(const Check& check) {
     const std::string& name = draft.second_occurrence->value.name;
     if (uses[name] < 2) continue;
     check.problems.add(codes::kNameTwice, draft.second_occurrence->place + "/name",
-                       in_quotes(name) + " is also the name of another phase or "
-                                         "second occurrence",
+                       in_quotes(name) +
+                           " is also the name of another phase or "
+                           "second occurrence",
                        "choose another name");
   }
 }
@@ -131,23 +133,29 @@ void check_magnetism(const Check& check, const DraftPhase& draft, const Phase& p
 
 void check_phases(const Check& check) {
   if (check.set.phases.size() > check.limits.phases) {
-    check.problems.add(codes::kBeyondLimit, "/phases",
-                       "together with the files below there are " +
-                           std::to_string(check.set.phases.size()) + " phases",
-                       "at most " + std::to_string(check.limits.phases) +
-                           " can be used");
+    check.problems.add(
+        codes::kBeyondLimit, "/phases",
+        "together with the files below there are " +
+            std::to_string(check.set.phases.size()) + " phases",
+        "at most " + std::to_string(check.limits.phases) + " can be used");
   }
   check_names(check);
   for (const DraftPhase& draft : check.draft.phases) {
     if (check.problems.full()) return;
     const Phase* phase = check.set.find_phase(draft.name);
     if (phase == nullptr) continue;
+    const std::size_t before = check.problems.count();
     check_constituents(check, draft);
+    const bool constituents_known = check.problems.count() == before;
     check_counts(check, draft, *phase);
     check_magnetism(check, draft, *phase);
-    if (!draft.sound || phase->sublattices.empty()) continue;
-    check_atoms(check, draft, *phase);
+    // A wrong constituent would show again in every term that names the right one.
+    if (draft.sublattices && draft.sublattices->size() != phase->sublattices.size()) {
+      continue;  // a layer cannot do that; reported where it was laid on
+    }
+    if (!draft.sound || !constituents_known || phase->sublattices.empty()) continue;
     check_occurrence(check, draft, *phase);
+    if (!check_atoms(check, draft, *phase)) continue;
     check_terms(check, draft, *phase);
     check_volumes(check, draft, *phase);
   }

@@ -25,10 +25,11 @@ bool check_on(const Check& check, const Phase& phase,
               const std::vector<std::vector<std::string>>& on,
               const std::string& place) {
   if (on.size() != phase.sublattices.size()) {
-    check.problems.add(codes::kWrongSiteCount, place,
-                       "has " + std::to_string(on.size()) + " entries",
-                       "give one for each of the " +
-                           std::to_string(phase.sublattices.size()) + " sublattices");
+    check.problems.add(
+        codes::kWrongSiteCount, place,
+        "has " + std::to_string(on.size()) + (on.size() == 1 ? " entry" : " entries"),
+        "give one for each of the " + std::to_string(phase.sublattices.size()) +
+            (phase.sublattices.size() == 1 ? " sublattice" : " sublattices"));
     return false;
   }
   bool fits = true;
@@ -37,21 +38,20 @@ bool check_on(const Check& check, const Phase& phase,
     for (std::size_t j = 0; j < on[i].size(); ++j) {
       if (std::find(known.begin(), known.end(), on[i][j]) != known.end()) continue;
       fits = false;
-      const std::string step = on[i].size() > 1 ? "/" + std::to_string(j) : "";
-      check.problems.add(codes::kNotOnSublattice,
-                         place + "/" + std::to_string(i) + step,
-                         in_quotes(on[i][j]) + " is not on sublattice " +
-                             std::to_string(i + 1),
-                         "give " + one_of(known));
+      std::string where = place + "/" + std::to_string(i);
+      if (on[i].size() > 1) where.append("/").append(std::to_string(j));
+      check.problems.add(
+          codes::kNotOnSublattice, where,
+          in_quotes(on[i][j]) + " is not on sublattice " + std::to_string(i + 1),
+          "give " + one_of(known));
     }
   }
   return fits;
 }
 
 void check_complete(const Check& check, const Phase& phase,
-                    const std::unordered_set<std::string>& keys,
-                    std::string_view code, const std::string& what,
-                    const std::string& place) {
+                    const std::unordered_set<std::string>& keys, std::string_view code,
+                    const std::string& what, const std::string& place) {
   constexpr std::size_t kMostNamed = 5;
   double count = 1.0;
   for (const Sublattice& one : phase.sublattices) {

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 #include <string>
 #include <unordered_set>
 #include <utility>
@@ -36,16 +37,17 @@ void check_order_range(const Check& check, const Mixing& mixing, int order,
                        const std::string& place) {
   const bool reciprocal = mixing.sublattices == 2;
   const bool ternary = mixing.constituents == 3;
-  const int highest = reciprocal ? 0 : ternary ? kHighestTernaryOrder
-                                               : kHighestBinaryOrder;
+  const int highest = reciprocal ? 0
+                      : ternary  ? kHighestTernaryOrder
+                                 : kHighestBinaryOrder;
   if (order >= 0 && order <= highest) return;
   const std::string kind = reciprocal ? "a term that mixes on two sublattices"
                            : ternary  ? "three mixing constituents"
                                       : "two mixing constituents";
-  check.problems.add(codes::kOrderRange, place + "/order",
-                     "is " + std::to_string(order) + " for " + kind,
-                     highest == 0 ? std::string("give 0")
-                                  : "give 0 to " + std::to_string(highest));
+  check.problems.add(
+      codes::kOrderRange, place + "/order",
+      "is " + std::to_string(order) + " for " + kind,
+      highest == 0 ? std::string("give 0") : "give 0 to " + std::to_string(highest));
 }
 
 bool check_order(const Check& check, const Placed<Term>& placed) {
@@ -53,10 +55,10 @@ bool check_order(const Check& check, const Placed<Term>& placed) {
   const Mixing mixing = mixing_of(placed.value);
   const std::optional<int>& order = placed.value.order;
   if (mixing.sublattices > kMostMixingSublattices) {
-    check.problems.add(codes::kTooManyMixes, placed.place + "/on",
-                       "constituents mix on " + std::to_string(mixing.sublattices) +
-                           " sublattices",
-                       "let them mix on one or two");
+    check.problems.add(
+        codes::kTooManyMixes, placed.place + "/on",
+        "constituents mix on " + std::to_string(mixing.sublattices) + " sublattices",
+        "let them mix on one or two");
   } else if (mixing.sublattices == 2 && mixing.constituents > 2) {
     check.problems.add(codes::kTooManyMixes, placed.place + "/on",
                        "three constituents mix while others mix on a second sublattice",
@@ -89,13 +91,13 @@ bool check_list(const Check& check, const Phase& phase,
     if (!fits || !check_order(check, placed)) continue;
     check_expression(check, placed.value.value, placed.place);
     if (seen.insert(term_key(placed.value)).second) continue;
-    check.problems.add(codes::kTermTwice, placed.place,
-                       "the term on " + on_text(placed.value.on) +
-                           (placed.value.order
-                                ? " of order " + std::to_string(*placed.value.order)
+    check.problems.add(
+        codes::kTermTwice, placed.place,
+        "the term on " + on_text(placed.value.on) +
+            (placed.value.order ? " of order " + std::to_string(*placed.value.order)
                                 : std::string()) +
-                           " is given twice",
-                       "keep one of the two");
+            " is given twice",
+        "keep one of the two");
   }
   return sound && check.problems.count() == before;
 }

@@ -42,8 +42,7 @@ bool check_on(const Check& check, const Phase& phase,
               const std::string& place);
 /// Reports end members of `phase` whose key is not among `keys`.
 void check_complete(const Check& check, const Phase& phase,
-                    const std::unordered_set<std::string>& keys,
-                    std::string_view code, const std::string& what,
-                    const std::string& place);
+                    const std::unordered_set<std::string>& keys, std::string_view code,
+                    const std::string& what, const std::string& place);
 
 }  // namespace gibbsteel::parameter_file

@@ -75,8 +75,7 @@ double CurveGraph::total_steps(const ParameterSet& set) const {
   return total;
 }
 
-double CurveGraph::value(const Expression& expression, double kelvin,
-                         Side side) const {
+double CurveGraph::value(const Expression& expression, double kelvin, Side side) const {
   double sum = 0.0;
   for (const TemperatureTerm& term : expression.terms) {
     const double log_factor = term.power.times_log ? std::log(kelvin) : 1.0;

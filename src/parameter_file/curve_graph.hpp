@@ -1,6 +1,6 @@
 #pragma once
-/// Curves that are made of other curves: circles, nesting, size when spelled out, and the
-/// value on either side of a temperature.
+/// Curves that are made of other curves: circles, nesting, size when spelled out, and
+/// the value on either side of a temperature.
 
 #include <cstddef>
 #include <string>
@@ -19,16 +19,16 @@ class CurveGraph {
 
   struct Node {
     const Curve* curve = nullptr;
-    bool usable = true;       ///< no circle and no undefined curve below it
-    std::size_t nesting = 1;  ///< 1: made of no other curve
-    double steps = 0.0;       ///< terms met when it is spelled out
+    bool usable = true;               ///< no circle and no undefined curve below it
+    std::size_t nesting = 1;          ///< 1: made of no other curve
+    double steps = 0.0;               ///< terms met when it is spelled out
     std::vector<std::string> circle;  ///< names along a circle that begins here
   };
   const std::vector<Node>& nodes() const noexcept { return nodes_; }
   const Node* find(const std::string& name) const;
 
-  /// Terms met when every curve, at each of its pieces, and every term of every phase is
-  /// spelled out.
+  /// Terms met when every curve, at each of its pieces, and every term of every phase
+  /// is spelled out.
   double total_steps(const ParameterSet& set) const;
 
   /// Value of a usable curve; `side` decides where two pieces meet.

@@ -1,6 +1,6 @@
 #pragma once
-/// One parameter file as read, before it is joined with what lies below: every part that
-/// can be faulty later keeps the JSON pointer at which it stands.
+/// One parameter file as read, before it is joined with what lies below: every part
+/// that can be faulty later keeps the JSON pointer at which it stands.
 
 #include <optional>
 #include <string>
@@ -67,7 +67,8 @@ struct Draft {
   std::vector<DraftCurve> curves;
   std::vector<DraftPhase> phases;
   std::vector<Placed<SolidusBound>> bounds;
-  // False where entries of the section were lost: then nothing is reported as undefined.
+  // False where entries of the section were lost: then nothing is reported as
+  // undefined.
   bool sources_sound = true;
   bool elements_sound = true;
   bool curves_sound = true;

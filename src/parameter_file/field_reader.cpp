@@ -1,6 +1,7 @@
 #include "field_reader.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <utility>
 
 #include "../internal/error_codes.hpp"
@@ -12,9 +13,12 @@ namespace gibbsteel::parameter_file {
 namespace {
 
 std::string range_text(const NumberRange& range) {
+  if (range.low == std::numeric_limits<double>::lowest()) return "a number";
+  const char* between = !range.high_included ? " and below "
+                        : range.low_included ? " to "
+                                             : " and up to ";
   return std::string("a number ") + (range.low_included ? "from " : "above ") +
-         number_text(range.low) + (range.high_included ? " to " : " and below ") +
-         number_text(range.high);
+         number_text(range.low) + between + number_text(range.high);
 }
 
 bool inside(double value, const NumberRange& range) {
@@ -93,14 +97,14 @@ std::optional<std::string> read_text(const JsonNode& node, const std::string& pl
 
 bool name_is_usable(std::string_view name, const std::string& place,
                     Problems& problems) {
-  const bool blank_ends =
-      !name.empty() && (name.front() == ' ' || name.back() == ' ');
+  const bool blank_ends = !name.empty() && (name.front() == ' ' || name.back() == ' ');
   const bool control = std::any_of(name.begin(), name.end(), [](char byte) {
     const auto code = static_cast<unsigned char>(byte);
     return code < 0x20u || code == 0x7Fu;
   });
   if (!name.empty() && !blank_ends && !control) return true;
-  problems.add(codes::kBadName, place, "the name " + in_quotes(name) + " cannot be used",
+  problems.add(codes::kBadName, place,
+               "the name " + in_quotes(name) + " cannot be used",
                "give a name without control characters and without blanks at its ends");
   return false;
 }
@@ -147,7 +151,7 @@ FieldReader::FieldReader(const JsonNode& node, std::string place, Problems& prob
     if (problems_.full()) return;
     if (std::find(keys.begin(), keys.end(), item.key) != keys.end()) continue;
     problems_.add(codes::kUnknownKey, place_of(item.key), "this key is not known here",
-                  did_you_mean(item.key, keys, "the keys are " + one_of(keys)));
+                  did_you_mean(item.key, keys, "give " + one_of(keys)));
   }
 }
 
@@ -159,8 +163,8 @@ const JsonNode* FieldReader::find(std::string_view key, Need need) const {
   if (!readable_) return nullptr;
   const JsonNode* node = node_.find(key);
   if (node == nullptr && need == Need::required) {
-    problems_.add(codes::kMissingKey, place_, "the key " + in_quotes(key) + " is missing",
-                  "add it");
+    problems_.add(codes::kMissingKey, place_,
+                  "the key " + in_quotes(key) + " is missing", "add it");
   }
   return node;
 }

@@ -1,5 +1,6 @@
 #pragma once
-/// Reads values of known types out of a JSON tree and reports each one that does not fit.
+/// Reads values of known types out of a JSON tree and reports each one that does not
+/// fit.
 
 #include <optional>
 #include <span>

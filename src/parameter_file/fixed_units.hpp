@@ -1,5 +1,6 @@
 #pragma once
-/// The only units a parameter file may be written in; stated in it for the reader's sake.
+/// The only units a parameter file may be written in; stated in it for the reader's
+/// sake.
 
 #include <array>
 #include <string_view>

@@ -1,6 +1,11 @@
 #include "json_text.hpp"
 
+#include <cmath>
+
+#include "../internal/error_codes.hpp"
+#include "gibbsteel/errors.hpp"
 #include "number_text.hpp"
+#include "text_position.hpp"
 
 namespace gibbsteel::parameter_file {
 
@@ -16,9 +21,15 @@ std::string indented(const std::string& text) {
   return result;
 }
 
+[[noreturn]] void refuse(const std::string& what, const std::string& remedy) {
+  throw DataError({{std::string(codes::kCannotWrite), "parameter set", what, remedy}});
+}
+
 }  // namespace
 
 std::string json_string(std::string_view text) {
+  if (first_not_utf8(text) != std::string_view::npos)
+    refuse("holds a text that is not UTF-8", "give every text as UTF-8");
   constexpr std::string_view kDigits = "0123456789abcdef";
   std::string result = "\"";
   for (const char c : text) {
@@ -39,6 +50,12 @@ std::string json_string(std::string_view text) {
     }
   }
   return result + '"';
+}
+
+std::string json_number(double value) {
+  if (!std::isfinite(value))
+    refuse("holds a number that is not finite", "give finite numbers only");
+  return number_text(value);
 }
 
 void JsonText::append(const std::string& item) {
@@ -64,7 +81,7 @@ JsonText& JsonText::add_text(std::string_view key, std::string_view value) {
 }
 
 JsonText& JsonText::add_number(std::string_view key, double value) {
-  return add(key, number_text(value));
+  return add(key, json_number(value));
 }
 
 std::string JsonText::text() const {

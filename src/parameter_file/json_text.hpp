@@ -1,7 +1,7 @@
 #pragma once
-/// Builds JSON text in the canonical layout: objects of the upper levels broken into lines
-/// and indented, records such as terms on one line each, so that changes read well in a
-/// comparison.
+/// Builds JSON text in the canonical layout: objects of the upper levels broken into
+/// lines and indented, records such as terms on one line each, so that changes read
+/// well in a comparison.
 
 #include <string>
 #include <string_view>
@@ -9,7 +9,11 @@
 namespace gibbsteel::parameter_file {
 
 /// `text` in quotes, with everything escaped that JSON wants escaped.
+/// @throws DataError if it is not UTF-8
 std::string json_string(std::string_view text);
+
+/// @throws DataError if `value` is not finite: JSON has no such number
+std::string json_number(double value);
 
 /// One JSON object or list under construction.
 class JsonText {

@@ -143,8 +143,9 @@ std::string TreeBuilder::path(std::size_t levels) const {
   for (std::size_t i = 0; i < levels; ++i) {
     const JsonNode& node = *open_[i];
     result += '/';
-    result += node.type == JsonNode::Type::object ? pointer_step(node.items.back().key)
-                                                  : std::to_string(node.items.size() - 1);
+    result += node.type == JsonNode::Type::object
+                  ? pointer_step(node.items.back().key)
+                  : std::to_string(node.items.size() - 1);
   }
   return result;
 }
@@ -198,9 +199,9 @@ bool TreeBuilder::parse_error(std::size_t position, const std::string& token,
                 "the text ends too early",
                 "give the whole file; a bracket or quote is still open");
   }
-  return stop(codes::kNotJson, line_and_column(text_, position - 1),
-              "this is not JSON",
-              "look for a missing or extra comma, quote or bracket here or just before");
+  return stop(
+      codes::kNotJson, line_and_column(text_, position - 1), "this is not JSON",
+      "look for a missing or extra comma, quote or bracket here or just before");
 }
 
 }  // namespace
@@ -215,7 +216,8 @@ const JsonNode* JsonNode::find(std::string_view wanted) const noexcept {
 std::optional<JsonNode> parse_json(std::string_view text, const FileLimits& limits,
                                    Problems& problems) {
   if (text.size() > limits.bytes) {
-    problems.add(codes::kBeyondLimit, "", "has more than " + std::to_string(limits.bytes) + " bytes",
+    problems.add(codes::kBeyondLimit, "",
+                 "has more than " + std::to_string(limits.bytes) + " bytes",
                  "split it into layers");
     return std::nullopt;
   }

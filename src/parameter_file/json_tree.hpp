@@ -1,6 +1,6 @@
 #pragma once
-/// A JSON text as a tree that keeps the order of keys. Only json_tree.cpp knows the JSON
-/// library.
+/// A JSON text as a tree that keeps the order of keys. Only json_tree.cpp knows the
+/// JSON library.
 
 #include <optional>
 #include <string>
@@ -26,8 +26,8 @@ struct JsonNode {
 };
 
 /// Checks bytes, UTF-8, depth, counts and repeated keys on the way. Nothing is returned
-/// where the text cannot be read to its end; `problems` then says why. A byte order mark
-/// at the start is skipped.
+/// where the text cannot be read to its end; `problems` then says why. A byte order
+/// mark at the start is skipped.
 std::optional<JsonNode> parse_json(std::string_view text, const FileLimits& limits,
                                    Problems& problems);
 

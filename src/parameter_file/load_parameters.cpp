@@ -21,8 +21,13 @@ SharedParameters load_parameters(const std::filesystem::path& file,
   const std::string name = file.filename().string();
   const FileLimits limits;
   std::error_code error;
-  if (!std::filesystem::is_regular_file(file, error))
+  const std::filesystem::file_status status = std::filesystem::status(file, error);
+  if (!std::filesystem::exists(status))
     refuse(codes::kUnreadable, name, "there is no such file",
+           "give the path of a parameter file");
+  // A pipe or a device could keep us waiting, or never end.
+  if (!std::filesystem::is_regular_file(status))
+    refuse(codes::kUnreadable, name, "is a folder, a pipe or a device",
            "give the path of a parameter file");
   const auto size = std::filesystem::file_size(file, error);
   if (!error && size > limits.bytes)

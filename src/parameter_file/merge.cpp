@@ -15,8 +15,9 @@ void report_redefined(const std::string& what, const std::string& place,
                       const std::string& below_file, Problems& problems) {
   problems.add(codes::kLayerRedefines, place,
                "this " + what + " is already defined in " + in_quotes(below_file),
-               "choose another name; a layer can add a " + what +
-                   " but not change one that lies below");
+               what == "element"
+                   ? "leave it out; a layer cannot change what lies below"
+                   : "choose another name; a layer cannot change what lies below");
 }
 
 void merge_ranges(const Draft& draft, ParameterSet& set) {

@@ -36,8 +36,8 @@ void merge_volume(const DraftVolume& added, const std::string& file,
       problems.add(codes::kMissingKey, added.place, "the key \"at_K\" is missing",
                    "add it; no file below gives these volumes");
     }
-    volume = VolumeData{added.at.value_or(298.15), added.linear_expansion, {},
-                        added.note, file};
+    volume = VolumeData{
+        added.at.value_or(298.15), added.linear_expansion, {}, added.note, file};
   } else {
     if (added.at && *added.at != volume->at) {
       report_change(added.place + "/at_K", "the temperature", problems);

@@ -14,8 +14,8 @@ bool continues_character(char byte) {
   return (static_cast<unsigned char>(byte) & 0xC0u) == 0x80u;
 }
 
-/// Number of single-character edits (insert, delete, replace) from a to b; stops counting
-/// once there are more than `most`.
+/// Number of single-character edits (insert, delete, replace) from a to b; stops
+/// counting once there are more than `most`.
 std::size_t edit_distance(std::string_view a, std::string_view b, std::size_t most) {
   std::vector<std::size_t> row(b.size() + 1);
   for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;

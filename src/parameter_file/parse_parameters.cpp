@@ -1,4 +1,5 @@
 #include <memory>
+#include <optional>
 #include <string>
 
 #include "checks.hpp"
@@ -14,8 +15,8 @@ namespace {
 
 using namespace parameter_file;
 
-/// Name under which the numbers of this file are known; a layer that is named like a file
-/// below it gets its position in addition.
+/// Name under which the numbers of this file are known; a layer that is named like a
+/// file below it gets its position in addition.
 std::string record_name(const std::string& file_name, const ParameterSet* below) {
   if (below == nullptr) return file_name;
   for (const FileRecord& file : below->files) {
@@ -34,9 +35,10 @@ SharedParameters parse_parameters(std::string_view text, const std::string& file
   const std::optional<JsonNode> root = parse_json(text, limits, problems);
   if (!root) problems.throw_if_any();
   const ParameterSet* below = on_top_of.get();
-  const Draft draft = read_draft(*root, record_name(file_name, below), below, limits,
-                                 problems);
-  if (draft.record.name.empty()) problems.throw_if_any();  // another kind of file
+  const std::optional<Draft> read =
+      read_draft(*root, record_name(file_name, below), below, limits, problems);
+  if (!read) problems.throw_if_any();
+  const Draft& draft = *read;
   auto set = std::make_shared<ParameterSet>(merge(draft, below, problems));
   const Check check{draft, *set, limits, problems};
   check_elements(check);

@@ -12,8 +12,8 @@ namespace gibbsteel::parameter_file {
 
 namespace {
 
-constexpr std::array<std::string_view, 6> kCurveKeys{"from_K",     "pieces", "source",
-                                                     "kind", "confidence", "note"};
+constexpr std::array<std::string_view, 6> kCurveKeys{"from_K", "pieces",     "source",
+                                                     "kind",   "confidence", "note"};
 constexpr std::array<std::string_view, 3> kPieceKeys{"up_to_K", "curves", "terms"};
 constexpr NumberRange kTemperatures{0.0, 20000.0, false, true};  // [K]
 
@@ -22,10 +22,11 @@ void check_ascending(const Curve& curve, const std::vector<std::string>& places,
   double below = curve.from;
   for (std::size_t i = 0; i < curve.pieces.size(); ++i) {
     if (curve.pieces[i].up_to <= below) {
-      problems.add(codes::kPiecesNotAscending, places[i] + "/up_to_K",
-                   "is " + number_text(curve.pieces[i].up_to) +
-                       ", but this piece begins at " + number_text(below),
-                   "give the pieces in ascending order, each ending above its beginning");
+      problems.add(
+          codes::kPiecesNotAscending, places[i] + "/up_to_K",
+          "is " + number_text(curve.pieces[i].up_to) + ", but this piece begins at " +
+              number_text(below),
+          "give the pieces in ascending order, each ending above its beginning");
       return;
     }
     below = curve.pieces[i].up_to;

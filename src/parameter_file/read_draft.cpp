@@ -15,8 +15,8 @@ namespace gibbsteel::parameter_file {
 namespace {
 
 constexpr std::array<std::string_view, 12> kTopKeys{
-    "format",   "title",    "edition", "licence", "units",         "reference_state",
-    "validity", "sources",  "elements", "curves", "phases",        "solidus_bounds"};
+    "format",   "title",   "edition",  "licence", "units",  "reference_state",
+    "validity", "sources", "elements", "curves",  "phases", "solidus_bounds"};
 constexpr std::array<std::string_view, 2> kFormatKeys{"name", "version"};
 constexpr std::string_view kFormatName = "gibbsteel parameter file";
 constexpr double kFormatVersion = 1.0;
@@ -61,8 +61,7 @@ void read_phases(const FieldReader& top, const std::string& file,
                  const ParameterSet* below, const FileLimits& limits,
                  Problems& problems, Draft& draft) {
   const bool layer = below != nullptr;
-  const JsonNode* node =
-      top.find("phases", layer ? Need::optional : Need::required);
+  const JsonNode* node = top.find("phases", layer ? Need::optional : Need::required);
   const std::string place = top.place_of("phases");
   draft.phases_sound =
       node == nullptr ? layer : is_object(*node, place, limits.phases, problems);
@@ -79,11 +78,11 @@ void read_phases(const FieldReader& top, const std::string& file,
 
 }  // namespace
 
-Draft read_draft(const JsonNode& root, const std::string& file,
-                 const ParameterSet* below, const FileLimits& limits,
-                 Problems& problems) {
+std::optional<Draft> read_draft(const JsonNode& root, const std::string& file,
+                                const ParameterSet* below, const FileLimits& limits,
+                                Problems& problems) {
+  if (!is_parameter_file(root, problems)) return std::nullopt;
   Draft draft;
-  if (!is_parameter_file(root, problems)) return draft;
   const bool layer = below != nullptr;
   const FieldReader top(root, "", problems, kTopKeys);
   draft.record = read_record(top, file);

@@ -87,7 +87,8 @@ Provenance read_provenance(const FieldReader& fields, Need need,
                            const std::string& file) {
   static constexpr std::array<std::string_view, 3> kKinds{"published", "recalled",
                                                           "estimated"};
-  static constexpr std::array<std::string_view, 3> kConfidences{"high", "medium", "low"};
+  static constexpr std::array<std::string_view, 3> kConfidences{"high", "medium",
+                                                                "low"};
   Provenance provenance;
   provenance.file = file;
   const bool stated = fields.has("source") || fields.has("kind");

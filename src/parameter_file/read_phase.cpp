@@ -14,8 +14,9 @@ namespace gibbsteel::parameter_file {
 namespace {
 
 constexpr std::array<std::string_view, 10> kPhaseKeys{
-    "role",      "lattice", "sublattices",       "second_occurrence", "magnetism",
-    "energy",    "curie_temperature", "magnetic_moment",   "room_volume",       "hot_volume"};
+    "role",        "lattice",   "sublattices",       "second_occurrence",
+    "magnetism",   "energy",    "curie_temperature", "magnetic_moment",
+    "room_volume", "hot_volume"};
 constexpr std::array<std::string_view, 2> kSublatticeKeys{"sites", "constituents"};
 constexpr std::array<std::string_view, 2> kMagnetismKeys{"structure_factor",
                                                          "negative_value_divisor"};
@@ -36,8 +37,8 @@ DraftSublattice read_sublattice(const JsonNode& node, const std::string& place,
   const JsonNode* names = fields.find("constituents", Need::required);
   if (names == nullptr) return sublattice;
   const std::string names_place = fields.place_of("constituents");
-  const bool none_added = !complete && names->type == JsonNode::Type::list &&
-                          names->items.empty();
+  const bool none_added =
+      !complete && names->type == JsonNode::Type::list && names->items.empty();
   if (none_added ||
       !is_list(*names, names_place, limits.constituents_per_phase, problems)) {
     return sublattice;
@@ -51,9 +52,10 @@ DraftSublattice read_sublattice(const JsonNode& node, const std::string& place,
   return sublattice;
 }
 
-std::optional<std::vector<DraftSublattice>> read_sublattices(
-    const FieldReader& fields, bool complete, const FileLimits& limits,
-    Problems& problems) {
+std::optional<std::vector<DraftSublattice>> read_sublattices(const FieldReader& fields,
+                                                             bool complete,
+                                                             const FileLimits& limits,
+                                                             Problems& problems) {
   const JsonNode* node =
       fields.find("sublattices", complete ? Need::required : Need::optional);
   const std::string place = fields.place_of("sublattices");
@@ -63,9 +65,8 @@ std::optional<std::vector<DraftSublattice>> read_sublattices(
   }
   std::vector<DraftSublattice> sublattices;
   for (std::size_t i = 0; i < node->items.size(); ++i) {
-    sublattices.push_back(read_sublattice(node->items[i],
-                                          place + "/" + std::to_string(i), complete,
-                                          limits, problems));
+    sublattices.push_back(read_sublattice(
+        node->items[i], place + "/" + std::to_string(i), complete, limits, problems));
   }
   return sublattices;
 }
@@ -145,17 +146,16 @@ DraftPhase read_phase(const JsonNode& node, const std::string& place,
   const std::size_t before_energy = problems.count();
   if (const JsonNode* list =
           fields.find("energy", complete ? Need::required : Need::optional)) {
-    phase.energy =
-        read_terms(*list, fields.place_of("energy"), file, limits, problems);
+    phase.energy = read_terms(*list, fields.place_of("energy"), file, limits, problems);
   }
   phase.energy_sound = problems.count() == before_energy;
   if (const JsonNode* list = fields.find("curie_temperature", Need::optional)) {
-    phase.curie_temperature = read_terms(*list, fields.place_of("curie_temperature"),
-                                         file, limits, problems);
+    phase.curie_temperature =
+        read_terms(*list, fields.place_of("curie_temperature"), file, limits, problems);
   }
   if (const JsonNode* list = fields.find("magnetic_moment", Need::optional)) {
-    phase.magnetic_moment = read_terms(*list, fields.place_of("magnetic_moment"), file,
-                                       limits, problems);
+    phase.magnetic_moment =
+        read_terms(*list, fields.place_of("magnetic_moment"), file, limits, problems);
   }
   if (const JsonNode* block = fields.find("room_volume", Need::optional)) {
     phase.room_volume = read_volume(*block, fields.place_of("room_volume"), file,

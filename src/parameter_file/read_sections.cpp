@@ -6,6 +6,7 @@
 
 #include "../internal/error_codes.hpp"
 #include "fixed_units.hpp"
+#include "gibbsteel/elements.hpp"
 #include "message_text.hpp"
 
 namespace gibbsteel::parameter_file {
@@ -41,8 +42,8 @@ std::optional<std::pair<double, double>> read_pair(const JsonNode& node,
   const auto high = read_number(node.items[1], place + "/1", range, problems);
   if (!low || !high) return std::nullopt;
   if (*low > *high || (*low == *high && !may_be_equal)) {
-    problems.add(codes::kRangeReversed, place, "the lowest value is not below the highest",
-                 "give [lowest, highest]");
+    problems.add(codes::kRangeReversed, place,
+                 "the lowest value is not below the highest", "give [lowest, highest]");
     return std::nullopt;
   }
   return std::pair{*low, *high};
@@ -84,8 +85,7 @@ void SectionReader::read_validity(Draft& draft) const {
   }
   const JsonNode* percents = fields.find("weight_percent", need());
   const std::string place = fields.place_of("weight_percent");
-  if (percents == nullptr ||
-      !is_object(*percents, place, limits.elements, problems)) {
+  if (percents == nullptr || !is_object(*percents, place, limits.elements, problems)) {
     return;
   }
   for (const JsonNode& item : percents->items) {
@@ -129,13 +129,16 @@ void SectionReader::read_elements(Draft& draft) const {
     const std::string place = "/elements/" + pointer_step(item.key);
     const std::size_t before = problems.count();
     const FieldReader fields(item, place, problems, kElementKeys);
+    // The element meant is then missing, which need not be said as well.
+    if (!find_element(item.key)) draft.elements_sound = false;
     Element element;
     element.symbol = item.key;
     element.file = file;
     element.molar_mass =
         fields.number("molar_mass_g_per_mol", Need::required, kMolarMasses)
             .value_or(0.0);
-    element.reference_curve = fields.name("reference_curve", Need::required).value_or("");
+    element.reference_curve =
+        fields.name("reference_curve", Need::required).value_or("");
     draft.elements.push_back({std::move(element), place, problems.count() == before});
   }
 }

@@ -25,8 +25,8 @@ struct SectionReader {
 
  private:
   Need need() const { return layer ? Need::optional : Need::required; }
-  /// The node of a section that is an object with entries; tells in `sound` whether names
-  /// of that section can be relied on.
+  /// The node of a section that is an object with entries; tells in `sound` whether
+  /// names of that section can be relied on.
   const JsonNode* section(std::string_view key, std::size_t most, bool& sound) const;
   DraftCurve read_curve(const JsonNode& node, const std::string& place) const;
   Placed<SolidusBound> read_bound(const JsonNode& node, const std::string& place) const;

@@ -15,8 +15,8 @@ constexpr std::array<std::string_view, 9> kBoundKeys{
     "source", "kind",           "confidence", "note"};
 constexpr std::array<std::string_view, 3> kSenses{"measured", "at least", "at most"};
 constexpr NumberRange kPercents{0.0, 100.0};
-constexpr NumberRange kSolidus{500.0, 3000.0};         // [C]
-constexpr NumberRange kUncertainties{0.0, 500.0};      // [C]
+constexpr NumberRange kSolidus{500.0, 3000.0};     // [C]
+constexpr NumberRange kUncertainties{0.0, 500.0};  // [C]
 constexpr std::size_t kMostBounds = 1000;
 
 }  // namespace
@@ -34,9 +34,8 @@ Placed<SolidusBound> SectionReader::read_bound(const JsonNode& node,
   if (percents != nullptr &&
       is_object(*percents, percents_place, limits.elements, problems)) {
     for (const JsonNode& item : percents->items) {
-      const auto value =
-          read_number(item, percents_place + "/" + pointer_step(item.key), kPercents,
-                      problems);
+      const auto value = read_number(
+          item, percents_place + "/" + pointer_step(item.key), kPercents, problems);
       bound.weight_percent.emplace_back(item.key, value.value_or(0.0));
     }
   }

@@ -103,12 +103,11 @@ Placed<VolumeTerm> read_volume_term(const JsonNode& node, const std::string& pla
   placed.place = place;
   const FieldReader fields(node, place, problems, kVolumeTermKeys);
   const JsonNode* on = fields.find("on", Need::required);
-  if (on != nullptr && is_list(*on, fields.place_of("on"),
-                               limits.sublattices_per_phase, problems)) {
+  if (on != nullptr &&
+      is_list(*on, fields.place_of("on"), limits.sublattices_per_phase, problems)) {
     for (std::size_t i = 0; i < on->items.size(); ++i) {
       const std::string entry = fields.place_of("on") + "/" + std::to_string(i);
-      placed.value.on.push_back(
-          read_name(on->items[i], entry, problems).value_or(""));
+      placed.value.on.push_back(read_name(on->items[i], entry, problems).value_or(""));
     }
   }
   constexpr NumberRange kVolumes{0.0, 1e5, false, true};  // [cm3/mol]
@@ -143,8 +142,8 @@ DraftVolume read_volume(const JsonNode& node, const std::string& place,
   const FieldReader fields(node, place, problems, kVolumeKeys);
   constexpr NumberRange kTemperatures{0.0, 6000.0, false, true};  // [K]
   constexpr NumberRange kExpansions{-1e-3, 1e-3};                 // [1/K]
-  volume.at = fields.number("at_K", complete ? Need::required : Need::optional,
-                            kTemperatures);
+  volume.at =
+      fields.number("at_K", complete ? Need::required : Need::optional, kTemperatures);
   volume.linear_expansion =
       fields.number("linear_expansion_per_K", Need::optional, kExpansions);
   volume.note = fields.text("note", Need::optional).value_or("");

@@ -1,6 +1,6 @@
 #pragma once
-/// What makes two terms the same: the same constituents, in whatever order within a mix,
-/// and the same order of the Redlich-Kister term.
+/// What makes two terms the same: the same constituents, in whatever order within a
+/// mix, and the same order of the Redlich-Kister term.
 
 #include <string>
 #include <vector>

@@ -7,7 +7,7 @@ namespace gibbsteel::parameter_file {
 namespace {
 
 struct Lead {
-  std::size_t length = 0;     // of the whole character [bytes]; 0: cannot lead
+  std::size_t length = 0;      // of the whole character [bytes]; 0: cannot lead
   unsigned second_low = 0x80;  // range of the second byte
   unsigned second_high = 0xBF;
 };
@@ -38,10 +38,9 @@ std::string line_and_column(std::string_view text, std::size_t offset) {
   const std::size_t line_end = before.rfind('\n');
   const std::string_view on_line =
       line_end == std::string_view::npos ? before : before.substr(line_end + 1);
-  const auto column =
-      1 + std::count_if(on_line.begin(), on_line.end(), [](char byte) {
-        return (static_cast<unsigned char>(byte) & 0xC0u) != 0x80u;
-      });
+  const auto column = 1 + std::count_if(on_line.begin(), on_line.end(), [](char byte) {
+                        return (static_cast<unsigned char>(byte) & 0xC0u) != 0x80u;
+                      });
   return "line " + std::to_string(line) + ", column " + std::to_string(column);
 }
 

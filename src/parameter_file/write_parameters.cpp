@@ -1,6 +1,7 @@
+#include <set>
+
 #include "fixed_units.hpp"
 #include "gibbsteel/parameter_file.hpp"
-#include "number_text.hpp"
 #include "write_phase.hpp"
 
 namespace gibbsteel {
@@ -13,19 +14,21 @@ constexpr auto kOneLine = JsonText::Layout::one_line;
 constexpr auto kLines = JsonText::Layout::lines;
 
 /// A set of several layers is written as one file: what the files say of themselves is
-/// joined.
-std::string joined(const std::vector<FileRecord>& files, std::string FileRecord::*text) {
+/// joined, each different text once.
+std::string joined(const std::vector<FileRecord>& files,
+                   std::string FileRecord::*text) {
   std::string result;
+  std::set<std::string> seen;
   for (const FileRecord& file : files) {
-    if (!result.empty()) result += " + ";
-    result += file.*text;
+    if (!seen.insert(file.*text).second) continue;
+    result += (result.empty() ? "" : " + ") + file.*text;
   }
   return result;
 }
 
 std::string pair_json(double low, double high) {
   auto list = JsonText::list(kOneLine);
-  list.add(number_text(low)).add(number_text(high));
+  list.add(json_number(low)).add(json_number(high));
   return list.text();
 }
 
@@ -34,7 +37,8 @@ std::string validity_json(const ParameterSet& set) {
   for (const ElementRange& range : set.validity)
     ranges.add(range.symbol, pair_json(range.low, range.high));
   auto object = JsonText::object(kLines);
-  object.add("temperature_K", pair_json(set.lowest_temperature, set.highest_temperature))
+  object
+      .add("temperature_K", pair_json(set.lowest_temperature, set.highest_temperature))
       .add("weight_percent", ranges.text());
   return object.text();
 }
@@ -86,7 +90,8 @@ std::string bounds_json(const ParameterSet& set) {
 
 std::string units_json() {
   auto object = JsonText::object(kLines);
-  for (const FixedUnit& fixed : kFixedUnits) object.add_text(fixed.quantity, fixed.unit);
+  for (const FixedUnit& fixed : kFixedUnits)
+    object.add_text(fixed.quantity, fixed.unit);
   return object.text();
 }
 

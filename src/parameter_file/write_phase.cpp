@@ -41,7 +41,7 @@ void add_volume(JsonText& phase, std::string_view key,
   for (const VolumeTerm& term : volume->terms) {
     auto object = JsonText::object(kOneLine);
     object.add("on", names_json(term.on)).add_number("cm3_per_mol", term.cm3_per_mol);
-    if (!term.provenance.source.empty()) add_provenance(object, term.provenance);
+    add_provenance(object, term.provenance);
     terms.add(object.text());
   }
   auto object = JsonText::object(kLines);
@@ -99,8 +99,9 @@ void add_expression(JsonText& object, const Expression& expression) {
 }
 
 void add_provenance(JsonText& object, const Provenance& provenance) {
-  object.add_text("source", provenance.source)
-      .add_text("kind", to_string(provenance.kind));
+  if (!provenance.source.empty())
+    object.add_text("source", provenance.source)
+        .add_text("kind", to_string(provenance.kind));
   if (provenance.confidence != Confidence::unstated)
     object.add_text("confidence", to_string(provenance.confidence));
   if (!provenance.note.empty()) object.add_text("note", provenance.note);

@@ -1,6 +1,6 @@
 #pragma once
-/// What every test of the contract suite needs: all phases of all shipped parameter files,
-/// and compositions inside their range.
+/// What every test of the contract suite needs: all phases of all shipped parameter
+/// files, and compositions inside their range.
 
 #include <random>
 #include <string>
@@ -12,8 +12,8 @@
 
 namespace gibbsteel::contract {
 
-/// The shipped files, and the set with every kind of term. A new file is covered by adding
-/// one line.
+/// The shipped files, and the set with every kind of term. A new file is covered by
+/// adding one line.
 inline std::vector<SharedParameters> shipped_files() {
   return {default_parameters(), synthetic_set()};
 }

@@ -1,5 +1,5 @@
-/// Derivatives of every phase of every shipped file against 50-digit central differences
-/// of an independent formulation (reference_energy.hpp).
+/// Derivatives of every phase of every shipped file against 50-digit central
+/// differences of an independent formulation (reference_energy.hpp).
 
 #include <doctest/doctest.h>
 
@@ -48,19 +48,19 @@ void check_close(double computed, const Real& expected, double scale) {
 /// points; see the test of the branch point in magnetic_kernel_test.cpp.
 template <typename Check>
 void at_random_points(const Check& check) {
-  contract::for_every_phase([&](const ParameterSet& set, const Phase& phase,
-                                const PhaseModel& model) {
-    std::mt19937_64 random(20261125);
-    std::uniform_real_distribution<double> kelvin(900.0, 1550.0);
-    for (int k = 0; k < kPoints; ++k) {
-      CAPTURE(phase.name);
-      CAPTURE(k);
-      const auto y = contract::random_fractions(model, random);
-      const double t = kelvin(random);
-      const Point point{set, phase, model, {y.begin(), y.end()}, t};
-      check(point, model.evaluate(Temperature::kelvin(t), y), y);
-    }
-  });
+  contract::for_every_phase(
+      [&](const ParameterSet& set, const Phase& phase, const PhaseModel& model) {
+        std::mt19937_64 random(20261125);
+        std::uniform_real_distribution<double> kelvin(900.0, 1550.0);
+        for (int k = 0; k < kPoints; ++k) {
+          CAPTURE(phase.name);
+          CAPTURE(k);
+          const auto y = contract::random_fractions(model, random);
+          const double t = kelvin(random);
+          const Point point{set, phase, model, {y.begin(), y.end()}, t};
+          check(point, model.evaluate(Temperature::kelvin(t), y), y);
+        }
+      });
 }
 
 }  // namespace
@@ -74,10 +74,10 @@ TEST_CASE("every phase: value agrees with 50 digits") {
 TEST_CASE("every phase: gradient agrees with 50-digit differences") {
   at_random_points([](const Point& p, const PhaseDerivatives& d, const auto& y) {
     for (std::size_t i = 0; i < y.size(); ++i)
-      check_close(d.dy[i],
-                  (p.energy_at(i, kStep, i, 0) - p.energy_at(i, -kStep, i, 0)) /
-                      (2 * kStep),
-                  1e6);
+      check_close(
+          d.dy[i],
+          (p.energy_at(i, kStep, i, 0) - p.energy_at(i, -kStep, i, 0)) / (2 * kStep),
+          1e6);
   });
 }
 

@@ -1,7 +1,7 @@
 #pragma once
-/// The energy of Eq. (G1) to (G7) written down once more, straight from the parameter set
-/// and in any number type: the oracle of the contract suite. With 50 digits, central
-/// differences give derivatives that are exact for every purpose here.
+/// The energy of Eq. (G1) to (G7) written down once more, straight from the parameter
+/// set and in any number type: the oracle of the contract suite. With 50 digits,
+/// central differences give derivatives that are exact for every purpose here.
 
 #include <algorithm>
 #include <boost/multiprecision/cpp_bin_float.hpp>
@@ -35,9 +35,8 @@ class Fractions {
 inline Real expression(const ParameterSet& set, const Expression& e, const Real& t) {
   Real sum = 0;
   for (const auto& term : e.terms) {
-    const Real power = term.power.times_log
-                           ? Real(t * log(t))
-                           : Real(pow(t, term.power.exponent));
+    const Real power =
+        term.power.times_log ? Real(t * log(t)) : Real(pow(t, term.power.exponent));
     sum += term.coefficient * power;
   }
   for (const auto& share : e.curves) {
@@ -92,7 +91,8 @@ inline Real magnetic(const ParameterSet& set, const Phase& phase, const Fraction
   if (tau < 1)
     g = 1 - (79 / (140 * Real(phase.magnetism->structure_factor) * tau) +
              Real(474) / 497 * k *
-                 (pow(tau, 3) / 6 + pow(tau, 9) / 135 + pow(tau, 15) / 600)) / a;
+                 (pow(tau, 3) / 6 + pow(tau, 9) / 135 + pow(tau, 15) / 600)) /
+                a;
   else
     g = -(pow(tau, -5) / 10 + pow(tau, -15) / 315 + pow(tau, -25) / 1500) / a;
   return kGasConstant * t * log(moment + 1) * g;

@@ -11,8 +11,11 @@ inline Term synthetic_term(std::vector<std::vector<std::string>> on,
   Term term;
   term.on = std::move(on);
   term.order = order;
-  term.value.terms = {{{0, false}, a}, {{1, false}, b}, {{1, true}, -0.3},
-                      {{2, false}, 1e-4}, {{-1, false}, 2e4}};
+  term.value.terms = {{{0, false}, a},
+                      {{1, false}, b},
+                      {{1, true}, -0.3},
+                      {{2, false}, 1e-4},
+                      {{-1, false}, 2e4}};
   term.value.curves = {{"pieces", 0.5}};
   return term;
 }

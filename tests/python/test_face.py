@@ -104,7 +104,11 @@ def test_compositions_in_every_form(state):
 
 def test_temperatures_in_every_unit(punch):
     expected = punch.soak(celsius=1000.0).gibbs_energy
-    for same in ({"kelvin": 1273.15}, {"fahrenheit": 1832.0}, {"celsius": np.int64(1000)}):
+    for same in (
+        {"kelvin": 1273.15},
+        {"fahrenheit": 1832.0},
+        {"celsius": np.int64(1000)},
+    ):
         assert punch.soak(**same).gibbs_energy == pytest.approx(expected, rel=1e-13)
 
 

@@ -111,6 +111,7 @@ def test_a_list_is_no_composition():
         (
             {"celsius": 2300},
             "[gibbsteel.input.210] temperature: is 2573.2 K = 2300.0 C; "
+            "did you mean 2300 F (1260 C)? "
             "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and check the unit",
         ),
         (

@@ -74,7 +74,9 @@ def test_minimize_in_mole_fractions():
     result = gs.minimize(["Fe", "C"], np.array([0.97, 0.03]), 1173.15)
     assert result.report.usable
     assert [point["phase"] for point in result.present] == ["austenite"]
-    energy = 0.97 * result.chemical_potential["Fe"] + 0.03 * result.chemical_potential["C"]
+    energy = (
+        0.97 * result.chemical_potential["Fe"] + 0.03 * result.chemical_potential["C"]
+    )
     assert energy == pytest.approx(result.gibbs_energy, rel=1e-12)
     assert all(point["driving_force"] < 0.0 for point in result.absent)
 
@@ -93,8 +95,10 @@ def test_doctests():
 
     tried = 0
     for name in ("__init__", "steel", "minimizer", "parameters"):
-        module = gibbsteel if name == "__init__" else __import__(
-            f"gibbsteel.{name}", fromlist=["_"]
+        module = (
+            gibbsteel
+            if name == "__init__"
+            else __import__(f"gibbsteel.{name}", fromlist=["_"])
         )
         result = doctest.testmod(module)
         assert result.failed == 0, name

@@ -40,6 +40,26 @@ def test_parameters():
     assert again(parameters).content_hash == parameters.content_hash
 
 
+def test_low_level_values():
+    result = gs.minimize(["Fe", "C"], [0.97, 0.03], 1100.0)
+    copy = again(result)
+    assert copy.chemical_potential == result.chemical_potential
+    assert copy.gibbs_energy == result.gibbs_energy
+    assert repr(copy) == repr(result)
+    assert [p["phase"] for p in copy.present] == [p["phase"] for p in result.present]
+    model = gs.default_parameters().phase_model("austenite", elements=["Fe", "C"])
+    y = [1.0, 0.04, 0.96]
+    d = model.derivatives(kelvin=1200.0, site_fractions=y)
+    assert (again(d).dy2 == d.dy2).all()
+    assert repr(again(model.constituents[1])) == repr(model.constituents[1])
+
+
+def test_values_compare_with_anything(state):
+    assert state["MC"] != 3
+    assert state.analysis != "steel"
+    assert gs.default_parameters() != None  # noqa: E711
+
+
 def test_errors():
     with pytest.raises(gs.InputError) as error:
         gs.Steel({"C": -1.0})

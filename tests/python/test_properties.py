@@ -8,7 +8,6 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 
-
 def percent(most):
     """Absent, or from a trace up."""
     return st.just(0.0) | st.floats(1e-9, most)

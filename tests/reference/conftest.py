@@ -1,10 +1,9 @@
 """Prints the scoreboard at the end of the run, however pytest was called."""
 
 import pytest
+import scoreboard
 from evaluate import record_file
 from evaluate.verdict import PASS, judge
-
-import scoreboard
 
 _OUTCOMES = {}
 

@@ -3,10 +3,9 @@
 from collections import Counter
 
 import pytest
+import scoreboard
 from evaluate import KINDS, record_file
 from evaluate.verdict import NOT_COMPUTED, PASS, judge
-
-import scoreboard
 
 RECORDS = record_file.records()
 FROZEN = record_file.frozen()
@@ -87,9 +86,7 @@ def test_losing_a_frozen_pass_is_reported():
 
 
 def test_a_new_pass_is_reported():
-    lost, new = scoreboard.changes(
-        [judge(made_up())], {"passes": [], "computed": []}
-    )
+    lost, new = scoreboard.changes([judge(made_up())], {"passes": [], "computed": []})
     assert (lost, new) == ([], ["systems/FE-01"])
 
 

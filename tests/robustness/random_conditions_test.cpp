@@ -1,9 +1,9 @@
 /// Random steels inside the validity range of the shipped file: everything converges or
 /// says so, and nothing that is called good has a lower energy somewhere else.
 ///
-/// Reference search: 40 random starts per phase (gamma-distributed site fractions, so from
-/// well mixed to nearly pure), each followed down to its own local minimum of D at the
-/// chemical potentials of the result. It shares no start with the certificate.
+/// Reference search: 40 random starts per phase (gamma-distributed site fractions, so
+/// from well mixed to nearly pure), each followed down to its own local minimum of D at
+/// the chemical potentials of the result. It shares no start with the certificate.
 
 #include <doctest/doctest.h>
 
@@ -34,8 +34,8 @@ struct Steel {
   double celsius;
 };
 
-/// 4 to 10 elements, 700 to 1250 C, weight percents uniform within the validity range; one
-/// in seven is a trace down to 1e-9 of it.
+/// 4 to 10 elements, 700 to 1250 C, weight percents uniform within the validity range;
+/// one in seven is a trace down to 1e-9 of it.
 Steel draw(const ParameterSet& set, std::mt19937_64& random) {
   std::uniform_real_distribution<double> u(0.0, 1.0);
   std::vector<ElementRange> others;
@@ -47,7 +47,8 @@ Steel draw(const ParameterSet& set, std::mt19937_64& random) {
   Steel steel{{"Fe"}, {0.0}, 700.0 + 550.0 * u(random)};
   double iron = 100.0;
   for (const auto& range : others) {
-    const double share = u(random) < 0.15 ? std::pow(10.0, -9.0 * u(random)) : u(random);
+    const double share =
+        u(random) < 0.15 ? std::pow(10.0, -9.0 * u(random)) : u(random);
     const double percent = range.high * share;
     iron -= percent;
     steel.elements.push_back(range.symbol);

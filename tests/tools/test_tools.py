@@ -4,8 +4,10 @@ from pathlib import Path
 
 import pytest
 from check_budgets import overruns
+from check_developers import equation_complaints, labels_in, package_complaints
 from check_tree import complaints
 from cpp_functions import cpp_functions
+from tree import files_on_disk
 
 LONG_BODY = "  x += 1;\n" * 45
 
@@ -45,7 +47,7 @@ def test_table_or_type_is_no_function(header):
 
 
 def test_apostrophe_in_number_and_raw_string_do_not_confuse():
-    text = "int f() {\n  return 1'000;\n}\nint g() {\n  return n(R\"({{)\");\n}\n"
+    text = 'int f() {\n  return 1\'000;\n}\nint g() {\n  return n(R"({{)");\n}\n'
     assert cpp_functions(text) == [(1, 3), (4, 3)]
 
 
@@ -100,3 +102,28 @@ def test_pointer_out_of_the_tree_is_seen(line):
 )
 def test_ordinary_text_passes(line):
     assert complaints(Path("README.md"), line) == []
+
+
+def test_labels_are_found_however_they_are_written():
+    text = "g = 1   Eq. (G1)\n(effective, Eq. G5); Eq. (P1), Eq. (G2) to (G4)"
+    assert labels_in(text) == {"G1", "G5", "P1", "G2", "G4"}
+
+
+def test_label_on_one_side_only_is_seen():
+    assert equation_complaints({"G1", "G2"}, "| G1 | x |\n| N1 | y |\n") == [
+        "Eq. (G2) is used but not in the table",
+        "Eq. (N1) is in the table but not used",
+    ]
+
+
+def test_package_without_a_reason_is_seen():
+    script = "run_packages=(\n  g++ cmake\n)\n"
+    assert package_complaints(script, "`g++` compiles") == ["cmake: not explained"]
+    assert package_complaints("", "") != []
+
+
+def test_copy_without_git_lists_sources_but_not_what_was_built(tmp_path):
+    for name in ("src/a.cpp", "build/b.cpp", "tests/__pycache__/c.pyc", "x.egg-info/d"):
+        (tmp_path / name).parent.mkdir(parents=True, exist_ok=True)
+        (tmp_path / name).touch()
+    assert files_on_disk(tmp_path) == ["src/a.cpp"]

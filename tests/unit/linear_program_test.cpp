@@ -80,7 +80,8 @@ TEST_CASE("random programs are solved to proven optimality") {
   }
 }
 
-TEST_CASE("degenerate programs do not cycle: columns equal to the overall composition") {
+TEST_CASE(
+    "degenerate programs do not cycle: columns equal to the overall composition") {
   std::mt19937_64 random(37);
   std::uniform_real_distribution<double> energy(-1e5, 0.0);
   for (int k = 0; k < 100; ++k) {

@@ -29,14 +29,16 @@ TEST_CASE("mole fractions that cannot be used") {
                        "[gibbsteel.input.231] mole_fractions: number 2 is 0; give one "
                        "number > 0 per element of the system, sum 1",
                        InputError);
-  CHECK_THROWS_WITH_AS(run({std::numeric_limits<double>::quiet_NaN(), 0.5}),
-                       "[gibbsteel.input.231] mole_fractions: number 1 is nan; give one "
-                       "number > 0 per element of the system, sum 1",
-                       InputError);
-  CHECK_THROWS_WITH_AS(run({0.9, 0.2}),
-                       "[gibbsteel.input.231] mole_fractions: they sum to 1.1; give one "
-                       "number > 0 per element of the system, sum 1",
-                       InputError);
+  CHECK_THROWS_WITH_AS(
+      run({std::numeric_limits<double>::quiet_NaN(), 0.5}),
+      "[gibbsteel.input.231] mole_fractions: number 1 is nan; give one "
+      "number > 0 per element of the system, sum 1",
+      InputError);
+  CHECK_THROWS_WITH_AS(
+      run({0.9, 0.2}),
+      "[gibbsteel.input.231] mole_fractions: they sum to 1.1; give one "
+      "number > 0 per element of the system, sum 1",
+      InputError);
 }
 
 TEST_CASE("options out of range are all named") {

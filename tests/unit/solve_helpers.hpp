@@ -66,8 +66,8 @@ inline Solved solve_weight(const Composition& weight_percent, Temperature t,
   Composition moles{{"Fe", 0.0}};
   for (const auto& [symbol, percent] : weight_percent) {
     iron -= percent;
-    moles.emplace_back(symbol,
-                       percent / default_parameters()->find_element(symbol)->molar_mass);
+    moles.emplace_back(
+        symbol, percent / default_parameters()->find_element(symbol)->molar_mass);
   }
   moles[0].second = iron / default_parameters()->find_element("Fe")->molar_mass;
   return solve_moles(moles, t, phases, options);

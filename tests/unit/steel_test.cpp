@@ -1,5 +1,5 @@
-/// The C++ face: Steel, State, Sweep, warnings. The Python tests cover the same face from
-/// the other side and in more places.
+/// The C++ face: Steel, State, Sweep, warnings. The Python tests cover the same face
+/// from the other side and in more places.
 
 #include <doctest/doctest.h>
 
@@ -15,8 +15,13 @@ using namespace gibbsteel;
 namespace {
 
 Steel high_speed() {
-  return Steel({{"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2}, {"V", 1.9},
-                {"Mn", 0.3}, {"Si", 0.3}},
+  return Steel({{"C", 0.85},
+                {"Cr", 4.1},
+                {"Mo", 5.0},
+                {"W", 6.2},
+                {"V", 1.9},
+                {"Mn", 0.3},
+                {"Si", 0.3}},
                {"M2 type", {}, false});
 }
 
@@ -86,13 +91,16 @@ TEST_CASE("melting: no liquid in the file, and a known solidus") {
 
 TEST_CASE("which steel resembles which") {
   SolidusBound bound;
-  bound.weight_percent = {{"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2}, {"V", 1.9}};
+  bound.weight_percent = {
+      {"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2}, {"V", 1.9}};
   using internal::resembles;
-  CHECK(resembles(bound, {{"C", 0.9}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
+  CHECK(
+      resembles(bound, {{"C", 0.9}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
   CHECK_FALSE(
       resembles(bound, {{"C", 1.1}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
-  CHECK_FALSE(resembles(bound, {{"C", 0.9}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4},
-                                {"V", 2.0}, {"Co", 5.0}}));
+  CHECK_FALSE(resembles(
+      bound,
+      {{"C", 0.9}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}, {"Co", 5.0}}));
 }
 
 TEST_CASE("missing intermetallics are named where the matrix could form them") {
@@ -114,8 +122,9 @@ TEST_CASE("volume data missing: volumes are NaN, and a warning says of which pha
   CHECK(std::isnan(state.carbide_volume_percent));
   CHECK(state.carbide_mass_percent > 0.0);
   REQUIRE(holds(codes(state), "309"));
-  CHECK(state.warnings.back().text ==
-        "The parameter file has no volume data for M3C: volume percents are not known.");
+  CHECK(
+      state.warnings.back().text ==
+      "The parameter file has no volume data for M3C: volume percents are not known.");
 }
 
 TEST_CASE("a steel may be soaked from several threads at once") {

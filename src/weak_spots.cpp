@@ -1,0 +1,87 @@
+#include "internal/weak_spots.hpp"
+
+#include <array>
+
+#include "gibbsteel/parameter_file.hpp"
+
+namespace gibbsteel::internal {
+namespace {
+
+/// What decides whether a weak spot is touched.
+struct Conditions {
+  const NamedValues& steel;   ///< [weight percent]
+  const NamedValues& matrix;  ///< [weight percent]
+  double molybdenum;          ///< Mo + W/2 of the steel [weight percent]
+  double celsius;
+  bool m2c;      ///< M2C is present
+  bool ferrite;  ///< ferrite is present
+};
+
+struct WeakSpot {
+  bool (*touched)(const Conditions&);
+  const char* text;
+};
+
+/// Computed against published: tests/reference holds the records. The bounds that
+/// decide when to say so are this library's own.
+constexpr std::array kWeakSpots{
+    WeakSpot{
+        [](const Conditions& c) {
+          return c.molybdenum > 4.0 && c.steel["C"] > 0.5 && c.celsius < 880.0;
+        },
+        "Known weak spot: in annealed high-speed steels the file does not form the "
+        "M23C6 that is observed; the total carbide reads up to 4 wt% low."},
+    WeakSpot{[](const Conditions& c) { return c.m2c && c.celsius < 800.0; },
+             "Known weak spot: below 800 C the amount of M2C in steels rich in "
+             "molybdenum is doubtful."},
+    WeakSpot{
+        [](const Conditions& c) {
+          return c.molybdenum > 3.0 && c.steel["Si"] >= 1.0 && c.ferrite &&
+                 c.celsius > 950.0;
+        },
+        "Known weak spot: with 1 % silicon and more in a high-speed steel the file "
+        "shows ferrite that is not expected."},
+    WeakSpot{[](const Conditions& c) {
+               return c.steel["Cr"] > 15.0 && c.steel["V"] > 3.0 && c.celsius > 950.0;
+             },
+             "Known weak spot: in 20Cr-4V steels the file puts too much vanadium into "
+             "M7C3 and shows ferrite that is not expected."},
+    WeakSpot{
+        [](const Conditions& c) { return c.steel["Cr"] > 10.0 && c.celsius > 880.0; },
+        "Known weak spot: at hardening temperatures the matrix carbon of "
+        "high-chromium steels is off by 0.05 to 0.17 wt%, either way."},
+    WeakSpot{
+        [](const Conditions& c) { return c.matrix["W"] > 2.5 && c.celsius > 1150.0; },
+        "Known weak spot: the tungsten in the matrix of high-speed steels reads up "
+        "to 1 wt% high near their hardening temperature."},
+};
+
+bool is_shipped(const ParameterSet& set) {
+  const FileRecord& shipped = default_parameters()->files.front();
+  return !set.files.empty() && set.files.front().title == shipped.title &&
+         set.files.front().edition == shipped.edition;
+}
+
+bool holds_kind(const State& state, const char* kind) {
+  for (const Occurrence& o : state.occurrences)
+    if (o.kind == kind) return true;
+  return false;
+}
+
+}  // namespace
+
+void check_weak_spots(const ParameterSet& set, const State& state,
+                      std::vector<Warning>& out) {
+  if (!is_shipped(set)) return;
+  const NamedValues& steel = state.analysis.modelled;
+  const Conditions conditions{steel,
+                              state.matrix.weight_percent,
+                              steel["Mo"] + 0.5 * steel["W"],
+                              state.temperature.in_celsius(),
+                              holds_kind(state, "M2C"),
+                              holds_kind(state, "ferrite")};
+  for (const WeakSpot& spot : kWeakSpots)
+    if (spot.touched(conditions)) out.push_back({"gibbsteel.warning.310", spot.text});
+}
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,62 @@
+// The file that ships with the library.
+
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <fstream>
+#include <iterator>
+#include <string>
+
+#include "gibbsteel/parameter_file.hpp"
+
+using namespace gibbsteel;
+
+namespace {
+
+const std::string kFolder = std::string(GIBBSTEEL_SOURCE_DIR) + "/thermo_data/";
+
+std::string content_of(const std::string& file) {
+  std::ifstream stream(kFolder + file, std::ios::binary);
+  REQUIRE(stream.good());
+  return {std::istreambuf_iterator<char>(stream), {}};
+}
+
+}  // namespace
+
+TEST_CASE("the shipped file is embedded as it is and canonical") {
+  const SharedParameters set = default_parameters();
+  CHECK(write_parameters(*set) == content_of("tool_steel.json"));
+  CHECK(*load_parameters(kFolder + "tool_steel.json") == *set);
+  CHECK(default_parameters() == set);  // read once, then shared
+}
+
+TEST_CASE("the shipped file holds what the project was given") {
+  // Counts of the first parameter set as handed to the project (design, section 5).
+  const SharedParameters set = default_parameters();
+  CHECK(set->elements.size() == 10);
+  CHECK(set->curves.size() == 30);
+  CHECK(set->phases.size() == 10);
+  std::size_t energies = 0, curie_temperatures = 0, moments = 0, volumes = 0;
+  for (const Phase& phase : set->phases) {
+    energies += phase.energy.size();
+    curie_temperatures += phase.curie_temperature.size();
+    moments += phase.magnetic_moment.size();
+    volumes += phase.room_volume->terms.size() + phase.hot_volume->terms.size();
+  }
+  CHECK(energies == 241);
+  CHECK(curie_temperatures == 53);
+  CHECK(moments == 41);
+  CHECK(volumes == 264);
+  CHECK(set->find_phase("austenite")->second_occurrence->name == "MC");
+  CHECK(set->find_phase("austenite")->second_occurrence->sublattice == 1);
+  CHECK(set->title() == "Tool steels: Fe C Cr Mo W V Co Ni Mn Si (edition 2026-11-25)");
+}
+
+TEST_CASE("the committed page of sources is the generated one") {
+  const std::string page = sources_page(*default_parameters());
+  // GIBBSTEEL_REGENERATE=1 writes the page instead of comparing it.
+  if (std::getenv("GIBBSTEEL_REGENERATE") != nullptr) {
+    std::ofstream(kFolder + "SOURCES.md", std::ios::binary) << page;
+  }
+  CHECK(page == content_of("SOURCES.md"));
+}

@@ -1,0 +1,207 @@
+/// Warnings of a soak, word for word. Each case also shows a neighbour without it.
+
+#include <doctest/doctest.h>
+
+#include "gibbsteel/gibbsteel.hpp"
+#include "internal/soak_warnings.hpp"
+
+using namespace gibbsteel;
+
+namespace {
+
+State soak(const NamedValues& weight_percent, double celsius,
+           const SoakOptions& options = {}) {
+  return Steel(weight_percent).soak(Temperature::celsius(celsius), options);
+}
+
+/// Texts of all warnings of a state with this code, one a line.
+std::string texts(const State& state, const std::string& number) {
+  std::string text;
+  for (const Warning& warning : state.warnings)
+    if (warning.code == "gibbsteel.warning." + number)
+      text += (text.empty() ? "" : "\n") + warning.text;
+  return text;
+}
+
+const NamedValues kHighSpeed{{"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2},
+                             {"V", 1.9},  {"Mn", 0.3}, {"Si", 0.3}};
+
+/// Warnings about melting of the high-speed steel above one bound.
+std::string melting(const std::vector<SolidusBound>& bounds, double celsius) {
+  ParameterSet set = *default_parameters();
+  set.solidus_bounds = bounds;
+  State state;
+  state.analysis = read_analysis(kHighSpeed, set);
+  state.temperature = Temperature::celsius(celsius);
+  state.warnings = internal::soak_warnings(set, state);
+  return texts(state, "304");
+}
+
+SolidusBound bound(SolidusSense sense, double celsius) {
+  return {"AISI M2", {kHighSpeed.begin(), kHighSpeed.end()}, celsius, 10.0, sense, {}};
+}
+
+}  // namespace
+
+TEST_CASE("an ordinary soak of an ordinary steel carries no warning") {
+  CHECK(soak({{"C", 0.55}, {"Cr", 4.5}, {"Mo", 2.75}, {"W", 2.0}, {"V", 1.0}}, 1120)
+            .warnings.empty());
+}
+
+TEST_CASE("301: temperature outside the validity of the file") {
+  CHECK(texts(soak({{"C", 0.4}}, 590), "301") ==
+        "590 C is outside the validity of the parameter file, 600 C to 1300 C.");
+  CHECK(texts(soak({{"C", 0.4}}, 1310), "301") ==
+        "1310 C is outside the validity of the parameter file, 600 C to 1300 C.");
+  CHECK(texts(soak({{"C", 0.4}}, 610), "301").empty());
+  CHECK(
+      texts(soak({{"C", 0.4}}, 2000), "301") ==
+      "2000 C is outside the validity of the parameter file, 600 C to 1300 C. Did you "
+      "mean 2000 F (1093 C)?");
+}
+
+TEST_CASE("302: one warning per element outside its range, at the bound none") {
+  CHECK(texts(soak({{"C", 3.2}, {"Cr", 21}, {"Mo", 1}}, 1000), "302") ==
+        "3.2 wt% C is outside the validity of the parameter file, 0 to 3.\n"
+        "21 wt% Cr is outside the validity of the parameter file, 0 to 20.");
+  CHECK(texts(soak({{"C", 1}, {"Cr", 20}}, 1000), "302").empty());
+}
+
+TEST_CASE("303: above 1180 C without a liquid in the file") {
+  CHECK(
+      texts(soak({{"C", 0.4}}, 1181), "303") ==
+      "Above 1180 C, and the parameter file has no liquid: melting is not predicted.");
+  CHECK(texts(soak({{"C", 0.4}}, 1180), "303").empty());
+}
+
+TEST_CASE("304: the published start of melting of a steel that this one resembles") {
+  // 1240 +- 12 C for 0.8C-4Cr-5Mo-6W-2V: see solidus_bounds in the parameter file.
+  CHECK(
+      texts(soak(kHighSpeed, 1245), "304") ==
+      "The steel resembles AISI M2 (HS6-5-2), which begins to melt at 1240 C (+-12).");
+  CHECK(texts(soak(kHighSpeed, 1220), "304").empty());
+  CHECK(
+      texts(soak({{"C", 0.4}, {"Cr", 5}, {"Mo", 1.3}, {"V", 1}}, 1245), "304").empty());
+}
+
+TEST_CASE("304: what was seen to melt weighs more than what was free of melt") {
+  const auto free_of_melt = bound(SolidusSense::at_least, 1230);
+  const auto measured = bound(SolidusSense::measured, 1240);
+  const auto melted = bound(SolidusSense::at_most, 1260);
+  const std::string start = "The steel resembles AISI M2, which ";
+  CHECK(melting({free_of_melt, measured, melted}, 1228).empty());
+  CHECK(melting({free_of_melt, melted}, 1231) ==
+        start + "is known to be free of melt only up to 1230 C (+-10).");
+  // The error bar of a measurement counts.
+  CHECK(melting({free_of_melt, melted, measured}, 1231) ==
+        start + "begins to melt at 1240 C (+-10).");
+  CHECK(melting({melted}, 1255) == start + "has been seen to melt at 1260 C (+-10).");
+  CHECK(melting({melted}, 1245).empty());
+}
+
+TEST_CASE("304: Mn and Si of a certificate do not hide a grade that leaves them out") {
+  SolidusBound grade = bound(SolidusSense::measured, 1160.0);
+  grade.weight_percent = {{"C", 0.5}, {"Cr", 1.5}};
+  const NamedValues heat{
+      {"Fe", 97.2}, {"C", 0.5}, {"Cr", 1.5}, {"Mn", 0.4}, {"Si", 0.4}};
+  CHECK(internal::resembles(grade, heat));
+  CHECK_FALSE(internal::resembles(grade, {{"C", 0.5}, {"Cr", 1.5}, {"Mn", 0.6}}));
+  CHECK_FALSE(internal::resembles(grade, {{"C", 0.66}, {"Cr", 1.5}}));
+  CHECK_FALSE(internal::resembles(grade, {{"C", 0.5}, {"Cr", 0.9}}));
+}
+
+TEST_CASE("305: ferrite in the matrix") {
+  const State state = soak({{"C", 0.1}}, 800);
+  CHECK(texts(state, "305").substr(0, 48) ==
+        "The matrix is not austenite alone: ferrite (73.1");
+  CHECK(state.matrix_phases().size() == 2);
+  CHECK(texts(soak({{"C", 0.1}}, 950), "305").empty());
+}
+
+TEST_CASE("306: sigma, Laves and mu phases are missing") {
+  const NamedValues lean{{"C", 0.05}, {"Cr", 18.0}, {"Mo", 8.0}};
+  CHECK(
+      texts(soak(lean, 900), "306") ==
+      "The matrix holds 18.0 wt% Cr and 7.2 wt% Mo + W/2. Below 950 C sigma, Laves or "
+      "mu phase may form from it; they are not in the parameter file.");
+  CHECK(texts(soak(lean, 950), "306").empty());
+  // Annealed high-speed steel of the same alloy content: the carbides hold it.
+  CHECK(texts(soak(kHighSpeed, 800), "306").empty());
+  ParameterSet set = *default_parameters();
+  State state = soak(lean, 900);
+  set.phases.front().name = "sigma";
+  state.warnings = internal::soak_warnings(set, state);
+  CHECK(texts(state, "306").empty());
+}
+
+TEST_CASE("307: elements that are not modelled, zeros not mentioned") {
+  CHECK(texts(soak({{"C", 0.4}, {"P", 0.02}, {"S", 0.01}, {"Cu", 0.0}}, 900), "307") ==
+        "Not modelled, and left out of the calculation: P, S.");
+  CHECK(texts(soak({{"C", 0.4}, {"Cu", 0.0}}, 900), "307").empty());
+}
+
+TEST_CASE("308: no usable result") {
+  SoakOptions options;
+  options.phases = {{"M3C"}};
+  const State state = soak({{"C", 0.4}}, 900, options);
+  CHECK(texts(state, "308") ==
+        "The calculation gave no usable result: infeasible (no mixture of the allowed "
+        "phases has this composition).");
+  CHECK(texts(state, "305").empty());
+}
+
+TEST_CASE("309: no volume data") {
+  auto set = std::make_shared<ParameterSet>(*default_parameters());
+  for (Phase& phase : set->phases)
+    if (phase.name != "austenite") phase.hot_volume.reset();
+  SoakOptions options;
+  const Steel steel({{"C", 1.2}}, {"", set, false});
+  CHECK(texts(steel.soak(Temperature::celsius(800), options), "309").empty());
+  options.basis = VolumeBasis::soak;
+  CHECK(
+      texts(steel.soak(Temperature::celsius(800), options), "309") ==
+      "The parameter file has no volume data for M3C: volume percents are not known.");
+}
+
+TEST_CASE("310: weak spots of the shipped file, and of no other") {
+  const std::string tungsten =
+      "Known weak spot: the tungsten in the matrix of high-speed steels reads up to 1 "
+      "wt% high near their hardening temperature.";
+  CHECK(texts(soak(kHighSpeed, 1200), "310") == tungsten);
+  CHECK(texts(soak(kHighSpeed, 1100), "310").empty());
+  auto layered = std::make_shared<ParameterSet>(*default_parameters());
+  layered->files.push_back({"shop.json", "Shop layer", "1", ""});
+  const auto t = Temperature::celsius(1200);
+  CHECK(texts(Steel(kHighSpeed, {"", layered, false}).soak(t), "310") == tungsten);
+  auto other = std::make_shared<ParameterSet>(*default_parameters());
+  other->files.front().title = "Another file";
+  CHECK(texts(Steel(kHighSpeed, {"", other, false}).soak(t), "310").empty());
+}
+
+TEST_CASE("310: each weak spot shows where the notes of the file put it") {
+  CHECK(texts(soak(kHighSpeed, 800), "310") ==
+        "Known weak spot: in annealed high-speed steels the file does not form the "
+        "M23C6 that is observed; the total carbide reads up to 4 wt% low.");
+  CHECK(texts(soak({{"C", 2.25}, {"Cr", 12}}, 950), "310") ==
+        "Known weak spot: at hardening temperatures the matrix carbon of high-chromium "
+        "steels is off by 0.05 to 0.17 wt%, either way.");
+  CHECK(texts(soak({{"C", 1.9}, {"Cr", 20}, {"V", 4}, {"Mo", 1}}, 1150), "310")
+            .find("Known weak spot: in 20Cr-4V steels the file puts too much vanadium "
+                  "into M7C3 and shows ferrite that is not expected.") == 0);
+  NamedValues silicon = kHighSpeed;
+  silicon.set("Si", 1.2);
+  CHECK(
+      texts(soak(silicon, 1200), "310")
+          .find("Known weak spot: with 1 % silicon and more in a high-speed steel the "
+                "file shows ferrite that is not expected.") == 0);
+  CHECK(texts(soak({{"C", 1.08},
+                    {"Cr", 3.8},
+                    {"Mo", 9.5},
+                    {"W", 1.5},
+                    {"V", 1.2},
+                    {"Co", 8}},
+                   750),
+              "310")
+            .find("Known weak spot: below 800 C the amount of M2C in steels rich in "
+                  "molybdenum is doubtful.") != std::string::npos);
+}
