@@ -9,12 +9,12 @@ set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
 bash tests/install_packages.sh tests
+mkdir -p build/benchmarks/results benchmarks/baselines
 cmake --preset benchmarks >build/benchmarks.log
 cmake --build --preset benchmarks --parallel "$(nproc)" >>build/benchmarks.log
 
 compiler="g++$(g++ -dumpversion)"
 machine=${1:-$(uname -m)_$(nproc)core_$compiler}
-mkdir -p build/benchmarks/results benchmarks/baselines
 for program in benchmarks/*.cpp; do
   name=$(basename "$program" .cpp)
   taskset --cpu-list 0 "build/benchmarks/benchmarks/$name" \

@@ -37,17 +37,27 @@ py::dict sources(const ParameterSet& set) {
   return result;
 }
 
+std::string choice_of_phases(const ParameterSet& set) {
+  std::string text;
+  for (const auto& phase : set.phases)
+    text += (text.empty() ? "choose from: " : ", ") + phase.name;
+  return text;
+}
+
 PhaseModel phase_model(const ParameterSet& set, const std::string& name,
                        const std::vector<std::string>& elements) {
+  std::vector<Problem> problems;
   const Phase* phase = set.find_phase(name);
   if (!phase)
-    throw InputError({{"gibbsteel.input.205", "phase",
-                       "there is no phase '" + name + "'", "see ParameterSet.phases"}});
+    problems.push_back({"gibbsteel.input.205", "name",
+                        "there is no phase model '" + name + "'",
+                        choice_of_phases(set)});
   for (const auto& symbol : elements)
     if (!set.find_element(symbol))
-      throw InputError({{"gibbsteel.input.206", "elements",
-                         "the parameter set does not model '" + symbol + "'",
-                         "leave it out or load a file that models it"}});
+      problems.push_back({"gibbsteel.input.206", "elements",
+                          "the parameter set does not model '" + symbol + "'",
+                          "leave it out or load a file that models it"});
+  if (!problems.empty()) throw InputError(std::move(problems));
   return {set, *phase, elements};
 }
 
@@ -108,6 +118,24 @@ void bind_contents(SetClass& set) {
                              "16 hexadecimal digits that identify the content.");
 }
 
+void bind_functions(py::module_& m) {
+  m.def(
+      "load_parameters",
+      [](const std::string& file, const Holder& below) {
+        return hold(load_parameters(file, below));
+      },
+      py::arg("file"), py::arg("on_top_of") = nullptr);
+  m.def(
+      "parse_parameters",
+      [](const std::string& text, const std::string& name, const Holder& below) {
+        return hold(parse_parameters(text, name, below));
+      },
+      py::arg("text"), py::arg("file_name"), py::arg("on_top_of") = nullptr);
+  m.def("write_parameters", &write_parameters, py::arg("parameters"));
+  m.def("sources_page", &sources_page, py::arg("parameters"));
+  m.def("build_info", &build_info);
+}
+
 }  // namespace
 
 void bind_parameters(py::module_& m) {
@@ -130,31 +158,13 @@ void bind_parameters(py::module_& m) {
             return write_parameters(a) == write_parameters(b);
           },
           py::is_operator())
-      .def(py::pickle(
-          [](const ParameterSet& s) {
-            return py::make_tuple(write_parameters(s),
-                                  s.files.empty() ? "" : s.files.back().name);
-          },
-          [](const py::tuple& t) {
-            return hold(
-                parse_parameters(t[0].cast<std::string>(), t[1].cast<std::string>()));
-          }));
-
-  m.def(
-      "load_parameters",
-      [](const std::string& file, const Holder& below) {
-        return hold(load_parameters(file, below));
-      },
-      py::arg("file"), py::arg("on_top_of") = nullptr);
-  m.def(
-      "parse_parameters",
-      [](const std::string& text, const std::string& name, const Holder& below) {
-        return hold(parse_parameters(text, name, below));
-      },
-      py::arg("text"), py::arg("file_name"), py::arg("on_top_of") = nullptr);
-  m.def("write_parameters", &write_parameters, py::arg("parameters"));
-  m.def("sources_page", &sources_page, py::arg("parameters"));
-  m.def("build_info", &build_info);
+      .def("__reduce__", [](const ParameterSet& s) {
+        const auto restore =
+            py::module_::import("gibbsteel.parameters").attr("restore");
+        const std::string file = s.files.empty() ? "" : s.files.back().name;
+        return py::make_tuple(restore, py::make_tuple(write_parameters(s), file));
+      });
+  bind_functions(m);
 }
 
 }  // namespace gibbsteel::python

@@ -58,6 +58,13 @@ void bind_derivatives(py::module_& m) {
           }));
 }
 
+py::array_t<double> sites_of(const PhaseModel& model) {
+  std::vector<double> sites;
+  for (std::size_t i = 0; i < model.constituents().size(); ++i)
+    sites.push_back(model.sites(i));
+  return read_only(sites);
+}
+
 }  // namespace
 
 void bind_phase_model(py::module_& m) {
@@ -69,15 +76,8 @@ void bind_phase_model(py::module_& m) {
                              "False when a sublattice has no constituent left.")
       .def_property_readonly("constituents", &PhaseModel::constituents,
                              "All constituents, in the order of site fractions.")
-      .def_property_readonly(
-          "sites",
-          [](const PhaseModel& p) {
-            std::vector<double> sites;
-            for (std::size_t i = 0; i < p.constituents().size(); ++i)
-              sites.push_back(p.sites(i));
-            return read_only(sites);
-          },
-          "Sites of the sublattice of each constituent, shape (n,).")
+      .def_property_readonly("sites", &sites_of,
+                             "Sites of the sublattice of each constituent, shape (n,).")
       .def(
           "_evaluate",
           [](const PhaseModel& p, double kelvin, const std::vector<double>& y) {

@@ -35,6 +35,8 @@ def introduce(state: gs.State) -> None:
 def main() -> None:
     for steel in HEATS:
         sweep = steel.sweep(celsius=range(1000, 1201, 25))
+        if sweep.failures > 0:
+            raise SystemExit(f"{sweep!r}\n{sweep}")
         print("=" * 78)
         introduce(sweep[0])
         print(sweep)

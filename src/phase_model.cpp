@@ -20,9 +20,15 @@ void check_length(const internal::CompiledPhase& phase, std::span<const double> 
 
 PhaseModel::PhaseModel(const ParameterSet& set, const Phase& phase,
                        std::span<const std::string> active)
+    : PhaseModel(set, phase, active,
+                 std::make_shared<const internal::CurveTable>(set)) {}
+
+PhaseModel::PhaseModel(const ParameterSet& set, const Phase& phase,
+                       std::span<const std::string> active,
+                       std::shared_ptr<const internal::CurveTable> curves)
     : compiled_(std::make_unique<internal::CompiledPhase>(
           internal::compile_phase(set, phase, active))),
-      curves_(std::make_shared<const internal::CurveTable>(set)) {}
+      curves_(std::move(curves)) {}
 
 PhaseModel::~PhaseModel() = default;
 PhaseModel::PhaseModel(PhaseModel&&) noexcept = default;

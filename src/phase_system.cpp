@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/temperature_functions.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -50,9 +51,10 @@ PhaseSystem::PhaseSystem(SharedParameters set, std::vector<std::string> elements
   if (!problems.empty()) throw InputError(std::move(problems));
   std::vector<const Phase*> wanted;
   for (const auto& name : phases) wanted.push_back(phase_for(*set_, name));
+  const auto curves = std::make_shared<const internal::CurveTable>(*set_);
   for (const Phase& phase : set_->phases) {
     if (std::find(wanted.begin(), wanted.end(), &phase) == wanted.end()) continue;
-    PhaseModel model(*set_, phase, elements_);
+    PhaseModel model(*set_, phase, elements_, curves);
     if (!model.reachable()) continue;
     phases_.push_back(std::move(model));
     definitions_.push_back(&phase);

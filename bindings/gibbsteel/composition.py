@@ -8,7 +8,6 @@ from typing import Any
 from ._core import Problem
 from .errors import InputError
 
-
 _REMEDY = "give weight percent as a number, for instance 0.55"
 
 

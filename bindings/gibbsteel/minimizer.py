@@ -44,7 +44,7 @@ def minimize(
     Raises
     ------
     InputError
-        Element or phase that the set does not hold, mole fractions that do not sum to 1.
+        Unknown element or phase; mole fractions that do not sum to 1.
 
     Examples
     --------

@@ -43,6 +43,11 @@ def load_parameters(
         The file is then a layer: it may replace terms and add elements, phases,
         curves and sources of the set below.
 
+    Returns
+    -------
+    ParameterSet
+        Immutable; any number of threads may use it.
+
     Raises
     ------
     DataError
@@ -54,6 +59,13 @@ def load_parameters(
 def write_parameters(parameters: ParameterSet) -> str:
     """The whole set as the text of one file, in canonical form."""
     return _core.write_parameters(parameters)
+
+
+@lru_cache(maxsize=8)
+def restore(text: str, file_name: str) -> ParameterSet:
+    """A pickled set from its canonical text. The same text is read only once, so that a
+    worker process that gets ten thousand steels holds one set."""
+    return _core.parse_parameters(text, file_name)
 
 
 def content_hash(parameters: ParameterSet) -> str:

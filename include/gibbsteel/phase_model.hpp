@@ -59,6 +59,10 @@ class PhaseModel {
   /// the terms that name them.
   PhaseModel(const ParameterSet& set, const Phase& phase,
              std::span<const std::string> active);
+  /// The same, sharing the curves of `set` with other models.
+  PhaseModel(const ParameterSet& set, const Phase& phase,
+             std::span<const std::string> active,
+             std::shared_ptr<const internal::CurveTable> curves);
   ~PhaseModel();
   PhaseModel(PhaseModel&&) noexcept;
   PhaseModel& operator=(PhaseModel&&) noexcept;

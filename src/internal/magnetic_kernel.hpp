@@ -3,8 +3,8 @@
 /// moment, with the Inden-Hillert-Jarl series:
 ///
 ///   G_mag = R T ln(beta + 1) g(tau),  tau = T / T_C                           Eq. (G5)
-///   g = 1 - [79/(140 p tau) + (474/497)(1/p - 1)(tau^3/6 + tau^9/135 + tau^15/600)] /
-///   A
+///   g = 1 - [79/(140 p tau)
+///            + (474/497)(1/p - 1)(tau^3/6 + tau^9/135 + tau^15/600)] / A
 ///       for tau < 1                                                           Eq. (G6)
 ///   g = -[tau^-5/10 + tau^-15/315 + tau^-25/1500] / A   for tau >= 1          Eq. (G7)
 ///   A = 518/1125 + (11692/15975)(1/p - 1)

@@ -22,9 +22,8 @@ struct DescentResult {
 };
 
 /// Multiplicative update that keeps y > 0 and the sums of the sublattices: y (1 + r)
-/// for small r = dy/y, exponential for a large r of a dilute constituent and below r =
-/// -1/2, then renormalized.                                                        Eq.
-/// (N2)
+/// for small r = dy/y, exponential for a large r of a dilute constituent and where
+/// r < -1/2, then renormalized.                                               Eq. (N2)
 void update_fractions(const CompiledPhase& phase, const double* y, const double* dy,
                       double fraction, double* out) noexcept;
 

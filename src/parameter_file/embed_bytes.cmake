@@ -1,8 +1,8 @@
 # Writes the bytes of the file FROM as a C++ array to the file TO.
 file(READ ${FROM} bytes HEX)
 string(REGEX REPLACE "(..)" "0x\\1," bytes "${bytes}")
-string(REGEX REPLACE "(................................................................................)"
-                     "\\1\n" bytes "${bytes}")
+string(REPEAT "." 80 line)  # 16 bytes
+string(REGEX REPLACE "(${line})" "\\1\n" bytes "${bytes}")
 file(WRITE ${TO} "#include \"parameter_file/embedded_file.hpp\"
 namespace gibbsteel::parameter_file {
 namespace {

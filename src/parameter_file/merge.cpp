@@ -21,7 +21,8 @@ void report_redefined(const std::string& what, const std::string& place,
 }
 
 void merge_ranges(const Draft& draft, ParameterSet& set) {
-  for (const auto& [range, place, sound] : draft.ranges) {
+  for (const Placed<ElementRange>& added : draft.ranges) {
+    const ElementRange& range = added.value;
     const auto found = std::find_if(
         set.validity.begin(), set.validity.end(),
         [&](const ElementRange& known) { return known.symbol == range.symbol; });

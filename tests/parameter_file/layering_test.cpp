@@ -126,3 +126,29 @@ TEST_CASE("a layer over the shipped file") {
   CHECK(term.provenance.file == "graphite.json");
   CHECK(set->find_phase("graphite")->file == "tool_steel.json");
 }
+
+TEST_CASE("the layer shown in thermo_data/README.md does what the page says") {
+  const std::string page = corpus::content_of(
+      std::filesystem::path(GIBBSTEEL_SOURCE_DIR) / "thermo_data" / "README.md");
+  const std::size_t begin = page.find("```json\n") + 8;
+  const std::string layer = page.substr(begin, page.find("```", begin) - begin);
+  const SharedParameters set =
+      parse_parameters(layer, "less_vanadium.json", default_parameters());
+  const auto energy = [](const ParameterSet& of) {
+    for (const Term& term : of.find_phase("M7C3")->energy) {
+      if (term.on == std::vector<std::vector<std::string>>{{"V"}, {"C"}}) return term;
+    }
+    return Term{};
+  };
+  CHECK(energy(*set).value.curves == energy(*default_parameters()).value.curves);
+  CHECK(energy(*set).value.terms.at(0).coefficient -
+            energy(*default_parameters()).value.terms.at(0).coefficient ==
+        40000.0);
+  CHECK(energy(*set).provenance.file == "less_vanadium.json");
+  std::string slip = layer;
+  slip.replace(slip.find("vanadium, body-centred"), 22, "vanadium, bodycentred");
+  const std::string said =
+      corpus::complaint(slip, "less_vanadium.json", default_parameters());
+  CHECK(said != "");
+  CHECK(page.find(said) != std::string::npos);
+}

@@ -1,5 +1,6 @@
 """The face of the package, as DEVELOPERS.md and README.md promise it."""
 
+import gc
 import math
 
 import gibbsteel as gs
@@ -127,7 +128,8 @@ def test_pint_quantities_are_understood_without_pint(punch):
 def test_phases_can_be_restricted_and_suppressed(high_speed):
     without = high_speed.soak(celsius=1150, suppressed=["M6C"])
     assert without.usable and "M6C" not in without
-    only = high_speed.soak(celsius=1150, phases=["ferrite"])
+    assert str(high_speed.soak(celsius=1150, suppressed="M6C")) == str(without)
+    only = high_speed.soak(celsius=1150, phases="ferrite")
     assert only.usable and list(only.matrix_phases) == ["ferrite"]
     assert without.gibbs_energy > high_speed.soak(celsius=1150).gibbs_energy
 
@@ -160,6 +162,48 @@ def test_a_state_that_is_not_usable_confesses(punch):
     assert "NOT USABLE" in repr(state)
     assert str(state).startswith("NOT USABLE: infeasible")
     assert [w.code for w in state.warnings] == ["gibbsteel.warning.308"]
+
+
+def test_a_minimizer_that_stops_early_confesses(high_speed):
+    few = gs.SolveOptions(max_newton_steps=1, max_rounds=1)
+    state = high_speed.soak(celsius=1100, options=few)
+    assert not state.usable
+    assert state.solve_report.status in ("iteration limit", "stalled")
+    assert "NOT USABLE" in repr(state) and "NOT USABLE" in str(state)
+    numbers = (
+        state.carbide_volume_percent,
+        state.carbide_mass_percent,
+        state.carbon_activity,
+        state.gibbs_energy,
+        state.density,
+        state.matrix.mass_percent,
+        state.volume_percent_of("MC"),
+    )
+    assert all(map(math.isnan, numbers))
+    assert state.matrix.weight_percent == {} and state.chemical_potential == {}
+
+
+def test_results_cannot_be_changed(state):
+    for name in ("kelvin", "carbide_volume_percent", "matrix", "occurrences"):
+        with pytest.raises(AttributeError):
+            setattr(state, name, None)
+    with pytest.raises(AttributeError):
+        state["MC"].volume_percent = 0.0
+    with pytest.raises(AttributeError):
+        state.solve_report.status = "converged"
+    state.carbides.clear()
+    state.matrix.weight_percent["C"] = 0.0
+    state["MC"].site_fractions[0].clear()
+    assert list(state.carbides) == ["M6C", "MC"]
+    assert state.matrix.weight_percent["C"] > 0.0
+    assert state["MC"].site_fractions[0]
+
+
+def test_results_outlive_what_they_came_from():
+    occurrences = gs.Steel(HIGH_SPEED).soak(celsius=1100).occurrences
+    states = gs.Steel(HIGH_SPEED).sweep(celsius=[1100]).states
+    gc.collect()
+    assert states[0].occurrences == occurrences
 
 
 def test_two_kinds_of_ferrite_carry_words():

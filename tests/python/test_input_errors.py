@@ -58,7 +58,7 @@ def refused(call, *expected):
         ),
         (
             {"C": "0.55"},
-            "[gibbsteel.input.202] composition['C']: is '0.55'; "
+            "[gibbsteel.input.202] composition, C: is '0.55'; "
             "give weight percent as a number, for instance 0.55",
         ),
     ],
@@ -80,8 +80,17 @@ def test_all_problems_are_named_at_once():
 def test_a_list_is_no_composition():
     refused(
         lambda: gs.Steel([0.5]),
-        "[gibbsteel.input.202] composition['']: is list, not a mapping; "
+        "[gibbsteel.input.202] composition: is list, not a mapping; "
+        'give weight percent by symbol, for instance {"C": 0.55}',
+    )
+
+
+def test_an_element_is_given_once():
+    refused(
+        lambda: gs.Steel({"C": 0.55, "Cr": None}, C=0.6),
+        "[gibbsteel.input.202] composition, Cr: is None; "
         "give weight percent as a number, for instance 0.55",
+        "[gibbsteel.input.202] composition, C: is given twice; give it once",
     )
 
 
@@ -101,7 +110,12 @@ def test_a_list_is_no_composition():
         (
             {"celsius": "hot"},
             "[gibbsteel.input.211] temperature: celsius='hot' is text, not a number; "
-            "give exactly one of celsius=, fahrenheit= and kelvin=",
+            "give a number, for instance celsius=1120",
+        ),
+        (
+            {"celsius": [1000, 1100]},
+            "[gibbsteel.input.211] temperature: celsius=[1000, 1100] is not a number; "
+            "give a number, for instance celsius=1120",
         ),
         (
             {"kelvin": 150},
@@ -120,7 +134,7 @@ def test_a_list_is_no_composition():
             "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and check the unit",
         ),
         (
-            {"celsius": 1000, "phases": ["M5C2"]},
+            {"celsius": 1000, "phases": "M5C2"},
             "[gibbsteel.input.205] phases: there is no phase 'M5C2'; choose from: "
             "austenite, MC, ferrite, M6C, M7C3, M23C6, M3C, M2C, hexagonal matrix, "
             "M3C2, hexagonal MC, graphite",
@@ -143,11 +157,39 @@ def test_options():
     )
 
 
-def test_a_single_temperature_is_no_sweep(punch):
+@pytest.mark.parametrize("celsius", [1000, "hot"])
+def test_a_single_temperature_is_no_sweep(punch, celsius):
     refused(
-        lambda: punch.sweep(celsius=1000),
-        "[gibbsteel.input.211] temperature: celsius=1000 is a single value, a sweep "
-        "needs several; give exactly one of celsius=, fahrenheit= and kelvin=",
+        lambda: punch.sweep(celsius=celsius),
+        f"[gibbsteel.input.211] temperature: celsius={celsius!r} is no series of "
+        "temperatures; give a series, for instance celsius=range(900, 1231, 5)",
+    )
+
+
+def test_phase_models():
+    refused(
+        lambda: gs.default_parameters().phase_model("M5C2", elements=["Fe", "Nb"]),
+        "[gibbsteel.input.205] name: there is no phase model 'M5C2'; choose from: "
+        "austenite, ferrite, M6C, M7C3, M23C6, M3C, M2C, M3C2, "
+        "hexagonal MC, graphite",
+        "[gibbsteel.input.206] elements: the parameter set does not model 'Nb'; "
+        "leave it out or load a file that models it",
+    )
+
+
+def test_curves():
+    refused(
+        lambda: gs.default_parameters().curve_value("nickel, cubic", 1000.0),
+        "[gibbsteel.input.213] curve: there is no curve 'nickel, cubic'; "
+        "see the curves of the parameter set",
+    )
+
+
+def test_mole_fractions():
+    refused(
+        lambda: gs.minimize(["Fe", "C"], [0.5, 0.1], 1000.0),
+        "[gibbsteel.input.231] mole_fractions: they sum to 0.6; "
+        "give one number > 0 per element of the system, sum 1",
     )
 
 

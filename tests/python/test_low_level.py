@@ -45,11 +45,13 @@ def test_a_missing_file(tmp_path):
 def test_phase_model(parameters):
     model = parameters.phase_model("austenite", elements=["Fe", "C"])
     assert [c.name for c in model.constituents] == ["Fe", "C", "vacancy"]
-    y = [1.0, 0.04, 0.96]
+    y = np.array([1.0, 0.04, 0.96])
     d = model.derivatives(kelvin=1273.15, site_fractions=y)
     assert d.value == model.gibbs_energy(celsius=1000.0, site_fractions=y)
     assert d.dy.shape == (3,) and d.dy2.shape == (3, 3)
-    assert not d.dy2.flags.writeable
+    assert model.sites.tolist() == [1.0, 1.0, 1.0]
+    for array in (model.sites, d.dy, d.dydt, d.dy2):
+        assert array.dtype == np.float64 and not array.flags.writeable
     step = 1e-3
     up, down = (
         model.gibbs_energy(kelvin=1273.15 + h, site_fractions=y) for h in (step, -step)
@@ -79,6 +81,8 @@ def test_minimize_in_mole_fractions():
     )
     assert energy == pytest.approx(result.gibbs_energy, rel=1e-12)
     assert all(point["driving_force"] < 0.0 for point in result.absent)
+    alone = gs.minimize(["Fe", "C"], [0.97, 0.03], 1173.15, phases="austenite")
+    assert alone.gibbs_energy == pytest.approx(result.gibbs_energy, rel=1e-12)
 
 
 def test_curves(parameters):

@@ -1,6 +1,10 @@
 """Every value type survives pickling."""
 
 import pickle
+from concurrent.futures import ProcessPoolExecutor
+from multiprocessing import get_context
+from operator import methodcaller
+from pathlib import Path
 
 import gibbsteel as gs
 import pytest
@@ -38,6 +42,26 @@ def test_parameters():
     parameters = gs.default_parameters()
     assert again(parameters) == parameters
     assert again(parameters).content_hash == parameters.content_hash
+    assert again(parameters) is again(parameters)
+
+
+def test_a_layered_set_keeps_its_content():
+    folder = Path(__file__).parents[1] / "parameter_file"
+    below = gs.load_parameters(folder / "good" / "small.json")
+    layered = gs.load_parameters(folder / "layers" / "titanium.json", on_top_of=below)
+    assert layered.files == ["small.json", "titanium.json"]
+    assert "Ti" in layered.elements and "Ti" not in below.elements
+    assert again(layered) == layered != below
+    assert again(layered).content_hash == layered.content_hash
+
+
+def test_another_process_gets_the_same_numbers(punch):
+    """As a pool of workers does it: the steel goes over, the state comes back."""
+    soak = methodcaller("soak", celsius=1100)
+    with ProcessPoolExecutor(1, mp_context=get_context("spawn")) as pool:
+        state = pool.submit(soak, punch).result(timeout=300)
+    assert state.occurrences == soak(punch).occurrences
+    assert state.gibbs_energy == soak(punch).gibbs_energy
 
 
 def test_low_level_values():

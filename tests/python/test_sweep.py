@@ -4,6 +4,7 @@ import signal
 import sys
 
 import gibbsteel as gs
+import numpy as np
 import pytest
 
 TEMPERATURES = range(1000, 1201, 50)
@@ -25,6 +26,11 @@ def test_a_sweep_is_that_many_soaks(high_speed, sweep):
         sweep[5]
     assert sweep.failures == 0 and not sweep.cancelled
     assert sweep.carbide_kinds == ["M6C", "MC"]
+
+
+def test_temperatures_from_an_array(high_speed, sweep):
+    from_array = high_speed.sweep(celsius=np.array(TEMPERATURES, dtype=float))
+    assert [s.occurrences for s in from_array] == [s.occurrences for s in sweep]
 
 
 def test_carbide_dissolves_and_carbon_rises(sweep):
@@ -61,6 +67,7 @@ def test_progress_callback_counts_and_stops(punch):
     seen = []
     punch.sweep(celsius=TEMPERATURES, progress=seen.append)
     assert seen == [1, 2, 3, 4, 5]
+    assert len(punch.sweep(celsius=TEMPERATURES, progress=None)) == 5
     stopped = punch.sweep(celsius=TEMPERATURES, progress=lambda done: done < 2)
     assert stopped.cancelled and len(stopped) == 2
     assert "CANCELLED" in repr(stopped)

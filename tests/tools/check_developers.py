@@ -28,20 +28,13 @@ def labels_in(text: str) -> set[str]:
 def equation_complaints(used: set[str], page: str) -> list[str]:
     """Labels that are on one side only."""
     listed = set(TABLE_ROW.findall(page))
-    return [
-        *(
-            f"Eq. ({label}) is used but not in the table"
-            for label in sorted(used - listed)
-        ),
-        *(
-            f"Eq. ({label}) is in the table but not used"
-            for label in sorted(listed - used)
-        ),
-    ]
+    unlisted, unused = sorted(used - listed), sorted(listed - used)
+    found = [f"Eq. ({label}) is used, not in the table" for label in unlisted]
+    return found + [f"Eq. ({label}) is in the table, not used" for label in unused]
 
 
 def package_complaints(script: str, page: str) -> list[str]:
-    """Packages that tests/install_packages.sh installs and the page does not explain."""
+    """Packages that the script installs and the page does not explain."""
     packages = " ".join(PACKAGE_LIST.findall(script)).split()
     if not packages:
         return ["no package list found in tests/install_packages.sh"]

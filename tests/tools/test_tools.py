@@ -111,8 +111,8 @@ def test_labels_are_found_however_they_are_written():
 
 def test_label_on_one_side_only_is_seen():
     assert equation_complaints({"G1", "G2"}, "| G1 | x |\n| N1 | y |\n") == [
-        "Eq. (G2) is used but not in the table",
-        "Eq. (N1) is in the table but not used",
+        "Eq. (G2) is used, not in the table",
+        "Eq. (N1) is in the table, not used",
     ]
 
 
