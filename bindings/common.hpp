@@ -42,7 +42,7 @@ struct type_caster<gibbsteel::NamedValues> {
   static handle cast(const gibbsteel::NamedValues& values, return_value_policy,
                      handle) {
     dict result;
-    for (const auto& [name, number] : values) result[str(name)] = number;
+    for (const auto& [key, number] : values) result[str(key)] = number;
     return result.release();
   }
 };

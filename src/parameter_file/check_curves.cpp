@@ -12,6 +12,8 @@ namespace gibbsteel::parameter_file {
 
 namespace {
 
+/// The largest jump of the shipped file is 0.90 J/mol (close-packed hexagonal iron at
+/// 1811 K, above the validity range), the next 0.13 J/mol (chromium at 2180 K).
 constexpr double kLargestJump = 1.0;  // [J/mol]
 
 void report_circle(const Check& check, const DraftCurve& draft,

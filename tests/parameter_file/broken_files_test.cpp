@@ -57,8 +57,8 @@ TEST_CASE("nearly every code of a parameter file has a broken file that shows it
   for (const auto code : {codes::kUnreadable, codes::kManyMore, codes::kCannotWrite}) {
     shown.insert(std::string(code));
   }
-  for (const auto& [code, meaning] : codes::kDataCodes) {
-    CAPTURE(code);
-    CHECK(shown.contains(std::string(code)));
+  for (const codes::CodeMeaning& known : codes::kDataCodes) {
+    CAPTURE(known.code);
+    CHECK(shown.contains(std::string(known.code)));
   }
 }

@@ -14,10 +14,10 @@ namespace {
 
 std::map<std::string, std::string> table() {
   std::map<std::string, std::string> meanings;
-  const auto add = [&](const auto& codes) {
-    for (const auto& [code, meaning] : codes) {
-      CAPTURE(code);
-      CHECK(meanings.emplace(code, meaning).second);
+  const auto add = [&](const auto& list) {
+    for (const codes::CodeMeaning& known : list) {
+      CAPTURE(known.code);
+      CHECK(meanings.emplace(known.code, known.meaning).second);
     }
   };
   add(codes::kDataCodes);

@@ -25,14 +25,7 @@ PERCENT = {
 }
 
 
-@settings(max_examples=60, deadline=None, derandomize=True)
-@given(st.fixed_dictionaries(PERCENT), st.floats(700.0, 1250.0))
-def test_amounts_add_up_and_elements_balance(composition, celsius):
-    steel = gs.Steel(composition)
-    state = steel.soak(celsius=celsius)
-    if not state.usable:
-        assert "NOT USABLE" in repr(state)
-        return
+def check_balance(steel, state):
     for amount in ("volume_percent", "mass_percent", "mole_percent"):
         total = sum(getattr(o, amount) for o in state.occurrences)
         assert total == pytest.approx(100.0, rel=1e-10)
@@ -47,6 +40,25 @@ def test_amounts_add_up_and_elements_balance(composition, celsius):
         assert sum(occurrence.atom_fraction.values()) == pytest.approx(1.0)
         for fractions in occurrence.site_fractions:
             assert sum(fractions.values()) == pytest.approx(1.0)
+
+
+def test_amounts_add_up_and_elements_balance():
+    unusable = []
+
+    @settings(max_examples=100, deadline=None, derandomize=True)
+    @given(st.fixed_dictionaries(PERCENT), st.floats(700.0, 1250.0))
+    def check(composition, celsius):
+        steel = gs.Steel(composition)
+        state = steel.soak(celsius=celsius)
+        if state.usable:
+            check_balance(steel, state)
+        else:
+            assert "NOT USABLE" in repr(state) and not state.occurrences
+            unusable.append((composition, celsius))
+
+    check()
+    # Traces down to 1e-9 wt% are what the minimizer finds hardest.
+    assert len(unusable) <= 1, unusable
 
 
 def test_threads_change_no_bit(high_speed, punch):

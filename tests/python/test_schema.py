@@ -38,6 +38,9 @@ BEYOND_A_SCHEMA = {
         *["L010", "L011", "L012", "L013", "L014", "L016"],
     ],
 }
+LEFT_OUT, ONE_MORE_KEY = object(), object()
+REPLACEMENTS = [LEFT_OUT, ONE_MORE_KEY, None, True, -1, 0.5, 1e7]
+REPLACEMENTS += ["", "x", [], {}, {"x": 1}]
 BEYOND = {number for numbers in BEYOND_A_SCHEMA.values() for number in numbers}
 
 
@@ -49,17 +52,17 @@ def content(path):
         return None
 
 
-def codes_of(value):
-    """Codes with which the reader refuses a complete file; empty if it accepts it."""
+def codes_of(value, below=None):
+    """Codes with which the reader refuses a file; empty if it accepts it."""
     try:
-        _core.parse_parameters(json.dumps(value), "changed.json")
+        _core.parse_parameters(json.dumps(value), "changed.json", below)
     except gs.DataError as error:
         return {problem.code[-3:] for problem in error.problems}
     return set()
 
 
 def changes(value):
-    """Copies of the value with one part left out or replaced by something else."""
+    """Copies of the value with one part left out, added or replaced."""
 
     def places(node, path):
         keys = node if isinstance(node, dict) else range(len(node))
@@ -69,15 +72,19 @@ def changes(value):
                 yield from places(node[key], [*path, key])
 
     for *path, last in list(places(value, [])):
-        for replacement in (..., None, True, -1, 0.5, "", "x", [], {}, {"x": 1}):
+        for replacement in REPLACEMENTS:
             changed = copy.deepcopy(value)
             parent = changed
             for key in path:
                 parent = parent[key]
-            if replacement is ...:
+            if replacement is LEFT_OUT:
                 del parent[last]
-            else:
+            elif replacement is not ONE_MORE_KEY:
                 parent[last] = replacement
+            elif isinstance(parent[last], dict):
+                parent[last]["no such key"] = 1
+            else:
+                continue
             yield f"{[*path, last]} -> {replacement!r}", changed
 
 
@@ -136,6 +143,18 @@ def test_the_schema_and_the_reader_agree_on_every_small_change():
     assert counted > 1000
 
 
+def test_the_schema_is_not_stricter_than_the_reader_for_layers():
+    small = gs.load_parameters(CORPUS / "good" / "small.json")
+    layer = content(CORPUS / "layers" / "titanium.json")
+    accepted = [
+        (what, changed)
+        for what, changed in changes(layer)
+        if not codes_of(changed, below=small)
+    ]
+    assert len(accepted) >= 50
+    assert [what for what, changed in accepted if not LAYER.is_valid(changed)] == []
+
+
 def test_symbols_are_those_that_the_library_knows():
     text = (ROOT / "src" / "elements.cpp").read_text()
     symbols = re.findall(r'\{"([A-Z][a-z]?)", "[a-z]+", [\d.]+\}', text)
@@ -145,7 +164,5 @@ def test_symbols_are_those_that_the_library_knows():
 
 
 def test_every_definition_is_described():
-    undescribed = [
-        name for name, value in SCHEMA["definitions"].items() if "description" not in value
-    ]
-    assert undescribed == []
+    definitions = SCHEMA["definitions"]
+    assert [key for key in definitions if "description" not in definitions[key]] == []
