@@ -36,8 +36,8 @@ void bind_compound(py::module_& m) {
 void bind_analysis(py::module_& m) {
   bind_compound(m);
   py::class_<MillAnalysis>(m, "MillAnalysis",
-                           "A mill certificate, sorted: what enters the calculation "
-                           "and what does not. All numbers are weight percent.")
+                           "The mill certificate, sorted into modelled and not "
+                           "modelled. All numbers are weight percent.")
       .def_readonly("given", &MillAnalysis::given, "As entered.")
       .def_readonly("modelled", &MillAnalysis::modelled,
                     "What enters the calculation, Fe (balance) first.")

@@ -20,11 +20,12 @@ bool contains(const State& state, const std::string& name) {
 }
 
 py::tuple get_state(const State& s) {
-  return py::make_tuple(
-      s.steel, s.analysis, s.temperature.in_kelvin(), static_cast<int>(s.basis),
-      s.occurrences, s.matrix, s.carbide_volume_percent, s.carbide_mass_percent,
-      s.carbon_activity, s.gibbs_energy, s.density, s.chemical_potential,
-      s.driving_force, s.warnings, s.solve_report, s.parameters, s.parameters_hash);
+  return py::make_tuple(s.steel, s.analysis, s.temperature.in_kelvin(),
+                        static_cast<int>(s.basis), s.occurrences, s.matrix,
+                        s.carbide_volume_percent, s.carbide_mass_percent,
+                        s.carbon_activity, s.gibbs_energy, s.density,
+                        s.chemical_potential, s.driving_force, s.warnings,
+                        s.solve_report, s.parameters, s.parameters_hash, s.kinds);
 }
 
 State set_state(const py::tuple& t) {
@@ -46,6 +47,7 @@ State set_state(const py::tuple& t) {
   s.solve_report = t[14].cast<SolveReport>();
   s.parameters = t[15].cast<std::string>();
   s.parameters_hash = t[16].cast<std::string>();
+  s.kinds = t[17].cast<std::vector<std::string>>();
   return s;
 }
 
@@ -99,7 +101,8 @@ using StateClass = py::class_<State>;
 
 void bind_conditions(StateClass& state) {
   state.def_readonly("steel", &State::steel, "Name of the steel; may be empty.")
-      .def_readonly("analysis", &State::analysis, "The certificate, sorted.")
+      .def_readonly("analysis", &State::analysis,
+                    "The mill certificate, sorted into modelled and not modelled.")
       .def_property_readonly("kelvin",
                              [](const State& s) { return s.temperature.in_kelvin(); })
       .def_property_readonly("celsius",
@@ -111,7 +114,9 @@ void bind_conditions(StateClass& state) {
           [](const State& s) { return s.basis == VolumeBasis::soak; },
           "False: volumes at room temperature, as metallography measures.")
       .def_property_readonly("usable", &State::usable,
-                             "True when every number may be used.");
+                             "True when the calculation converged and was checked. It "
+                             "does not say that the parameter file is right here: read "
+                             "`warnings`.");
 }
 
 void bind_results(StateClass& state) {
@@ -136,7 +141,9 @@ void bind_results(StateClass& state) {
       .def_readonly("warnings", &State::warnings, "list of SoakWarning.")
       .def_readonly("solve_report", &State::solve_report)
       .def_readonly("parameters", &State::parameters, "Title and edition of the file.")
-      .def_readonly("parameters_hash", &State::parameters_hash);
+      .def_readonly("parameters_hash", &State::parameters_hash)
+      .def_readonly("kinds", &State::kinds,
+                    "Names of all kinds of phase that the parameter file knows.");
 }
 
 }  // namespace
@@ -152,7 +159,9 @@ void bind_state(py::module_& m) {
   bind_results(state);
   state
       .def("volume_percent_of", &State::volume_percent_of, py::arg("kind"),
-           "Volume percent of all occurrences of a kind; 0 when absent.")
+           "Volume percent of all occurrences of a kind; 0 when absent. Raises "
+           "InputError "
+           "for a kind that the parameter file does not know.")
       .def("__getitem__",
            [](const State& s, const std::string& name) { return s.at(name); })
       .def("__contains__", &contains)

@@ -24,6 +24,8 @@ void bind_sweep(py::module_& m) {
                     "True: stopped early; `states` is the part that is done.")
       .def_property_readonly("carbide_kinds", &Sweep::carbide_kinds,
                              "Kinds of carbide that occur anywhere in the sweep.")
+      .def_property_readonly("warnings", &Sweep::warnings,
+                             "The distinct warnings of all states.")
       .def_property_readonly("failures", &Sweep::failures,
                              "Number of states that are not usable.")
       .def("__len__", [](const Sweep& s) { return s.states.size(); })

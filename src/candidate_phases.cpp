@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/kind_names.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -13,41 +14,11 @@ bool holds(const Names& names, const std::string& name) {
   return std::find(names.begin(), names.end(), name) != names.end();
 }
 
-Names known_names(const ParameterSet& set) {
-  Names names;
-  for (const Phase& phase : set.phases) {
-    names.push_back(phase.name);
-    if (phase.second_occurrence) names.push_back(phase.second_occurrence->name);
-  }
-  return names;
-}
-
-/// Letters and digits only, in lower case.
-std::string folded(const std::string& name) {
-  std::string text;
-  for (const char c : name) {
-    if (c >= 'A' && c <= 'Z') text += static_cast<char>(c - 'A' + 'a');
-    if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9')) text += c;
-  }
-  return text;
-}
-
-std::string remedy_for(const Names& known, const std::string& name) {
-  std::string meant, list;
-  for (const std::string& candidate : known) {
-    if (folded(candidate) == folded(name)) meant = "did you mean '" + candidate + "'? ";
-    list += (list.empty() ? "" : ", ") + candidate;
-  }
-  return meant + "choose from: " + list;
-}
-
 void check_names(const ParameterSet& set, const Names& names, const char* place,
                  std::vector<Problem>& problems) {
-  const Names known = known_names(set);
+  const Names known = kind_names(set);
   for (const auto& name : names)
-    if (!holds(known, name))
-      problems.push_back({"gibbsteel.input.205", place,
-                          "there is no phase '" + name + "'", remedy_for(known, name)});
+    if (!holds(known, name)) problems.push_back(no_such_kind(known, name, place));
 }
 
 /// A model is taken out when all its kinds are named.

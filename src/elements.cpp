@@ -73,8 +73,11 @@ struct OtherName {
   std::string_view name;
   std::string_view symbol;
 };
-constexpr auto kOtherNames = std::to_array<OtherName>(
-    {{"aluminum", "Al"}, {"sulphur", "S"}, {"cesium", "Cs"}, {"columbium", "Nb"}});
+constexpr auto kOtherNames = std::to_array<OtherName>({{"aluminum", "Al"},
+                                                       {"sulphur", "S"},
+                                                       {"cesium", "Cs"},
+                                                       {"columbium", "Nb"},
+                                                       {"Cb", "Nb"}});
 
 constexpr char lower(char letter) noexcept {
   return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a')

@@ -55,6 +55,10 @@ void check_sum(const NamedValues& given, std::vector<Problem>& problems) {
 
 void check(const NamedValues& given) {
   std::vector<Problem> problems;
+  if (given.empty())
+    problems.push_back({"gibbsteel.input.208", "composition", "is empty",
+                        "give weight percent by symbol, for instance 0.55 C; pure iron "
+                        "is 100 Fe"});
   for (const auto& [symbol, value] : given) {
     check_symbol(symbol, problems);
     check_value(symbol, value, problems);
@@ -85,6 +89,17 @@ void bind(const char* compound, const char* host, const char* guest,
 }
 
 }  // namespace
+
+std::string MillAnalysis::brief() const {
+  std::string text;
+  for (const auto& [symbol, percent] : given)
+    if (symbol != "Fe" && percent > 0.0)
+      text += (text.empty() ? "" : " ") + internal::significant(percent, 4) + symbol;
+  const bool iron =
+      given.contains("Fe") ? given["Fe"] > 0.0 : given.sum() < 100.0 - kRounding;
+  if (!iron) return text;
+  return text.empty() ? "Fe" : text + ", balance Fe";
+}
 
 MillAnalysis read_analysis(const NamedValues& weight_percent, const ParameterSet& set,
                            bool bind_tramp_elements) {

@@ -13,7 +13,7 @@ namespace {
 
 constexpr double kSumTolerance = 1e-9;
 
-void check_input(const PhaseSystem& system, std::span<const double> x,
+void check_input(const PhaseSystem& system, Temperature t, std::span<const double> x,
                  const SolveOptions& options) {
   auto problems = options.problems();
   const auto bad = [&](std::string what) {
@@ -29,6 +29,10 @@ void check_input(const PhaseSystem& system, std::span<const double> x,
   const double sum = std::accumulate(x.begin(), x.end(), 0.0);
   if (problems.empty() && std::abs(sum - 1.0) > kSumTolerance)
     bad("they sum to " + internal::shortest(sum));
+  if (!(t.in_kelvin() > 0.0) || !std::isfinite(t.in_kelvin()))
+    problems.push_back({"gibbsteel.input.214", "temperature",
+                        "is " + internal::shortest(t.in_kelvin()) + " K",
+                        "give a temperature above 0 K"});
   if (!problems.empty()) throw InputError(std::move(problems));
 }
 
@@ -68,6 +72,13 @@ void collect(const internal::Conditions& conditions, const internal::Search& sea
   for (const auto& m : search.absent())
     result.absent.push_back({m.phase, 0.0, m.y, -m.d});
   result.chemical_potential = search.potentials();
+  if (search.unbounded_potentials()) {
+    // Nothing outside the compound limits them, and driving forces mean nothing.
+    result.chemical_potential.assign(conditions.elements(), SolveReport::kUnset);
+    result.absent.clear();
+    result.report.unique = false;
+    result.report.lowest_absent = SolveReport::kUnset;
+  }
   result.gibbs_energy = internal::total_energy(conditions, search.sets());
 }
 
@@ -76,7 +87,7 @@ void collect(const internal::Conditions& conditions, const internal::Search& sea
 Equilibrium minimize(const PhaseSystem& system, Temperature t,
                      std::span<const double> mole_fractions,
                      const SolveOptions& options) {
-  check_input(system, mole_fractions, options);
+  check_input(system, t, mole_fractions, options);
   const auto begin = std::chrono::steady_clock::now();
   Equilibrium result;
   result.temperature = t;

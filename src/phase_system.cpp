@@ -29,6 +29,12 @@ std::vector<Problem> problems_of(const ParameterSet& set,
                                  const std::vector<std::string>& elements,
                                  const std::vector<std::string>& phases) {
   std::vector<Problem> problems;
+  for (auto symbol = elements.begin(); symbol != elements.end(); ++symbol)
+    if (std::find(elements.begin(), symbol, *symbol) == symbol &&
+        std::find(symbol + 1, elements.end(), *symbol) != elements.end())
+      problems.push_back({"gibbsteel.input.215", "elements",
+                          "'" + *symbol + "' is named twice",
+                          "name each element once"});
   for (const auto& symbol : elements)
     if (!set.find_element(symbol))
       problems.push_back({"gibbsteel.input.206", "elements",

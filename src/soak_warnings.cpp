@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "internal/certificate_warnings.hpp"
 #include "internal/number_format.hpp"
 #include "internal/weak_spots.hpp"
 
@@ -11,6 +12,8 @@ namespace {
 
 constexpr double kNoLiquidAbove = 1180.0;       ///< [C]
 constexpr double kIntermetallicsBelow = 950.0;  ///< [C]
+/// Pure ferrite above is that of a steel that does not harden [C].
+constexpr double kAnnealedBelow = 912.0;
 
 using Warnings = std::vector<Warning>;
 
@@ -31,8 +34,7 @@ void check_ranges(const ParameterSet& set, const State& state, Warnings& out) {
   const double kelvin = state.temperature.in_kelvin();
   if (kelvin < set.lowest_temperature || kelvin > set.highest_temperature)
     out.push_back({"gibbsteel.warning.301",
-                   degrees(state.temperature.in_celsius()) +
-                       " is outside the validity of the parameter file, " +
+                   "The temperature is outside the validity of the parameter file, " +
                        degrees(set.lowest_temperature - 273.15) + " to " +
                        degrees(set.highest_temperature - 273.15) + "." +
                        fahrenheit_hint(set, state.temperature.in_celsius())});
@@ -89,17 +91,19 @@ void check_melting(const ParameterSet& set, const State& state, Warnings& out) {
                                                 ", which " + bound_text(*worst) + "."});
 }
 
+/// Without amounts, so that a sweep can say it once for many soaks.
 void check_matrix(const State& state, Warnings& out) {
   const auto phases = state.matrix_phases();
   if (phases.size() == 1 && phases[0].kind == "austenite") return;
-  std::string text;
-  for (const Occurrence& o : phases)
-    text += (text.empty() ? "" : " and ") + o.name + " (" +
-            (std::isnan(o.volume_percent) ? fixed(o.mass_percent, 1) + " wt%)"
-                                          : fixed(o.volume_percent, 1) + " vol%)");
-  if (text.empty()) text = "no matrix phase at all";
-  out.push_back(
-      {"gibbsteel.warning.305", "The matrix is not austenite alone: " + text + "."});
+  std::string names;
+  for (const Occurrence& o : phases) names += (names.empty() ? "" : " and ") + o.name;
+  const bool annealed =
+      names == "ferrite" && state.temperature.in_celsius() < kAnnealedBelow;
+  std::string text = "The matrix is not austenite alone: " + names + ".";
+  if (names.empty()) text = "There is no matrix phase at all.";
+  if (annealed)
+    text = "The matrix is ferrite: below the hardening range (annealed condition).";
+  out.push_back({"gibbsteel.warning.305", text});
 }
 
 /// The rule for sigma, Laves and mu phases is this library's own: below 950 C, a matrix
@@ -115,19 +119,15 @@ void check_missing_phases(const ParameterSet& set, const State& state, Warnings&
     if (set.find_phase(name)) return;
   out.push_back(
       {"gibbsteel.warning.306",
-       "The matrix holds " + fixed(matrix["Cr"], 1) + " wt% Cr and " +
-           fixed(molybdenum, 1) +
-           " wt% Mo + W/2. Below 950 C sigma, Laves or mu phase may form from "
-           "it; they are not in the parameter file."});
+       "The matrix holds more than 13 wt% Cr or 2 wt% Mo + W/2. Below 950 C sigma, "
+       "Laves or mu phase may form from it; they are not in the parameter file."});
 }
 
-void check_certificate(const State& state, Warnings& out) {
-  std::string names;
-  for (const auto& [symbol, percent] : state.analysis.not_modelled)
-    if (percent > 0.0) names += (names.empty() ? "" : ", ") + symbol;
-  if (!names.empty())
-    out.push_back({"gibbsteel.warning.307",
-                   "Not modelled, and left out of the calculation: " + names + "."});
+void check_unique(const State& state, Warnings& out) {
+  if (!state.solve_report.unique)
+    out.push_back({"gibbsteel.warning.311",
+                   "The equilibrium leaves amounts or chemical potentials free; one of "
+                   "the possible answers is shown."});
 }
 
 void check_volumes(const State& state, Warnings& out) {
@@ -162,7 +162,7 @@ std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state) 
   Warnings out;
   check_ranges(set, state, out);
   check_melting(set, state, out);
-  check_certificate(state, out);
+  check_certificate(state.analysis, out);
   if (!state.usable()) {
     out.push_back({"gibbsteel.warning.308",
                    "The calculation gave no usable result: " +
@@ -170,6 +170,7 @@ std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state) 
                        state.solve_report.reason + ")."});
     return out;
   }
+  check_unique(state, out);
   check_matrix(state, out);
   check_missing_phases(set, state, out);
   check_volumes(state, out);

@@ -1,5 +1,6 @@
 /// Options and report of the minimizer as text; see minimizer.hpp.
 
+#include <algorithm>
 #include <cmath>
 
 #include "gibbsteel/minimizer.hpp"
@@ -58,7 +59,8 @@ std::string SolveReport::brief() const {
   const std::string text =
       "converged, certificate: " + std::string(to_string(certificate));
   if (std::isnan(lowest_absent)) return text + ", no other phase is a candidate";
-  return text + ", nearest absent phase " + internal::fixed(lowest_absent, 1) +
+  return text + ", nearest absent phase " +
+         internal::fixed(std::max(lowest_absent, 0.0), 1) +
          " J/mol of atoms above the plane";
 }
 
@@ -77,7 +79,9 @@ std::string SolveReport::full() const {
       line("plane residual, J/mol of atoms", internal::scientific(present_residual, 1));
   text +=
       line("lowest absent D, J/mol of atoms", internal::scientific(lowest_absent, 3));
-  text += line("amounts and potentials", unique ? "unique" : "not unique");
+  const bool known = usable();
+  text += line("amounts and potentials",
+               !known ? "not computed" : (unique ? "unique" : "not unique"));
   text += line("certificate rounds", std::to_string(rounds));
   text += line("Newton steps", std::to_string(newton_steps));
   text += line("columns", std::to_string(columns));

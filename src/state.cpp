@@ -1,6 +1,9 @@
 #include "gibbsteel/state.hpp"
 
+#include <algorithm>
+
 #include "gibbsteel/errors.hpp"
+#include "internal/kind_names.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -30,11 +33,14 @@ const Occurrence& State::at(std::string_view name) const {
   }
   throw InputError(
       {{"gibbsteel.input.209", "state", "there is no '" + std::string(name) + "' in it",
-        present.empty() ? "the state is not usable and holds nothing"
-                        : "present: " + present}});
+        internal::kind_hint(kinds, name) +
+            (present.empty() ? "the state is not usable and holds nothing"
+                             : "present: " + present)}});
 }
 
 double State::volume_percent_of(std::string_view kind) const {
+  if (std::find(kinds.begin(), kinds.end(), kind) == kinds.end())
+    throw InputError({internal::no_such_kind(kinds, kind, "kind")});
   if (!usable()) return Occurrence::kUnknown;
   double sum = 0.0;
   for (const Occurrence& o : occurrences)

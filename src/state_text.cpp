@@ -1,9 +1,11 @@
 /// How a State prints; see state.hpp.
 
+#include <algorithm>
 #include <cmath>
 
 #include "gibbsteel/state.hpp"
 #include "internal/number_format.hpp"
+#include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -64,6 +66,24 @@ std::string composition_table(const State& state) {
   return internal::text_table(rows);
 }
 
+/// That the solution was checked, and the absent kind that is nearest to forming.
+std::string solution(const State& state) {
+  const std::string* nearest = nullptr;
+  double force = 0.0;
+  for (const auto& [kind, value] : state.driving_force) {
+    const bool present =
+        std::any_of(state.occurrences.begin(), state.occurrences.end(),
+                    [&](const Occurrence& o) { return o.kind == kind; });
+    if (present || (nearest && value <= force)) continue;
+    nearest = &kind;
+    force = value;
+  }
+  const std::string text = "solution: converged, every absent phase checked; ";
+  if (!nearest) return text + "no other phase can form";
+  return text + "nearest: " + *nearest + ", " +
+         fixed(std::abs(force), force > -10.0 ? 1 : 0) + " J/mol of atoms from forming";
+}
+
 std::string warnings_text(const State& state) {
   std::string text;
   for (const Warning& warning : state.warnings)
@@ -80,11 +100,11 @@ std::string State::brief() const {
                      (by_mass ? fixed(carbide_mass_percent, 1) + " wt%"
                               : fixed(carbide_volume_percent, 1) + " vol%") +
                      " carbide";
-  std::string kinds;
+  std::string amounts;
   for (const Occurrence& o : carbides())
-    kinds += (kinds.empty() ? "" : ", ") + o.name + " " +
-             fixed(by_mass ? o.mass_percent : o.volume_percent, 1);
-  if (!kinds.empty()) text += " (" + kinds + ")";
+    amounts += (amounts.empty() ? "" : ", ") + o.name + " " +
+               fixed(by_mass ? o.mass_percent : o.volume_percent, 1);
+  if (!amounts.empty()) text += " (" + amounts + ")";
   if (matrix_phases().empty()) return text + ", no matrix phase";
   text += ", matrix " + fixed(matrix.weight_percent["C"], 2) + " wt% C";
   const std::string unusual = unusual_matrix(*this);
@@ -92,21 +112,20 @@ std::string State::brief() const {
 }
 
 std::string State::full() const {
-  std::string text = heading(*this) + ", long-hold limit\n";
-  text += internal::wrapped("parameters: " + parameters + ", " + parameters_hash,
-                            kWidth, 2);
-  if (!usable())
-    return solve_report.brief() + "\n" + text + warnings_text(*this) +
-           internal::wrapped(internal::kCaution, kWidth, 0);
-  text += internal::wrapped("solution: " + solve_report.brief(), kWidth, 2);
-  text += basis == VolumeBasis::room ? "volumes at room temperature\n\n"
-                                     : "volumes at soak temperature\n\n";
-  text += amounts_table(*this) + "\n" + composition_table(*this) + "\n";
+  const std::string top =
+      heading(*this) + ", long-hold limit\n" + internal::analysis_text(*this) +
+      internal::wrapped("parameters: " + parameters + ", " + parameters_hash, kWidth,
+                        2);
+  const std::string end =
+      warnings_text(*this) + internal::wrapped(internal::kCaution, kWidth, 0);
+  if (!usable()) return solve_report.brief() + "\n" + top + end;
+  std::string text = top + internal::wrapped(solution(*this), kWidth, 2) +
+                     internal::basis_text(*this) + "\n" + amounts_table(*this) + "\n" +
+                     composition_table(*this) + internal::kLastDigits + "\n";
   if (!std::isnan(carbon_activity))
     text += "carbon activity (graphite = 1): " + fixed(carbon_activity, 3) + "\n";
   if (!std::isnan(density)) text += "density: " + fixed(density, 3) + " g/cm3\n";
-  text += "\n";
-  return text + warnings_text(*this) + internal::wrapped(internal::kCaution, kWidth, 0);
+  return text + "\n" + end;
 }
 
 }  // namespace gibbsteel

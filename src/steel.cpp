@@ -5,6 +5,7 @@
 #include "gibbsteel/curve_value.hpp"
 #include "gibbsteel/errors.hpp"
 #include "internal/candidate_phases.hpp"
+#include "internal/kind_names.hpp"
 #include "internal/number_format.hpp"
 #include "internal/shared_hash.hpp"
 #include "internal/soak_warnings.hpp"
@@ -125,6 +126,7 @@ State Steel::soak_in(const PhaseSystem& system, Temperature t,
   state.basis = options.basis;
   state.parameters = parameters_->title();
   state.parameters_hash = hash_;
+  state.kinds = internal::kind_names(*parameters_);
   const Equilibrium result = minimize(system, t, mole_fractions_, options.solve);
   state.solve_report = result.report;
   if (result.report.usable()) fill_results(system, result, state);
@@ -156,11 +158,8 @@ Sweep Steel::sweep(std::span<const Temperature> temperatures,
 }
 
 std::string Steel::brief() const {
-  std::string text = "Steel" + (name_.empty() ? "" : " " + name_) + ":";
-  for (const auto& [symbol, percent] : analysis_.modelled)
-    if (symbol != "Fe" && percent > 0.0)
-      text += " " + internal::shortest(percent) + symbol;
-  return text + " (wt%, balance Fe)";
+  return "Steel" + (name_.empty() ? "" : " " + name_) + ": " + analysis_.brief() +
+         " (wt%)";
 }
 
 }  // namespace gibbsteel

@@ -1,10 +1,9 @@
 #include "gibbsteel/sweep.hpp"
 
 #include <algorithm>
-#include <array>
-#include <string_view>
 
 #include "internal/number_format.hpp"
+#include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -51,28 +50,32 @@ std::vector<std::string> row_of(const State& state,
   return row;
 }
 
+std::string table_of(const Sweep& sweep) {
+  const auto kinds = sweep.carbide_kinds();
+  const auto symbols = matrix_elements(sweep);
+  std::vector<std::string> top{"soak", "carbide", "vol%"}, head{"C", "all"};
+  top.resize(2 + kinds.size());
+  top.push_back("matrix");
+  top.push_back("wt%");
+  for (const auto& kind : kinds) head.push_back(kind);
+  for (const auto& symbol : symbols) head.push_back(symbol);
+  if (top.size() > head.size()) top.resize(head.size());
+  std::vector<std::vector<std::string>> rows{top, head};
+  for (const State& state : sweep.states) rows.push_back(row_of(state, kinds, symbols));
+  return internal::text_table(rows);
+}
+
 struct Seen {
   Warning warning;
   std::size_t first, last, count;  ///< states that carry it
 };
-
-/// The same warning: a code of which a state has one at most (its text holds numbers of
-/// that state), or the same text.
-bool same(const Warning& a, const Warning& b) {
-  static constexpr std::array<std::string_view, 4> kOncePerState{
-      "gibbsteel.warning.301", "gibbsteel.warning.305", "gibbsteel.warning.306",
-      "gibbsteel.warning.308"};
-  if (a.code != b.code) return false;
-  return a.text == b.text || std::find(kOncePerState.begin(), kOncePerState.end(),
-                                       a.code) != kOncePerState.end();
-}
 
 std::vector<Seen> distinct_warnings(const Sweep& sweep) {
   std::vector<Seen> all;
   for (std::size_t i = 0; i < sweep.states.size(); ++i)
     for (const Warning& warning : sweep.states[i].warnings) {
       const auto known = std::find_if(all.begin(), all.end(), [&](const Seen& seen) {
-        return same(seen.warning, warning);
+        return seen.warning == warning;
       });
       if (known == all.end()) {
         all.push_back({warning, i, i, 1});
@@ -115,6 +118,12 @@ std::vector<std::string> Sweep::carbide_kinds() const {
   return kinds;
 }
 
+std::vector<Warning> Sweep::warnings() const {
+  std::vector<Warning> all;
+  for (const Seen& seen : distinct_warnings(*this)) all.push_back(seen.warning);
+  return all;
+}
+
 std::size_t Sweep::failures() const noexcept {
   return static_cast<std::size_t>(
       std::count_if(states.begin(), states.end(),
@@ -122,33 +131,27 @@ std::size_t Sweep::failures() const noexcept {
 }
 
 std::string Sweep::brief() const {
-  std::string text = (steel.empty() ? "steel" : steel) + ", " +
-                     std::to_string(states.size()) + " soaks";
-  if (!states.empty())
-    text += " from " + fixed(states.front().temperature.in_celsius(), 0) + " to " +
-            fixed(states.back().temperature.in_celsius(), 0) + " C";
+  const std::string name = (steel.empty() ? "steel" : steel) + ", ";
+  if (states.empty()) return name + (cancelled ? "CANCELLED" : "no temperatures given");
+  std::string text = name + std::to_string(states.size()) +
+                     (states.size() == 1 ? " soak at " : " soaks from ") +
+                     fixed(states.front().temperature.in_celsius(), 0);
+  if (states.size() > 1)
+    text += " to " + fixed(states.back().temperature.in_celsius(), 0);
+  text += " C";
   if (failures() > 0) text += ", " + std::to_string(failures()) + " NOT USABLE";
   return cancelled ? text + ", CANCELLED" : text;
 }
 
 std::string Sweep::full() const {
-  const auto kinds = carbide_kinds();
-  const auto symbols = matrix_elements(*this);
-  std::vector<std::string> top{"soak", "carbide", "vol%"}, head{"C", "all"};
-  top.resize(2 + kinds.size());
-  top.push_back("matrix");
-  top.push_back("wt%");
-  for (const auto& kind : kinds) head.push_back(kind);
-  for (const auto& symbol : symbols) head.push_back(symbol);
-  if (top.size() > head.size()) top.resize(head.size());
-  std::vector<std::vector<std::string>> rows{top, head};
-  for (const State& state : states) rows.push_back(row_of(state, kinds, symbols));
-  std::string text = brief() + ", long-hold limit\n";
-  if (!states.empty()) text += "parameters: " + states.front().parameters + "\n";
-  text += "\n" + internal::text_table(rows);
-  const bool ferrite = std::any_of(states.begin(), states.end(), has_ferrite);
-  if (ferrite) text += "f: the matrix is not austenite alone\n";
-  return text + "\n" + warnings_of(*this) +
+  if (states.empty()) return brief() + "\n";
+  std::string text = brief() + ", long-hold limit\n" +
+                     internal::analysis_text(states.front()) +
+                     "parameters: " + states.front().parameters + "\n" +
+                     internal::basis_text(states.front()) + "\n" + table_of(*this);
+  if (std::any_of(states.begin(), states.end(), has_ferrite))
+    text += "f: the matrix is not austenite alone\n";
+  return text + internal::kLastDigits + "\n" + warnings_of(*this) +
          internal::wrapped(internal::kCaution, kWidth, 0);
 }
 

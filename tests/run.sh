@@ -31,6 +31,8 @@ stage_sanitizers() {
   ctest --preset asan-ubsan --parallel "$jobs"
 }
 
+stage=packages
+trap '[ $? -eq 0 ] || echo "FAILED in stage $stage after $SECONDS s"' EXIT
 bash tests/install_packages.sh tests
 for stage in $stages; do
   declare -F "stage_$stage" >/dev/null || { echo "no such stage: $stage" >&2; exit 2; }

@@ -75,7 +75,7 @@ class BoundCompound(_Compiled):
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
 class MillAnalysis(_Compiled):
-    """A mill certificate, sorted into what enters the calculation and what does not."""
+    """The mill certificate, sorted into modelled and not modelled."""
 
     @property
     def given(self) -> dict[str, float]:
@@ -425,7 +425,7 @@ class State(_Compiled):
         """Name of the steel; may be empty."""
     @property
     def analysis(self) -> MillAnalysis:
-        """The certificate, sorted."""
+        """The mill certificate, sorted into modelled and not modelled."""
     @property
     def kelvin(self) -> float:
         """Temperature [K]."""
@@ -440,7 +440,11 @@ class State(_Compiled):
         """False: volumes at room temperature, as metallography measures."""
     @property
     def usable(self) -> bool:
-        """True when every number may be used; else each is NaN or missing."""
+        """True when the calculation converged and was checked.
+
+        It does not say that the parameter file is right here: read `warnings`.
+        When False, every number is NaN or missing.
+        """
     @property
     def occurrences(self) -> list[Occurrence]:
         """All, largest volume first."""
@@ -486,8 +490,14 @@ class State(_Compiled):
     @property
     def parameters_hash(self) -> str:
         """ParameterSet.content_hash of the parameter file."""
+    @property
+    def kinds(self) -> list[str]:
+        """Names of all kinds of phase that the parameter file knows."""
     def volume_percent_of(self, kind: str) -> float:
-        """Volume percent of all occurrences of a kind; 0 when absent."""
+        """Volume percent of all occurrences of a kind; 0 when absent.
+
+        Raises InputError for a kind that the parameter file does not know.
+        """
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: str) -> bool: ...
 
@@ -508,6 +518,9 @@ class Sweep(_Compiled):
     @property
     def carbide_kinds(self) -> list[str]:
         """Kinds of carbide that occur anywhere in the sweep."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct warnings of all states."""
     @property
     def failures(self) -> int:
         """Number of states that are not usable."""
@@ -547,7 +560,7 @@ class CompiledSteel(_Compiled):
         """Name of the steel; may be empty."""
     @property
     def analysis(self) -> MillAnalysis:
-        """The certificate, sorted."""
+        """The mill certificate, sorted into modelled and not modelled."""
     @property
     def parameters(self) -> ParameterSet:
         """The parameter set in use."""

@@ -20,8 +20,22 @@ def _pandas() -> Any:
     return pandas
 
 
+def _conditions(state: State) -> dict[str, Any]:
+    return {
+        "steel": state.steel,
+        "temperature_C": state.celsius,
+        "temperature_F": state.fahrenheit,
+    }
+
+
+def _trust(state: State) -> dict[str, Any]:
+    """The warnings as the last parts of their distinct codes, such as "303 310"."""
+    codes = dict.fromkeys(w.code.rpartition(".")[2] for w in state.warnings)
+    return {"usable": state.usable, "warnings": " ".join(codes)}
+
+
 def _tidy_rows(state: State) -> list[dict[str, Any]]:
-    common: dict[str, Any] = {"steel": state.steel, "temperature_C": state.celsius}
+    common = _conditions(state)
     rows: list[dict[str, Any]] = []
     for occurrence in state.occurrences:
         row: dict[str, Any] = {
@@ -35,14 +49,13 @@ def _tidy_rows(state: State) -> list[dict[str, Any]]:
         }
         for symbol, value in occurrence.weight_percent.items():
             row[f"{symbol}_weight_percent"] = value
-        rows.append({**row, "usable": True})
-    return rows or [{**common, "usable": state.usable}]
+        rows.append({**row, **_trust(state)})
+    return rows or [{**common, **_trust(state)}]
 
 
 def _wide_row(state: State, kinds: list[str]) -> dict[str, Any]:
     row: dict[str, Any] = {
-        "steel": state.steel,
-        "temperature_C": state.celsius,
+        **_conditions(state),
         "carbide_volume_percent": state.carbide_volume_percent,
         "carbon_activity": state.carbon_activity,
     }
@@ -50,7 +63,7 @@ def _wide_row(state: State, kinds: list[str]) -> dict[str, Any]:
         row[f"{kind}_volume_percent"] = state.volume_percent_of(kind)
     for symbol, value in state.matrix.weight_percent.items():
         row[f"matrix_{symbol}_weight_percent"] = value
-    return {**row, "usable": state.usable}
+    return {**row, **_trust(state)}
 
 
 def sweep_to_frame(sweep: Sweep, *, wide: bool = False) -> pd.DataFrame:
@@ -67,7 +80,9 @@ def sweep_to_frame(sweep: Sweep, *, wide: bool = False) -> pd.DataFrame:
     -------
     pandas.DataFrame
         ``attrs`` holds the title and the hash of the parameter set. A state that is not
-        usable keeps its row, with ``usable`` False and no numbers.
+        usable keeps its row, with ``usable`` False and no numbers. ``usable`` True says
+        that the calculation converged and was checked; it does not say that the
+        parameter file is right here: read ``warnings``, codes such as ``"303 310"``.
     """
     pandas = _pandas()
     rows: list[dict[str, Any]] = []

@@ -11,7 +11,7 @@ from .composition import as_weight_percent
 from .names import as_names
 from .parameters import default_parameters
 from .progress import Callback, reporting
-from .temperature import many_kelvin, one_kelvin
+from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 
 def _options(
@@ -86,7 +86,7 @@ class Steel:
 
     @property
     def analysis(self) -> MillAnalysis:
-        """The certificate, sorted into what is modelled and what is not."""
+        """The mill certificate, sorted into modelled and not modelled."""
         return self._core.analysis
 
     @property
@@ -96,7 +96,7 @@ class Steel:
 
     def soak(
         self,
-        *,
+        *without_unit: Any,
         celsius: Any = None,
         fahrenheit: Any = None,
         kelvin: Any = None,
@@ -115,7 +115,8 @@ class Steel:
         graphite : bool
             Allow graphite; it does not form in the times of a soak.
         phases : str or sequence of str, optional
-            Candidate phases; all of the file when left out.
+            Candidate phases; all of the file when left out. Austenite and MC are one
+            model: naming one allows both (likewise M2C and hexagonal matrix).
         suppressed : str or sequence of str
             Phases taken out of the candidates.
         at_soak_temperature : bool
@@ -133,15 +134,16 @@ class Steel:
         Raises
         ------
         InputError
-            Temperature in a wrong unit, unknown phase.
+            Temperature without or in a wrong unit, unknown phase.
         """
+        refuse_without_unit(without_unit, "soak(celsius=1120)")
         chosen = _options(graphite, phases, suppressed, at_soak_temperature, options)
         at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         return self._core.soak(at, chosen)
 
     def sweep(
         self,
-        *,
+        *without_unit: Any,
         celsius: Iterable[Any] | None = None,
         fahrenheit: Iterable[Any] | None = None,
         kelvin: Iterable[Any] | None = None,
@@ -166,6 +168,7 @@ class Steel:
         the sweep early: ``sweep.cancelled`` is then True and ``sweep.states`` holds
         what is done.
         """
+        refuse_without_unit(without_unit, "sweep(celsius=range(900, 1231, 5))")
         chosen = _options(graphite, phases, suppressed, at_soak_temperature, options)
         at = many_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         with reporting(progress, len(at)) as callback:

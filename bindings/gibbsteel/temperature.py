@@ -19,6 +19,13 @@ def _error(what: str, remedy: str) -> InputError:
     return InputError([Problem("gibbsteel.input.211", "temperature", what, remedy)])
 
 
+def refuse_without_unit(values: tuple[Any, ...], example: str) -> None:
+    """Raises InputError for temperatures that were given without naming the unit."""
+    if values:
+        what = "got " + ", ".join(map(repr, values)) + " without a unit"
+        raise _error(what, f"give the unit: {example}")
+
+
 def _to_kelvin(name: str, value: float) -> float:
     if name == "celsius":
         return value + ICE_POINT_K

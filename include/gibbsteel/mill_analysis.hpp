@@ -1,6 +1,6 @@
 #pragma once
-/// A mill certificate as it is: which elements enter the calculation, which do not, and
-/// what the latter bind by simple stoichiometry.
+/// The mill certificate, sorted into modelled and not modelled, and what the latter
+/// bind by simple stoichiometry.
 
 #include <string>
 #include <vector>
@@ -17,6 +17,7 @@ struct BoundCompound {
   bool operator==(const BoundCompound&) const = default;
 };
 
+/// The mill certificate, sorted into modelled and not modelled.
 struct MillAnalysis {
   NamedValues given;         ///< as entered, weight percent; Fe is the balance
   NamedValues modelled;      ///< weight percent that enter the calculation, Fe first
@@ -27,6 +28,8 @@ struct MillAnalysis {
   /// of 1e-15 counts as absent.
   /// @throws InputError gibbsteel.input.206 (another set, which lacks an element)
   NamedValues mole_fractions(const ParameterSet& set) const;
+  /// As given: "0.55C 4.5Cr, balance Fe" [weight percent]
+  std::string brief() const;
   bool operator==(const MillAnalysis&) const = default;
 };
 
@@ -37,7 +40,8 @@ struct MillAnalysis {
 /// then Nb, then V as nitride, atom for atom, until one of the two is used up.
 /// @throws InputError with every problem: gibbsteel.input.201 (no such element),
 ///         .202 (not a finite number), .203 (negative), .204 (above 100, or sum above
-///         100), .207 (sum with Fe is not 100), .208 (nothing that can be modelled)
+///         100), .207 (sum with Fe is not 100), .208 (empty, or nothing that can be
+///         modelled)
 MillAnalysis read_analysis(const NamedValues& weight_percent, const ParameterSet& set,
                            bool bind_tramp_elements = false);
 

@@ -47,9 +47,10 @@ std::string_view to_string(Certificate) noexcept;
 struct SolveOptions {
   int max_rounds = 30;         ///< certificate rounds that may add phases, >= 1
   int max_newton_steps = 200;  ///< per refinement, >= 1
-  /// Mutually distant starts of the certificate, >= 1; besides them every minimum that
-  /// the search came across is tested. At most the seeds of a phase, some 10 to 170.
-  int starts_per_phase = 8;
+  /// Mutually distant starts of the certificate, >= 1: half of them the lowest columns
+  /// that the search came across, the others the farthest from these. A phase has 6 to
+  /// 170 seeds to choose from.
+  int starts_per_phase = 20;
   double balance_tolerance = 1e-11;   ///< per element, relative, in (0, 1e-6]
   double stability_tolerance = 1e-3;  ///< [J/mol of atoms] below the plane, > 0
 
@@ -71,9 +72,10 @@ struct SolveReport {
   double balance_residual = kUnset;  ///< largest relative element balance error
   double present_residual = kUnset;  ///< largest |D| of a present set [J/mol of atoms]
   double lowest_absent = kUnset;     ///< lowest D found of all others [J/mol of atoms]
-  /// False when the equilibrium leaves amounts or potentials free: a compound alone has
-  /// a range of potentials, a reaction at its exact temperature a range of amounts. One
-  /// of them is reported.
+  /// False when the assemblage does not fix amounts or potentials: a compound alone has
+  /// a range of potentials, and one of them is reported, or NaN where they have no
+  /// bound. At the exact temperature of a reaction the assemblage of one side is
+  /// reported, as unique.
   bool unique = true;
   double seconds = kUnset;  ///< wall time
 
@@ -107,7 +109,8 @@ struct Equilibrium {
 /// @param mole_fractions overall composition, as system.elements(), each > 0, sum 1
 /// within
 ///                       1e-9 (then normalized); down to 1e-9 and below is handled
-/// @throws InputError gibbsteel.input.231 (length, sign or sum), .232 (options). Never
+/// @throws InputError gibbsteel.input.231 (length, sign or sum), .232 (options), .214
+///         (temperature not above 0 K). Never
 ///         throws for numerical trouble: see Equilibrium::report.
 Equilibrium minimize(const PhaseSystem& system, Temperature t,
                      std::span<const double> mole_fractions,

@@ -15,7 +15,9 @@ class PhaseSystem {
   /// @param elements  symbols present, each modelled by `set`, none twice; at least one
   /// @param phases    names of candidate phases; names of second occurrences ("MC") are
   ///                  accepted for the phase model that holds them
-  /// @throws InputError gibbsteel.input.205 (no such phase), .206 (element not
+  /// @throws InputError gibbsteel.input.205 (no such phase), .215 (element named
+  /// twice),
+  ///         .206 (element not
   /// modelled)
   PhaseSystem(SharedParameters set, std::vector<std::string> elements,
               const std::vector<std::string>& phases);

@@ -41,7 +41,10 @@ struct State {
   SolveReport solve_report;
   std::string parameters;  ///< title and edition of the parameter set
   std::string parameters_hash;
+  std::vector<std::string> kinds;  ///< all kinds of phase that the parameter set knows
 
+  /// True when the calculation converged and was checked. It does not say that the
+  /// parameter file is right here: read `warnings`.
   bool usable() const noexcept { return solve_report.usable(); }
   /// Carbides, largest volume first.
   std::vector<Occurrence> carbides() const;
@@ -51,6 +54,7 @@ struct State {
   const Occurrence& at(std::string_view name) const;
   /// Volume percent of all occurrences of a kind; 0 when absent, NaN when not usable or
   /// when a phase has no volume data.
+  /// @throws InputError gibbsteel.input.205 (the parameter set has no such kind)
   double volume_percent_of(std::string_view kind) const;
 
   std::string brief() const;  ///< one line

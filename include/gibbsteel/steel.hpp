@@ -16,8 +16,8 @@ namespace gibbsteel {
 struct SoakOptions {
   /// Graphite is suppressed by default: it does not form in the times of a soak.
   bool graphite = false;
-  /// Candidate phases; all of the file when not given. Naming one kind of a model that
-  /// has two ("MC") allows both, for they are one model.
+  /// Candidate phases; all of the file when not given. Austenite and MC are one model:
+  /// naming one allows both (likewise M2C and hexagonal matrix).
   std::optional<std::vector<std::string>> phases;
   /// Taken out of the candidates.
   std::vector<std::string> suppressed;

@@ -16,6 +16,8 @@ struct Sweep {
   /// Kinds of all carbides that occur anywhere in the sweep, in order of first
   /// appearance.
   std::vector<std::string> carbide_kinds() const;
+  /// The distinct warnings of all states, in order of first appearance.
+  std::vector<Warning> warnings() const;
   /// Number of states that are not usable.
   std::size_t failures() const noexcept;
   std::string brief() const;  ///< one line

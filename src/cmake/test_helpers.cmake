@@ -1,31 +1,36 @@
 # Functions for the tests, shared by the folders tests, examples and benchmarks.
 
-# Lets the named tests import the Python package of this build tree. Under a sanitizer its
-# run-time library must be loaded before the interpreter, and libstdc++ with it, because
-# the sanitizer looks for the C++ exception functions when it starts. Leaks are not looked
-# for: the interpreter and numpy keep memory until the end on purpose.
-function(gibbsteel_python_environment)
+# Sets a variable to a command that runs Debian's Python with the package of this build tree:
+#   gibbsteel_python_command(variable arguments...)
+#
+# Under a sanitizer its run-time library must be loaded before the interpreter, and
+# libstdc++ with it, because the sanitizer looks for the C++ exception functions when it
+# starts. Set for the interpreter only, not as a property of the test: CMake itself, which
+# starts some of the tests, hangs under the thread sanitizer. Leaks are not looked for: the
+# interpreter and numpy keep memory until the end on purpose.
+function(gibbsteel_python_command command)
   set(environment
       PYTHONPATH=${PROJECT_BINARY_DIR}/python PYTHONDONTWRITEBYTECODE=1 MPLBACKEND=Agg
       GIBBSTEEL_SOURCE_DIR=${PROJECT_SOURCE_DIR})
   if(GIBBSTEEL_SANITIZE)
-    set(libraries "")
-    foreach(name libasan.so libtsan.so libstdc++.so.6)
-      if((name STREQUAL "libasan.so" AND NOT GIBBSTEEL_SANITIZE MATCHES "address")
-         OR (name STREQUAL "libtsan.so" AND NOT GIBBSTEEL_SANITIZE MATCHES "thread"))
-        continue()
-      endif()
+    set(runtime libasan.so)
+    if(GIBBSTEEL_SANITIZE MATCHES "thread")
+      set(runtime libtsan.so)
+    endif()
+    set(preload "")
+    foreach(name ${runtime} libstdc++.so.6)
       execute_process(
         COMMAND ${CMAKE_CXX_COMPILER} -print-file-name=${name}
         OUTPUT_VARIABLE path
         OUTPUT_STRIP_TRAILING_WHITESPACE COMMAND_ERROR_IS_FATAL ANY)
-      list(APPEND libraries ${path})
+      list(APPEND preload ${path})
     endforeach()
-    list(JOIN libraries ":" libraries)
-    list(APPEND environment LD_PRELOAD=${libraries} ASAN_OPTIONS=detect_leaks=0
+    list(JOIN preload ":" preload)
+    list(APPEND environment LD_PRELOAD=${preload} ASAN_OPTIONS=detect_leaks=0
          UBSAN_OPTIONS=print_stacktrace=1)
   endif()
-  set_property(TEST ${ARGN} APPEND PROPERTY ENVIRONMENT ${environment})
+  set(${command} ${CMAKE_COMMAND} -E env ${environment} ${Python_EXECUTABLE} ${ARGN}
+      PARENT_SCOPE)
 endfunction()
 
 # Runs an example and compares what it prints with the stored output beside it.

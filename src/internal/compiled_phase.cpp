@@ -5,6 +5,8 @@
 #include <optional>
 #include <tuple>
 
+#include "internal/phase_capacity.hpp"
+
 namespace gibbsteel::internal {
 namespace {
 
@@ -107,6 +109,7 @@ void compile_constant(const ParameterSet& set, const CompiledPhase& phase,
 
 CompiledPhase compile_phase(const ParameterSet& set, const Phase& phase,
                             std::span<const std::string> active) {
+  check_capacity(phase);
   CompiledPhase result;
   result.name = phase.name;
   add_constituents(result, phase, active);

@@ -33,6 +33,10 @@ struct CompiledPhase {
   std::size_t sublattice_count() const noexcept { return first.size() - 1; }
 };
 
+/// @throws DataError gibbsteel.data.103 or .154 for a phase beyond what the kernels
+/// hold:
+///         sublattices, constituents, orders, mixes (files are checked when read; this
+///         is for sets made by hand or read with other limits)
 CompiledPhase compile_phase(const ParameterSet& set, const Phase& phase,
                             std::span<const std::string> active);
 

@@ -135,6 +135,8 @@ inline constexpr std::string_view kBadTemperature = "gibbsteel.input.210";
 inline constexpr std::string_view kTemperatureUnit = "gibbsteel.input.211";
 inline constexpr std::string_view kHalfSuppressed = "gibbsteel.input.212";
 inline constexpr std::string_view kNoSuchCurve = "gibbsteel.input.213";
+inline constexpr std::string_view kNotAboveZero = "gibbsteel.input.214";
+inline constexpr std::string_view kElementTwice = "gibbsteel.input.215";
 inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
 inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
@@ -148,13 +150,16 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kNoSuchPhase, "a phase name is not known"},
     {kNotModelled, "an element is not modelled by the parameter set"},
     {kSumWithIron, "a composition with Fe does not sum to 100"},
-    {kNothingModelled, "a composition holds no element that the parameter set models"},
+    {kNothingModelled,
+     "a composition is empty or holds no element that the parameter set models"},
     {kNotInState, "a state does not hold what was asked for by name"},
     {kBadTemperature, "a temperature is not finite or outside what makes sense"},
     {kTemperatureUnit, "a temperature is not given by exactly one of its units"},
     {kHalfSuppressed,
      "one of two kinds of one phase model is suppressed without the other"},
     {kNoSuchCurve, "a curve name is not known"},
+    {kNotAboveZero, "a temperature given to the minimizer is not above 0 K"},
+    {kElementTwice, "a phase system names an element twice"},
     {kSiteFractionCount, "the number of site fractions does not fit the phase"},
     {kMoleFractions,
      "mole fractions do not fit the system, are not positive or do not sum to 1"},
@@ -172,6 +177,10 @@ inline constexpr std::string_view kLeftOut = "gibbsteel.warning.307";
 inline constexpr std::string_view kNotUsable = "gibbsteel.warning.308";
 inline constexpr std::string_view kNoVolumes = "gibbsteel.warning.309";
 inline constexpr std::string_view kWeakSpot = "gibbsteel.warning.310";
+inline constexpr std::string_view kNotUnique = "gibbsteel.warning.311";
+inline constexpr std::string_view kCarbideFormers = "gibbsteel.warning.312";
+inline constexpr std::string_view kTypedPpm = "gibbsteel.warning.313";
+inline constexpr std::string_view kTypedFractions = "gibbsteel.warning.314";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -188,6 +197,13 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kNotUsable, "the calculation gave no usable result"},
     {kNoVolumes, "a phase present has no volume data"},
     {kWeakSpot, "the shipped file is known to be off for this kind of steel"},
+    {kNotUnique, "the equilibrium leaves amounts or chemical potentials free"},
+    {kCarbideFormers,
+     "an element that forms carbide or nitride is not modelled, and there is much of "
+     "it"},
+    {kTypedPpm, "so much N, S or P that ppm may have been typed for weight percent"},
+    {kTypedFractions,
+     "so little alloy that fractions may have been typed for weight percent"},
 });
 
 }  // namespace gibbsteel::codes

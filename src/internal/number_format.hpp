@@ -23,7 +23,16 @@ inline std::string fixed(double value, int digits) {
   return {buffer, end};
 }
 
-/// The same, or `unknown` for NaN.
+/// With at most `digits` significant digits: "0.55", "2.75", "1e-09".
+inline std::string significant(double value, int digits) {
+  char buffer[64];
+  const auto end = std::to_chars(buffer, buffer + sizeof buffer, value,
+                                 std::chars_format::general, digits)
+                       .ptr;
+  return {buffer, end};
+}
+
+/// The same as fixed(), or `unknown` for NaN.
 inline std::string fixed_or(double value, int digits, const char* unknown) {
   return std::isnan(value) ? unknown : fixed(value, digits);
 }

@@ -40,9 +40,8 @@ struct CompiledExpression {
 CompiledExpression compile_expression(const ParameterSet& set,
                                       const Expression& source);
 
-/// All curves of a set, each after the curves that it is made of. Holds a reference to
-/// `set`, which must outlive it. Expects curves that exist and do not form a cycle
-/// (checked by the reader).
+/// All curves of a set, each after the curves that it is made of. Expects curves that
+/// exist and do not form a cycle (checked by the reader).
 class CurveTable {
  public:
   explicit CurveTable(const ParameterSet& set);

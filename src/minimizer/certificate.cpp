@@ -1,6 +1,7 @@
 #include "minimizer/certificate.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace gibbsteel::internal {
 namespace {
@@ -21,20 +22,31 @@ bool is_known(const std::vector<AbsentMinimum>& minima, std::size_t phase,
   });
 }
 
+/// Descends from `y` until D is known well enough: a minimum far above the plane needs
+/// no digits, one near or below it needs all of them.
+AbsentMinimum descend_fully(ColumnGeneration& generation, std::size_t phase,
+                            std::span<const double> mu, std::vector<double> y) {
+  constexpr double kNear = 50.0;  // [J/mol of atoms]
+  Conditions& conditions = generation.conditions();
+  const Candidate& candidate = conditions.phases[phase];
+  const DescentLimits coarse{60, 1e-2}, fine{300, 1e-8};
+  auto minimum =
+      descend(conditions, candidate, mu, coarse, generation.step(), y.data());
+  if (!minimum.converged || !(minimum.d_per_atom() > kNear))
+    minimum = descend(conditions, candidate, mu, fine, generation.step(), y.data());
+  return {phase, std::move(y), minimum.d_per_atom(), minimum.converged};
+}
+
 void test_phase(ColumnGeneration& generation, std::size_t phase,
                 const std::vector<PhaseSet>& sets, std::span<const double> mu,
                 std::size_t starts, std::vector<AbsentMinimum>& minima) {
-  Conditions& conditions = generation.conditions();
-  const Candidate& candidate = conditions.phases[phase];
   ColumnPool& pool = generation.pool();
-  const DescentLimits limits{40, 1e-7, true};
   for (const auto start : distant_columns(pool, phase, mu, starts, 0.15, true)) {
     const auto from = pool.y(start);
-    std::vector<double> y(from.begin(), from.end());
-    const auto minimum =
-        descend(conditions, candidate, mu, limits, generation.step(), y.data());
-    if (is_present(sets, phase, y) || is_known(minima, phase, y)) continue;
-    minima.push_back({phase, std::move(y), minimum.d_per_atom()});
+    auto minimum = descend_fully(generation, phase, mu, {from.begin(), from.end()});
+    if (is_present(sets, phase, minimum.y) || is_known(minima, phase, minimum.y))
+      continue;
+    minima.push_back(std::move(minimum));
   }
 }
 
@@ -53,23 +65,23 @@ std::vector<AbsentMinimum> test_plane(ColumnGeneration& generation,
   return minima;
 }
 
-void polish(ColumnGeneration& generation, std::span<const double> mu,
-            std::vector<AbsentMinimum>& minima) {
+void polish(ColumnGeneration& generation, const std::vector<PhaseSet>& sets,
+            std::span<const double> mu, std::vector<AbsentMinimum>& minima) {
   Conditions& conditions = generation.conditions();
   std::vector<AbsentMinimum> distinct;
   for (auto& m : minima) {
     std::vector<double> raised(mu.begin(), mu.end());
-    bool converged = true;
-    for (int pass = 0; pass < 6; ++pass) {
+    for (int pass = 0; pass < 8; ++pass) {
       for (std::size_t e = 0; e < raised.size(); ++e) raised[e] = mu[e] + m.d;
-      const auto result = descend(conditions, conditions.phases[m.phase], raised, {},
-                                  generation.step(), m.y.data());
-      converged = result.converged;
+      const auto result = descend(conditions, conditions.phases[m.phase], raised,
+                                  {200, 1e-9}, generation.step(), m.y.data());
+      m.converged = result.converged;
       const double change = result.d / result.atoms;
       m.d += change;
-      if (std::abs(change) < 1e-7) break;
+      if (!(std::abs(change) > 1e-7)) break;
     }
-    if (converged && !is_known(distinct, m.phase, m.y)) distinct.push_back(m);
+    if (!is_present(sets, m.phase, m.y) && !is_known(distinct, m.phase, m.y))
+      distinct.push_back(m);
   }
   std::sort(distinct.begin(), distinct.end(),
             [](const auto& a, const auto& b) { return a.d < b.d; });

@@ -10,6 +10,7 @@ struct AbsentMinimum {
   std::size_t phase = 0;
   std::vector<double> y;
   double d = 0.0;  ///< [J/mol of atoms]
+  bool converged = false;
 };
 
 /// All distinct minima found, the lowest first.
@@ -20,7 +21,7 @@ std::vector<AbsentMinimum> test_plane(ColumnGeneration& generation,
 /// Moves a minimum of D per formula unit to the minimum of D per mole of atoms, which
 /// differs where the number of atoms depends on y (fractional programming: D - d N(y)
 /// is D at potentials raised by d). Coincident minima are dropped.
-void polish(ColumnGeneration& generation, std::span<const double> mu,
-            std::vector<AbsentMinimum>& minima);
+void polish(ColumnGeneration& generation, const std::vector<PhaseSet>& sets,
+            std::span<const double> mu, std::vector<AbsentMinimum>& minima);
 
 }  // namespace gibbsteel::internal

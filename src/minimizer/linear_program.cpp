@@ -1,6 +1,7 @@
 #include "minimizer/linear_program.hpp"
 
 #include <Eigen/LU>
+#include <algorithm>
 #include <cmath>
 #include <limits>
 
@@ -8,6 +9,7 @@ namespace gibbsteel::internal {
 namespace {
 
 constexpr double kPriceTolerance = 1e-7;  ///< [J/mol of atoms]
+constexpr double kRounding = 8.0 * std::numeric_limits<double>::epsilon();
 constexpr double kPivotTolerance = 1e-9;
 constexpr int kRefactorEvery = 40;
 /// Relative spread of the perturbed right side. Seeds like the bulk make the program
@@ -47,6 +49,9 @@ void LinearProgram::update_potentials(const ColumnPool& pool) {
   for (Eigen::Index r = 0; r < energies.size(); ++r)
     energies[r] = basis_energy(pool, r);
   mu_ = inverse_.transpose() * energies;
+  // The potential of a trace element is a difference of energies over a tiny content:
+  // what rounding leaves of it must not pass for a price.
+  noise_ = kRounding * (inverse_.cwiseAbs().transpose() * energies.cwiseAbs());
 }
 
 void LinearProgram::refactor(const ColumnPool& pool) {
@@ -63,13 +68,21 @@ void LinearProgram::refactor(const ColumnPool& pool) {
   amounts_ = (inverse_ * perturbed_).cwiseMax(0.0);
 }
 
+bool LinearProgram::in_basis(Eigen::Index column) const {
+  return std::find(basis_.begin(), basis_.end(), column) != basis_.end();
+}
+
 Eigen::Index LinearProgram::entering(const ColumnPool& pool) const {
   const std::span<const double> mu = potentials();
-  double lowest = -kPriceTolerance;
+  double lowest = 0.0;
   Eigen::Index best = -1;
   for (std::size_t k = 0; k < pool.size(); ++k) {
     const double price = pool.d(k, mu);
     if (price >= lowest) continue;
+    const double* x = pool.composition(k);
+    double tolerance = kPriceTolerance;
+    for (Eigen::Index e = 0; e < noise_.size(); ++e) tolerance += noise_[e] * x[e];
+    if (price >= -tolerance || in_basis(static_cast<Eigen::Index>(k))) continue;
     lowest = price;
     best = static_cast<Eigen::Index>(k);
   }
@@ -128,6 +141,12 @@ std::vector<LinearProgram::Entry> LinearProgram::basis() const {
       entries.push_back({static_cast<std::size_t>(basis_[r]),
                          amounts_[static_cast<Eigen::Index>(r)]});
   return entries;
+}
+
+bool LinearProgram::unbounded_potentials() const noexcept {
+  for (const Eigen::Index k : basis_)
+    if (k < 0) return true;
+  return false;
 }
 
 bool LinearProgram::infeasible() const noexcept {

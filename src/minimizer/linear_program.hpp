@@ -14,7 +14,8 @@ namespace gibbsteel::internal {
 
 class LinearProgram {
  public:
-  /// Starts from artificial columns (pure elements far above every phase).
+  /// Starts from artificial columns: pure elements at an energy far above the phases of
+  /// any material (5000 kJ/mol of atoms).
   explicit LinearProgram(std::span<const double> overall);
 
   /// Solves with all columns of the pool. @return false when the pivot limit was
@@ -33,18 +34,22 @@ class LinearProgram {
   }
   /// True when no mixture of pool columns has the overall composition.
   bool infeasible() const noexcept;
+  /// True when an artificial column is left at amount zero: the phases cannot leave the
+  /// overall composition, and some potentials have no bound.
+  bool unbounded_potentials() const noexcept;
 
  private:
   static constexpr double kArtificialEnergy = 5e6;  ///< [J/mol of atoms]
   static constexpr int kMostPivots = 3000;
 
+  bool in_basis(Eigen::Index column) const;
   Eigen::Index entering(const ColumnPool& pool) const;
   bool pivot(const ColumnPool& pool, Eigen::Index column);
   void refactor(const ColumnPool& pool);
   void update_potentials(const ColumnPool& pool);
   double basis_energy(const ColumnPool& pool, Eigen::Index row) const;
 
-  Eigen::VectorXd overall_, perturbed_, amounts_, mu_;
+  Eigen::VectorXd overall_, perturbed_, amounts_, mu_, noise_;
   Eigen::MatrixXd inverse_;
   std::vector<Eigen::Index> basis_;  ///< pool column, or -1 - element when artificial
 };

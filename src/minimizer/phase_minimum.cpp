@@ -72,7 +72,7 @@ class Descent {
       update_fractions(phase_, y_, direction_.data(), fraction, trial_.data());
       const double d = gibbs_energy(phase_, candidate_.at, trial_.data()) -
                        dot(w_.data(), trial_.data(), n_);
-      if (d >= d_ - 1e-4 * fraction * decrease_ + noise) continue;
+      if (!(d < d_ - 1e-4 * fraction * decrease_ + noise)) continue;  // NaN too
       std::copy_n(trial_.begin(), n_, y_);
       return true;
     }

@@ -18,11 +18,25 @@ void merge_close_sets(std::vector<PhaseSet>& sets, double closest) {
     }
 }
 
+namespace {
+
+/// True for a column that holds next to nothing of every element.
+bool is_negligible(const Conditions& conditions, const double* composition,
+                   double amount) {
+  constexpr double kShare = 1e-9;
+  for (std::size_t e = 0; e < conditions.elements(); ++e)
+    if (amount * composition[e] > kShare * conditions.overall[e]) return false;
+  return true;
+}
+
+}  // namespace
+
 std::vector<PhaseSet> sets_from_basis(ColumnGeneration& generation) {
-  constexpr double kNegligible = 1e-13;  // moles of atoms
+  const Conditions& conditions = generation.conditions();
   std::vector<PhaseSet> sets;
   for (const auto& [column, amount] : generation.program().basis()) {
-    if (amount < kNegligible) continue;
+    if (is_negligible(conditions, generation.pool().composition(column), amount))
+      continue;
     PhaseSet set;
     set.phase = generation.pool().phase(column);
     const auto y = generation.pool().y(column);

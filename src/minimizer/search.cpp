@@ -1,7 +1,10 @@
 #include "minimizer/search.hpp"
 
+#include "minimizer/split_set.hpp"
+
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace gibbsteel::internal {
 namespace {
@@ -94,38 +97,70 @@ bool Search::refine_with(const AbsentMinimum& lowest) {
   return true;
 }
 
-bool Search::certify(SolveReport& report) {
-  for (; report.rounds < options_.max_rounds; ++report.rounds) {
-    absent_ = test_plane(generation_, sets_, mu_, options_.starts_per_phase);
-    const auto found = violations();
-    if (found.empty()) return true;
-    add_columns(found);
-    if (refine_with(found.front())) continue;
-    bool refined = false;
-    for (const Stage& stage : kStages)
-      if (!refined && generation_.run(stage.depth, stage.rounds))
-        refined = refine_from_program();
-    if (!refined) {
-      report.status = SolveStatus::stalled;
-      report.reason = "the refinement did not converge after a phase was added";
-      return false;
-    }
-  }
-  report.status = SolveStatus::iteration_limit;
-  report.reason = "phases below the tangent plane kept appearing";
+/// Adds what lies below the plane, and refines with it or from the program again.
+bool Search::refine_again(const std::vector<AbsentMinimum>& violations) {
+  add_columns(violations);
+  if (refine_with(violations.front())) return true;
+  for (const Stage& stage : kStages)
+    if (generation_.run(stage.depth, stage.rounds) && refine_from_program())
+      return true;
   return false;
+}
+
+/// Fills absent_. @return false when some descent did not end, so that D is not known
+bool Search::test() {
+  absent_ = test_plane(generation_, sets_, mu_, options_.starts_per_phase);
+  if (violations().empty()) polish(generation_, sets_, mu_, absent_);
+  return std::all_of(absent_.begin(), absent_.end(), [](const AbsentMinimum& m) {
+    return m.converged && std::isfinite(m.d);
+  });
+}
+
+bool Search::split_unstable() {
+  if (sets_.size() >= conditions_.elements()) return false;
+  auto sets = sets_;
+  auto mu = mu_;
+  if (!split_set(generation_, mu_, last_.unstable.front(), sets)) return false;
+  const auto result = refine(conditions_, options_.max_newton_steps,
+                             options_.balance_tolerance, sets, mu);
+  newton_steps_ += result.steps;
+  if (!result.converged || !result.unstable.empty()) return false;
+  sets_ = std::move(sets);
+  mu_ = std::move(mu);
+  last_ = result;
+  return true;
+}
+
+bool Search::certify(SolveReport& report) {
+  const auto fail = [&](SolveStatus status, const char* reason) {
+    report.status = status;
+    report.reason = reason;
+    return false;
+  };
+  for (; report.rounds < options_.max_rounds; ++report.rounds) {
+    const bool known = test();
+    const auto found = violations();
+    if (!found.empty()) {
+      if (refine_again(found)) continue;
+      return fail(SolveStatus::stalled,
+                  "the refinement did not converge after a phase was added");
+    }
+    if (!last_.unstable.empty()) {
+      if (split_unstable()) continue;
+      return fail(SolveStatus::stalled,
+                  "too close to a consolute point to tell one phase from two");
+    }
+    if (known) return true;
+    return fail(SolveStatus::stalled, "the test of an absent phase did not converge");
+  }
+  return fail(SolveStatus::iteration_limit,
+              "phases below the tangent plane kept appearing");
 }
 
 void Search::finish(SolveReport& report) {
   report.balance_residual = last_.balance;
   report.present_residual = last_.plane;
   report.unique = last_.unique;
-  polish(generation_, mu_, absent_);
-  std::erase_if(absent_, [&](const AbsentMinimum& m) {
-    return std::any_of(sets_.begin(), sets_.end(), [&](const PhaseSet& set) {
-      return set.phase == m.phase && distance(set.y, m.y) < kMergeDistance;
-    });
-  });
   if (!absent_.empty()) report.lowest_absent = absent_.front().d;
 }
 

@@ -17,12 +17,18 @@ class Search {
   const std::vector<PhaseSet>& sets() const noexcept { return sets_; }
   const std::vector<double>& potentials() const noexcept { return mu_; }
   const std::vector<AbsentMinimum>& absent() const noexcept { return absent_; }
+  bool unbounded_potentials() const noexcept {
+    return generation_.program().unbounded_potentials();
+  }
 
  private:
   bool start(SolveReport& report);
   bool refine_from_program();
   bool refine_with(const AbsentMinimum& lowest);
+  bool refine_again(const std::vector<AbsentMinimum>& violations);
   bool certify(SolveReport& report);
+  bool test();
+  bool split_unstable();
   void add_columns(const std::vector<AbsentMinimum>& violations);
   std::vector<AbsentMinimum> violations() const;
   void finish(SolveReport& report);

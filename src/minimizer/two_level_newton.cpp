@@ -28,6 +28,7 @@ struct SetPoint {
   std::vector<double> gradient, dy, formula;  ///< formula: M(y)
   double energy = 0.0;
   double atoms = 0.0;
+  bool unstable = false;
 };
 
 /// Scales the site fractions of element e in all sets. @return false if not dilute
@@ -108,7 +109,8 @@ void Newton::evaluate() {
     ++conditions_.evaluations;
     p.energy = gibbs_energy(*candidate.phase, candidate.at, set.y.data(),
                             p.gradient.data(), hessian.data());
-    p.step.factor(*candidate.phase, conditions_.rt, set.y.data(), hessian.data());
+    p.unstable = p.step.factor(*candidate.phase, conditions_.rt, set.y.data(),
+                               hessian.data()) > 0.0;
     p.step.project_elements(*candidate.phase, e_);
     add_atoms(*candidate.phase, set.y.data(), 1.0, p.formula.data());
     p.atoms = atoms(*candidate.phase, set.y.data());
@@ -124,6 +126,9 @@ void Newton::residuals(Refinement& result) const {
     result.balance =
         std::max(result.balance, std::abs(sum / conditions_.overall[e] - 1.0));
   }
+  result.unstable.clear();
+  for (std::size_t f = 0; f < points_.size(); ++f)
+    if (points_[f].unstable) result.unstable.push_back(f);
   for (const SetPoint& p : points_) {
     double d = p.energy;
     for (std::size_t e = 0; e < e_; ++e) d -= mu_[e] * p.formula[e];
@@ -173,10 +178,13 @@ bool Newton::solve(Refinement& result) {
   result.unique = lu.isInvertible();
   // A rank-deficient system (a compound alone, phases in a fixed reaction) gets the
   // smallest change that solves it.
-  change_ =
-      lu.isInvertible()
-          ? Eigen::VectorXd(lu.solve(right))
-          : Eigen::VectorXd(matrix.completeOrthogonalDecomposition().solve(right));
+  if (result.unique) {
+    change_ = lu.solve(right);
+  } else {
+    Eigen::CompleteOrthogonalDecomposition<Eigen::MatrixXd> least;
+    least.setThreshold(kRankTolerance);
+    change_ = least.compute(matrix).solve(right);
+  }
   for (std::size_t e = 0; e < e_; ++e)
     change_[static_cast<Eigen::Index>(e)] *=
         conditions_.rt / std::sqrt(conditions_.overall[e]);

@@ -21,6 +21,8 @@ struct Refinement {
   double plane = 0.0;    ///< largest |D| of a set [J/mol of atoms]
   /// False when the assemblage leaves amounts or potentials free (a compound alone).
   bool unique = true;
+  /// Sets inside a spinodal: no minimum, though the equations hold.
+  std::vector<std::size_t> unstable;
 };
 
 /// @param mu    chemical potentials: estimate on entry, refined on return

@@ -51,7 +51,7 @@ void at_random_points(const Check& check) {
   contract::for_every_phase(
       [&](const ParameterSet& set, const Phase& phase, const PhaseModel& model) {
         std::mt19937_64 random(20261125);
-        std::uniform_real_distribution<double> kelvin(900.0, 1550.0);
+        std::uniform_real_distribution<double> kelvin(150.0, 1550.0);
         for (int k = 0; k < kPoints; ++k) {
           CAPTURE(phase.name);
           CAPTURE(k);
@@ -64,6 +64,20 @@ void at_random_points(const Check& check) {
 }
 
 }  // namespace
+
+TEST_CASE("the points reach both branches of the magnetic series, and both signs") {
+  int ordered = 0, disordered = 0, negative = 0;
+  at_random_points([&](const Point& p, const PhaseDerivatives&, const auto& y) {
+    const double curie = p.model.curie_temperature(y);
+    if (curie <= 0.0) return;
+    ++(static_cast<double>(p.t) < curie ? ordered : disordered);
+    const oracle::Fractions fractions(p.model, p.y);
+    negative += oracle::sum_of(p.set, p.phase.curie_temperature, fractions, p.t) < 0;
+  });
+  CHECK(ordered >= 3);
+  CHECK(disordered >= 3);
+  CHECK(negative >= 3);
+}
 
 TEST_CASE("every phase: value agrees with 50 digits") {
   at_random_points([](const Point& p, const PhaseDerivatives& d, const auto&) {

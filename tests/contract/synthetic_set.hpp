@@ -61,9 +61,9 @@ inline Phase synthetic_phase() {
   p.energy.push_back(
       synthetic_term({{"Cr"}, {"Si", "vacancy"}, {"V", "vacancy"}}, 0, 17000.0, 2.0));
   p.curie_temperature = {
-      synthetic_constant({{"Fe"}, {"vacancy"}, {"vacancy"}}, std::nullopt, 1400.0),
-      synthetic_constant({{"Cr"}, {"C"}, {"V"}}, std::nullopt, -900.0),
-      synthetic_constant({{"Fe", "Cr"}, {"vacancy"}, {"V"}}, 1, 2200.0)};
+      synthetic_constant({{"Fe"}, {"vacancy"}, {"vacancy"}}, std::nullopt, 60000.0),
+      synthetic_constant({{"Cr"}, {"C"}, {"V"}}, std::nullopt, -90000.0),
+      synthetic_constant({{"Fe", "Cr"}, {"vacancy"}, {"V"}}, 1, 40000.0)};
   p.magnetic_moment = {
       synthetic_constant({{"Fe"}, {"vacancy"}, {"vacancy"}}, std::nullopt, 2.2),
       synthetic_constant({{"Mo"}, {"Si"}, {"vacancy"}}, std::nullopt, -1.1)};

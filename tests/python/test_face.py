@@ -229,6 +229,11 @@ def test_mill_certificate_keeps_what_is_not_modelled():
     assert bound.modelled["V"] == pytest.approx(1.0 - 0.03 * 50.9415 / 14.007, abs=1e-4)
 
 
+def test_a_steel_shows_its_analysis_as_given():
+    steel = gs.Steel({"C": 0.55, "Cr": 4.12345, "S": 0.02}, name="punch heat 7")
+    assert repr(steel) == "<Steel punch heat 7: 0.55C 4.123Cr 0.02S, balance Fe (wt%)>"
+
+
 def test_build_info():
     info = gs.build_info()
     assert info["version"] == gs.__version__

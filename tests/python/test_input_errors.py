@@ -57,6 +57,16 @@ def refused(call, *expected):
             "file models; give at least one of its elements",
         ),
         (
+            {},
+            "[gibbsteel.input.208] composition: is empty; give weight percent by "
+            "symbol, for instance 0.55 C; pure iron is 100 Fe",
+        ),
+        (
+            {"Cb": 0.1},
+            "[gibbsteel.input.201] composition: 'Cb' is not the symbol of an element; "
+            "did you mean 'Nb'?",
+        ),
+        (
             {"C": "0.55"},
             "[gibbsteel.input.202] composition, C: is '0.55'; "
             "give weight percent as a number, for instance 0.55",
@@ -157,6 +167,34 @@ def test_options():
     )
 
 
+def test_a_temperature_names_its_unit(punch):
+    refused(
+        lambda: punch.soak(1120),
+        "[gibbsteel.input.211] temperature: got 1120 without a unit; "
+        "give the unit: soak(celsius=1120)",
+    )
+    refused(
+        lambda: punch.sweep(range(900, 1001)),
+        "[gibbsteel.input.211] temperature: got range(900, 1001) without a unit; "
+        "give the unit: sweep(celsius=range(900, 1231, 5))",
+    )
+
+
+def test_a_kind_that_the_file_does_not_know(state):
+    assert state.volume_percent_of("M23C6") == 0.0
+    known = ", ".join(state.kinds)
+    refused(
+        lambda: state.volume_percent_of("cementite"),
+        "[gibbsteel.input.205] kind: there is no phase 'cementite'; "
+        f"did you mean 'M3C'? choose from: {known}",
+    )
+    refused(
+        lambda: state["cementite"],
+        "[gibbsteel.input.209] state: there is no 'cementite' in it; "
+        "did you mean 'M3C'? present: austenite, M6C, MC",
+    )
+
+
 @pytest.mark.parametrize("celsius", [1000, "hot"])
 def test_a_single_temperature_is_no_sweep(punch, celsius):
     refused(
@@ -199,7 +237,8 @@ def test_outside_validity_is_a_warning_not_an_error():
     assert [(w.code, w.text) for w in state.warnings][:2] == [
         (
             "gibbsteel.warning.301",
-            "500 C is outside the validity of the parameter file, 600 C to 1300 C.",
+            "The temperature is outside the validity of the parameter file, 600 C to "
+            "1300 C.",
         ),
         (
             "gibbsteel.warning.302",

@@ -27,6 +27,7 @@ def test_state_and_sweep(high_speed, state):
     assert copy.matrix == state.matrix
     assert copy.analysis == state.analysis
     assert copy.warnings == state.warnings
+    assert copy.kinds == state.kinds
     sweep = high_speed.sweep(celsius=[1000, 1100])
     assert str(again(sweep)) == str(sweep)
 

@@ -45,12 +45,24 @@ def test_tidy_and_wide_tables(sweep):
     pytest.importorskip("pandas")
     tidy = sweep.to_frame()
     assert {"temperature_C", "name", "volume_percent", "C_weight_percent"} <= set(tidy)
+    assert tidy["temperature_F"].iloc[0] == pytest.approx(1832.0)
     assert len(tidy) == sum(len(state.occurrences) for state in sweep)
     wide = sweep.to_frame(wide=True)
     assert len(wide) == len(sweep)
     assert {"M6C_volume_percent", "matrix_C_weight_percent"} <= set(wide)
     assert wide["usable"].all()
+    assert wide["temperature_F"].iloc[-1] == pytest.approx(2192.0)
     assert wide.attrs["parameters_hash"] == sweep[0].parameters_hash
+    for table in (tidy, wide):
+        assert table["warnings"].iloc[0] == ""
+        assert table["warnings"].iloc[-1] == "303 310"
+
+
+def test_distinct_warnings(sweep):
+    texts = [warning.text for state in sweep for warning in state.warnings]
+    distinct = [warning.text for warning in sweep.warnings]
+    assert len(distinct) == len(set(distinct)) > 0
+    assert set(distinct) == set(texts)
 
 
 def test_a_state_that_is_not_usable_keeps_its_row(punch):
@@ -124,5 +136,6 @@ def test_a_missing_package_is_named(punch, monkeypatch, package, call, message):
 def test_empty_sweep(punch):
     sweep = punch.sweep(celsius=[])
     assert len(sweep) == 0
-    assert isinstance(str(sweep), str)
+    assert str(sweep) == "punch heat 7, no temperatures given\n"
+    assert sweep.warnings == []
     assert gs.Sweep is type(sweep)

@@ -82,6 +82,13 @@ TEST_CASE("one of two kinds cannot be suppressed alone") {
   CHECK(refusal(without({"M23C6"})) == "accepted");
 }
 
+TEST_CASE("names of the trade are understood well enough to suggest the kind") {
+  CHECK(refusal(only({"cementite"})) ==
+        "[gibbsteel.input.205] phases: there is no phase 'cementite'; did you mean "
+        "'M3C'? choose from: " +
+            known());
+}
+
 TEST_CASE("unknown names are listed with what is known, all at once") {
   CHECK(
       refusal(only({"m6c", "bainite"}, {"pearlite"})) ==

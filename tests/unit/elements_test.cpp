@@ -48,6 +48,7 @@ TEST_CASE("what may have been meant") {
   CHECK(suggest_element("Tungsten") == "W");
   CHECK(suggest_element("aluminum") == "Al");
   CHECK(suggest_element("sulphur") == "S");
+  CHECK(suggest_element("Cb") == "Nb");
   CHECK(suggest_element("") == "");
   CHECK(suggest_element("  ") == "");
   CHECK(suggest_element("steel") == "");

@@ -54,6 +54,22 @@ TEST_CASE("every problem of a composition is named at once") {
         "give weight percent, from 0 to 100");
 }
 
+TEST_CASE("an empty composition is no steel") {
+  CHECK(
+      refusal({}) ==
+      "[gibbsteel.input.208] composition: is empty; give weight percent by symbol, for "
+      "instance 0.55 C; pure iron is 100 Fe");
+  CHECK(refusal({{"Fe", 100.0}}) == "accepted");
+}
+
+TEST_CASE("brief: as given, with four significant digits") {
+  CHECK(read({{"C", 0.55}, {"Cr", 4.12345}, {"S", 0.02}, {"Cu", 0.0}}).brief() ==
+        "0.55C 4.123Cr 0.02S, balance Fe");
+  CHECK(read({{"Fe", 99.2}, {"C", 0.8}}).brief() == "0.8C, balance Fe");
+  CHECK(read({{"Fe", 100.0}}).brief() == "Fe");
+  CHECK(read({{"Cr", 90.0}, {"C", 10.0}}).brief() == "90Cr 10C");
+}
+
 TEST_CASE("sums that cannot be") {
   CHECK(refusal({{"Cr", 60.0}, {"Co", 40.5}}) ==
         "[gibbsteel.input.204] composition: sums to 100.50; "

@@ -41,6 +41,24 @@ TEST_CASE("mole fractions that cannot be used") {
       InputError);
 }
 
+TEST_CASE("temperatures that are none") {
+  const std::vector<double> x{0.9, 0.1};
+  for (const double kelvin : {0.0, -5.0, std::numeric_limits<double>::infinity()})
+    CHECK_THROWS_AS(minimize(iron_carbon(), Temperature::kelvin(kelvin), x),
+                    InputError);
+  CHECK_THROWS_WITH_AS(minimize(iron_carbon(), Temperature::kelvin(-5.0), x),
+                       "[gibbsteel.input.214] temperature: is -5 K; give a temperature "
+                       "above 0 K",
+                       InputError);
+}
+
+TEST_CASE("an element named twice") {
+  CHECK_THROWS_WITH_AS(
+      PhaseSystem(default_parameters(), {"Fe", "C", "Fe", "Fe"}, {"austenite"}),
+      "[gibbsteel.input.215] elements: 'Fe' is named twice; name each element once",
+      InputError);
+}
+
 TEST_CASE("options out of range are all named") {
   SolveOptions options;
   options.max_rounds = 0;

@@ -72,6 +72,41 @@ TEST_CASE("at(): by name, or a list of what is there") {
                        "[gibbsteel.input.209] state: there is no 'M3C' in it; "
                        "the state is not usable and holds nothing",
                        InputError);
+  CHECK_THROWS_WITH_AS(state.at("Fe3C"),
+                       "[gibbsteel.input.209] state: there is no 'Fe3C' in it; "
+                       "did you mean 'M3C'? present: austenite, M3C",
+                       InputError);
+}
+
+TEST_CASE("a kind that the parameter set does not know is refused, usable or not") {
+  const State state = Steel({{"C", 1.2}}).soak(Temperature::celsius(800));
+  CHECK(state.volume_percent_of("M23C6") == 0.0);
+  CHECK(state.volume_percent_of("M3C") == state.at("M3C").volume_percent);
+  std::string known;
+  for (const std::string& kind : state.kinds)
+    known += (known.empty() ? "" : ", ") + kind;
+  const std::string choice = "choose from: " + known;
+  const std::string cementite =
+      "[gibbsteel.input.205] kind: there is no phase 'cementite'; did you mean "
+      "'M3C'? " +
+      choice;
+  CHECK_THROWS_WITH_AS(state.volume_percent_of("cementite"), cementite.c_str(),
+                       InputError);
+  CHECK_THROWS_WITH_AS(not_usable().volume_percent_of("cementite"), cementite.c_str(),
+                       InputError);
+  const std::string bainite =
+      "[gibbsteel.input.205] kind: there is no phase 'bainite'; " + choice;
+  CHECK_THROWS_WITH_AS(state.volume_percent_of("bainite"), bainite.c_str(), InputError);
+}
+
+TEST_CASE("full: bound compounds stand under the analysis") {
+  const Steel steel({{"C", 0.8}, {"Mn", 0.3}, {"S", 0.03}, {"V", 1.0}, {"N", 0.04}},
+                    {"plain", {}, true});
+  // 0.03 S binds 0.0514 Mn, 0.04 N binds 0.1455 V (atomic weights: IUPAC).
+  CHECK(steel.soak(Temperature::celsius(1000))
+            .full()
+            .find("\nanalysis, wt%: 0.8C 0.3Mn 0.03S 1V 0.04N, balance Fe\n"
+                  "bound: MnS 0.081, VN 0.19 wt%\nparameters: ") != std::string::npos);
 }
 
 TEST_CASE("not usable: no number can be mistaken for a result") {
@@ -95,7 +130,8 @@ TEST_CASE("text of a state that is not usable") {
   CHECK(state.brief() == "punch heat 3 at 900 C (1652 F): " + reason);
   CHECK(state.full().find(reason + "\npunch heat 3 at 900 C (1652 F), long-hold") == 0);
   CHECK(state.full().find("vol%") == std::string::npos);
-  CHECK(state.full().find("wt%") == std::string::npos);
+  CHECK(state.full().find("mass%") == std::string::npos);
+  CHECK(state.full().find("\nanalysis, wt%: 0.4C, balance Fe\n") != std::string::npos);
   CHECK(state.full().find("nan") == std::string::npos);
 }
 
@@ -117,12 +153,13 @@ TEST_CASE("full: everything on one screen") {
                           .soak(Temperature::celsius(700));
   std::string expected =
       "plain at 700 C (1292 F), long-hold limit\n"
+      "analysis, wt%: 0.8C 0.01S, balance Fe\n"
       "parameters: " +
       state.parameters + ",\n  " + state.parameters_hash + "\n";
   expected +=
-      "solution: converged, certificate: many starts, nearest absent phase 119.9\n"
-      "  J/mol of atoms above the plane\n"
-      "volumes at room temperature\n"
+      "solution: converged, every absent phase checked; nearest: austenite, 120 J/mol\n"
+      "  of atoms from forming\n"
+      "volumes at room temperature, austenite counted as untempered martensite\n"
       "\n"
       "               vol%  mass%\n"
       "ferrite       87.98  88.23\n"
@@ -132,13 +169,15 @@ TEST_CASE("full: everything on one screen") {
       "weight percent in     Fe      C\n"
       "matrix             99.99  0.015\n"
       "M3C                93.31  6.690\n"
+      "Last digits are for comparing heats, not accuracy: see the warnings.\n"
       "\n"
       "carbon activity (graphite = 1): 1.334\n"
       "density: 7.850 g/cm3\n"
       "\n"
-      "! [gibbsteel.warning.307] Not modelled, and left out of the calculation: S.\n"
-      "! [gibbsteel.warning.305] The matrix is not austenite alone: ferrite (88.0\n"
-      "  vol%).\n";
+      "! [gibbsteel.warning.307] Not modelled, and left out of the calculation: S\n"
+      "  0.01 wt%.\n"
+      "! [gibbsteel.warning.305] The matrix is ferrite: below the hardening range\n"
+      "  (annealed condition).\n";
   CHECK(state.full() == expected + kCautions);
 }
 

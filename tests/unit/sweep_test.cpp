@@ -71,8 +71,9 @@ TEST_CASE("no temperatures: an empty sweep that prints") {
   const Sweep sweep = plain().sweep({});
   CHECK(sweep.states.empty());
   CHECK_FALSE(sweep.cancelled);
-  CHECK(sweep.brief() == "plain, 0 soaks");
-  CHECK(sweep.full().find("plain, 0 soaks, long-hold limit\n") == 0);
+  CHECK(sweep.warnings().empty());
+  CHECK(sweep.brief() == "plain, no temperatures given");
+  CHECK(sweep.full() == "plain, no temperatures given\n");
 }
 
 TEST_CASE("full: one row per soak, each distinct warning once with its temperatures") {
@@ -81,9 +82,11 @@ TEST_CASE("full: one row per soak, each distinct warning once with its temperatu
   const Sweep sweep = plain().sweep(celsius({700, 750, 850}));
   const std::string expected =
       "plain, 3 soaks from 700 to 850 C, long-hold limit\n"
+      "analysis, wt%: 0.4C 0.02S, balance Fe\n"
       "parameters: " +
       sweep.states[0].parameters +
       "\n"
+      "volumes at room temperature, austenite counted as untempered martensite\n"
       "\n"
       "soak  carbide  vol%  matrix\n"
       "C         all   M3C       C\n"
@@ -91,12 +94,18 @@ TEST_CASE("full: one row per soak, each distinct warning once with its temperatu
       "750      0.00     -   0.400  f\n"
       "850      0.00     -   0.400\n"
       "f: the matrix is not austenite alone\n"
+      "Last digits are for comparing heats, not accuracy: see the warnings.\n"
       "\n"
       "! 700 to 850 C: [gibbsteel.warning.307] Not modelled, and left out of the\n"
-      "  calculation: S.\n"
-      "! 700 to 750 C: [gibbsteel.warning.305] The matrix is not austenite alone:\n"
-      "  ferrite (94.1 vol%).\n";
+      "  calculation: S 0.02 wt%.\n"
+      "! 700 C: [gibbsteel.warning.305] The matrix is ferrite: below the hardening\n"
+      "  range (annealed condition).\n"
+      "! 750 C: [gibbsteel.warning.305] The matrix is not austenite alone: austenite\n"
+      "  and ferrite.\n";
   CHECK(sweep.full().substr(0, expected.size()) == expected);
+  REQUIRE(sweep.warnings().size() == 3);
+  CHECK(sweep.warnings()[0].code == "gibbsteel.warning.307");
+  CHECK(sweep.warnings()[2] == sweep.states[1].warnings[1]);
 }
 
 TEST_CASE("full: warnings of several elements are all kept, gaps are counted") {
@@ -114,6 +123,6 @@ TEST_CASE("a soak that is not usable is a row without numbers") {
   options.phases = {{"M3C"}};
   const Sweep sweep = plain().sweep(celsius({900}), options);
   CHECK(sweep.failures() == 1);
-  CHECK(sweep.brief() == "plain, 1 soaks from 900 to 900 C, 1 NOT USABLE");
+  CHECK(sweep.brief() == "plain, 1 soak at 900 C, 1 NOT USABLE");
   CHECK(sweep.full().find("\n900   NOT USABLE\n") != std::string::npos);
 }

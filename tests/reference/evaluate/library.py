@@ -97,7 +97,7 @@ def _phase_model(name, elements):
 
 @lru_cache(maxsize=None)
 def _soak(composition, celsius, settings):
-    steel = gs.Steel(dict(composition))
+    steel = gs.Steel(dict(composition) or {"Fe": 100.0})  # a record without alloy
     options = {k: list(v) if isinstance(v, tuple) else v for k, v in settings}
     state = steel.soak(celsius=celsius, **options)
     if not state.usable:

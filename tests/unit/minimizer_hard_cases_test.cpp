@@ -1,0 +1,96 @@
+/// Conditions on which an earlier state of the minimizer was wrong, stalled, or claimed
+/// too much. Energies of the better minimum are from searches with many more starts.
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "solve_helpers.hpp"
+
+using namespace gibbsteel;
+using namespace gibbsteel::testing;
+
+TEST_CASE("a minimum that eight starts do not see") {
+  const auto s = solve_moles({{"Mn", .030924829368513},
+                              {"Fe", .060365078340576},
+                              {"C", .11239061760749},
+                              {"W", .47689581390632},
+                              {"Si", .29481587510444},
+                              {"Ni", .00053961526604295},
+                              {"Cr", .024068170406624}},
+                             Temperature::kelvin(1220.784498226),
+                             {"austenite", "M6C", "M7C3", "M2C"});
+  REQUIRE(s.result.report.usable());
+  CHECK(s.result.gibbs_energy < -52127.2);
+  CHECK(s.of("M2C").size() == 2);
+}
+
+TEST_CASE("two ferrites far below the validity range") {
+  const auto s = solve_moles(
+      {{"Mn", .28089415766884}, {"V", .27150595329344}, {"Cr", .44759988903773}},
+      Temperature::kelvin(460.60386199952));
+  REQUIRE(s.result.report.usable());
+  CHECK(s.result.gibbs_energy < -20120.66);
+  CHECK(s.of("ferrite").size() == 2);
+}
+
+TEST_CASE("what polishing the absent phases finds is not left standing") {
+  const auto s = solve_moles({{"Fe", .82034306613},
+                              {"C", .03305702867},
+                              {"Cr", .03732372006},
+                              {"Mo", .0242973048},
+                              {"W", .02812609139},
+                              {"V", .01951056807},
+                              {"Mn", .0158447036},
+                              {"Si", .02149751727}},
+                             Temperature::kelvin(614.33));
+  if (s.result.report.usable()) CHECK(s.result.report.lowest_absent >= -1e-3);
+}
+
+TEST_CASE("inside a narrow gap one phase is never certified") {
+  // Cr-W, L = 32400 J/mol: consolute temperature L / (2 R) = 1948.4 K. Just below it
+  // the middle of the gap is inside the spinodal.
+  for (const double kelvin : {1947.2, 1947.7, 1947.91, 1948.11}) {
+    CAPTURE(kelvin);
+    const auto s = solve_moles({{"Cr", 0.5}, {"W", 0.5}}, Temperature::kelvin(kelvin),
+                               {"ferrite"});
+    if (s.result.report.usable()) CHECK(s.of("ferrite").size() == 2);
+  }
+}
+
+TEST_CASE("a compound alone among the candidates has no potentials") {
+  const auto s = solve_moles({{"Fe", 3}, {"C", 1}}, Temperature::kelvin(1000), {"M3C"});
+  REQUIRE(s.result.report.usable());
+  CHECK_FALSE(s.result.report.unique);
+  CHECK(std::isnan(s.result.chemical_potential[0]));
+  CHECK(std::isnan(s.result.chemical_potential[1]));
+  CHECK(std::isfinite(s.result.gibbs_energy));
+}
+
+TEST_CASE("a trace that the majority phases do not dissolve") {
+  for (const double nickel : {1e-12, 3e-14, 1e-15}) {
+    CAPTURE(nickel);
+    const auto s = solve_moles({{"Cr", .778}, {"C", .222}, {"Ni", nickel}},
+                               Temperature::kelvin(1647.7));
+    REQUIRE(s.result.report.usable());
+    CHECK(s.result.report.balance_residual < 1e-10);
+  }
+}
+
+TEST_CASE("many traces at once") {
+  const auto t = Temperature::celsius(1038.8600503181765);
+  const auto s = solve_weight({{"C", 1.8124612378912608},
+                               {"W", 3.504056803277497e-08},
+                               {"V", 2.9416758972281468e-09},
+                               {"Mn", 1.00617110480613e-09},
+                               {"Si", 2.1009057813803598e-08}},
+                              t);
+  CHECK(s.result.report.usable());
+}
+
+TEST_CASE("pure iron at the temperature of its transition: either phase is right") {
+  const auto s = solve_moles({{"Fe", 1}}, Temperature::kelvin(1184.811939626715));
+  REQUIRE(s.result.report.usable());
+  CHECK(s.result.report.lowest_absent > -1e-3);
+  CHECK(s.result.report.lowest_absent < 1e-3);
+}
