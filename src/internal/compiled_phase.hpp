@@ -33,10 +33,8 @@ struct CompiledPhase {
   std::size_t sublattice_count() const noexcept { return first.size() - 1; }
 };
 
-/// @throws DataError gibbsteel.data.103 or .154 for a phase beyond what the kernels
-/// hold:
-///         sublattices, constituents, orders, mixes (files are checked when read; this
-///         is for sets made by hand or read with other limits)
+/// @throws DataError for a phase beyond what the kernels hold, see phase_capacity.hpp:
+///         files are checked when read, sets made by hand are not
 CompiledPhase compile_phase(const ParameterSet& set, const Phase& phase,
                             std::span<const std::string> active);
 
