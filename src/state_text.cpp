@@ -70,13 +70,13 @@ std::string composition_table(const State& state) {
 std::string solution(const State& state) {
   const std::string* nearest = nullptr;
   double force = 0.0;
-  for (const auto& [kind, value] : state.driving_force) {
+  for (const auto& entry : state.driving_force) {
     const bool present =
         std::any_of(state.occurrences.begin(), state.occurrences.end(),
-                    [&](const Occurrence& o) { return o.kind == kind; });
-    if (present || (nearest && value <= force)) continue;
-    nearest = &kind;
-    force = value;
+                    [&](const Occurrence& o) { return o.kind == entry.first; });
+    if (present || (nearest && entry.second <= force)) continue;
+    nearest = &entry.first;
+    force = entry.second;
   }
   const std::string text = "solution: converged, every absent phase checked; ";
   if (!nearest) return text + "no other phase can form";

@@ -12,6 +12,10 @@ struct PhaseSet {
   double amount = 0.0;  ///< mol of formula units per mol of atoms
   std::vector<double> y;
   int shrinking_steps = 0;  ///< consecutive refinement steps that hit the lower limit
+  /// When that began: the share of the step at which the amount would have been zero,
+  /// and the amount.
+  double vanishing_share = 0.0;
+  double amount_before = 0.0;
 };
 
 /// Sets of one phase closer than this (largest difference of site fractions) are one

@@ -16,6 +16,7 @@ struct Stage {
   int rounds;
 };
 constexpr std::array kStages{Stage{100.0, 15}, Stage{1.0, 25}, Stage{0.01, 40}};
+constexpr double kProgress = 1e-9;     ///< least fall of the energy [J/mol of atoms]
 constexpr double kNewSetAtoms = 1e-3;  ///< most atoms in a phase that is added
 constexpr double kNewSetShare = 0.1;   ///< and most of any element's atoms
 
@@ -85,24 +86,32 @@ bool Search::refine_with(const AbsentMinimum& lowest) {
   if (sets_.size() >= conditions_.elements()) return false;
   auto sets = sets_;
   auto mu = mu_;
-  sets.push_back({lowest.phase, first_amount(conditions_, lowest), lowest.y, 0});
+  PhaseSet added;
+  added.phase = lowest.phase;
+  added.amount = first_amount(conditions_, lowest);
+  added.y = lowest.y;
+  sets.push_back(std::move(added));
   const auto result = refine(conditions_, options_.max_newton_steps,
                              options_.balance_tolerance, sets, mu);
   newton_steps_ += result.steps;
   const double before = total_energy(conditions_, sets_);
-  if (!result.converged || total_energy(conditions_, sets) >= before) return false;
+  if (!result.converged || total_energy(conditions_, sets) > before - kProgress)
+    return false;
   sets_ = std::move(sets);
   mu_ = std::move(mu);
   last_ = result;
   return true;
 }
 
-/// Adds what lies below the plane, and refines with it or from the program again.
+/// Adds what lies below the plane, and refines with it or from the program again:
+/// deeper each time, until the energy falls.
 bool Search::refine_again(const std::vector<AbsentMinimum>& violations) {
   add_columns(violations);
   if (refine_with(violations.front())) return true;
+  const double before = total_energy(conditions_, sets_);
   for (const Stage& stage : kStages)
-    if (generation_.run(stage.depth, stage.rounds) && refine_from_program())
+    if (generation_.run(stage.depth, stage.rounds) && refine_from_program() &&
+        total_energy(conditions_, sets_) < before - kProgress)
       return true;
   return false;
 }

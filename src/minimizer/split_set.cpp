@@ -53,7 +53,10 @@ bool split_set(ColumnGeneration& generation, std::span<const double> mu,
   descend(conditions, candidate, mu, limits, generation.step(), other.data());
   if (distance(one, other) < 2.0 * kMergeDistance) return false;
   set.amount *= 0.5;
-  PhaseSet second{set.phase, set.amount, std::move(other), 0};
+  PhaseSet second;
+  second.phase = set.phase;
+  second.amount = set.amount;
+  second.y = std::move(other);
   set.y = std::move(one);
   sets.push_back(std::move(second));
   return true;

@@ -229,22 +229,34 @@ void Newton::take_step() {
     set.y.swap(moved);
     const double dn = fraction * change_[static_cast<Eigen::Index>(e_ + f)];
     const bool shrinks = set.amount + dn < kShrink * set.amount;
+    if (shrinks && set.shrinking_steps == 0) {
+      set.vanishing_share = -set.amount / dn;
+      set.amount_before = set.amount;
+    }
     set.amount = shrinks ? kShrink * set.amount : set.amount + dn;
     set.shrinking_steps = shrinks ? set.shrinking_steps + 1 : 0;
   }
   remove_vanished();
 }
 
+/// Removes one set that keeps shrinking: the one that would have vanished first. The
+/// others get their amounts back, for without it they may stay.
 void Newton::remove_vanished() {
-  for (std::size_t f = 0; f < sets_.size() && sets_.size() > 1;) {
-    if (sets_[f].shrinking_steps >= kShrinkingStepsAllowed) {
-      sets_.erase(sets_.begin() + static_cast<std::ptrdiff_t>(f));
-      largest_change_ = 1.0;
-    } else {
-      ++f;
-    }
-  }
+  std::size_t first = sets_.size();
+  for (std::size_t f = 0; f < sets_.size() && sets_.size() > 1; ++f)
+    if (sets_[f].shrinking_steps >= kShrinkingStepsAllowed &&
+        (first == sets_.size() ||
+         sets_[f].vanishing_share < sets_[first].vanishing_share))
+      first = f;
   const std::size_t before = sets_.size();
+  if (first < before) {
+    for (PhaseSet& set : sets_) {
+      if (set.shrinking_steps == 0) continue;
+      set.amount = set.amount_before;
+      set.shrinking_steps = 0;
+    }
+    sets_.erase(sets_.begin() + static_cast<std::ptrdiff_t>(first));
+  }
   merge_close_sets(sets_);
   if (sets_.size() != before) largest_change_ = 1.0;
 }
