@@ -104,14 +104,15 @@ bool Search::refine_with(const AbsentMinimum& lowest) {
 }
 
 /// Adds what lies below the plane, and refines with it or from the program again:
-/// deeper each time, until the energy falls.
+/// deeper each time, until the energy falls or, where the assemblage leaves the
+/// potentials free, they move.
 bool Search::refine_again(const std::vector<AbsentMinimum>& violations) {
   add_columns(violations);
   if (refine_with(violations.front())) return true;
   const double before = total_energy(conditions_, sets_);
   for (const Stage& stage : kStages)
     if (generation_.run(stage.depth, stage.rounds) && refine_from_program() &&
-        total_energy(conditions_, sets_) < before - kProgress)
+        (total_energy(conditions_, sets_) < before - kProgress || !last_.unique))
       return true;
   return false;
 }
