@@ -44,18 +44,23 @@ TEST_CASE("what polishing the absent phases finds is not left standing") {
                               {"Mn", .0158447036},
                               {"Si", .02149751727}},
                              Temperature::kelvin(614.33));
-  if (s.result.report.usable()) CHECK(s.result.report.lowest_absent >= -1e-3);
+  REQUIRE(s.result.report.usable());
+  CHECK(s.result.report.lowest_absent >= -1e-3);
 }
 
 TEST_CASE("inside a narrow gap one phase is never certified") {
   // Cr-W, L = 32400 J/mol: consolute temperature L / (2 R) = 1948.4 K. Just below it
   // the middle of the gap is inside the spinodal.
+  int solved = 0;
   for (const double kelvin : {1947.2, 1947.7, 1947.91, 1948.11}) {
     CAPTURE(kelvin);
     const auto s = solve_moles({{"Cr", 0.5}, {"W", 0.5}}, Temperature::kelvin(kelvin),
                                {"ferrite"});
-    if (s.result.report.usable()) CHECK(s.of("ferrite").size() == 2);
+    if (!s.result.report.usable()) continue;
+    ++solved;
+    CHECK(s.of("ferrite").size() == 2);
   }
+  CHECK(solved >= 2);  // the others come back flagged
 }
 
 TEST_CASE("a compound alone among the candidates has no potentials") {
