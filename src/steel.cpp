@@ -1,110 +1,17 @@
 #include "gibbsteel/steel.hpp"
 
-#include <cmath>
-
-#include "gibbsteel/curve_value.hpp"
 #include "gibbsteel/errors.hpp"
-#include "internal/candidate_phases.hpp"
-#include "internal/kind_names.hpp"
-#include "internal/number_format.hpp"
 #include "internal/shared_hash.hpp"
-#include "internal/soak_warnings.hpp"
+#include "internal/soak_problem.hpp"
 
 namespace gibbsteel {
-namespace {
-
-/// "did you mean 2300 F (1260 C)? " where the number read as F is a soak; else empty.
-std::string fahrenheit_hint(double celsius) {
-  const double read_as_f = Temperature::fahrenheit(celsius).in_celsius();
-  if (!(celsius > 0.0 && read_as_f < 1600.0)) return "";
-  return "did you mean " + internal::fixed(celsius, 0) + " F (" +
-         internal::fixed(read_as_f, 0) + " C)? ";
-}
-
-/// Refuses all that are not temperatures of a soak, in one go.
-void check_temperatures(std::span<const Temperature> temperatures) {
-  constexpr double kLowest = 300.0, kHighest = 2500.0;  // [K]
-  std::vector<Problem> problems;
-  for (const Temperature t : temperatures) {
-    const double kelvin = t.in_kelvin();
-    if (kelvin >= kLowest && kelvin <= kHighest) continue;  // NaN is not
-    const std::string text =
-        std::isnan(kelvin) ? "is nan K = nan C"
-                           : "is " + internal::fixed(kelvin, 1) +
-                                 " K = " + internal::fixed(t.in_celsius(), 1) + " C";
-    const std::string hint = kelvin > kHighest ? fahrenheit_hint(t.in_celsius()) : "";
-    problems.push_back({"gibbsteel.input.210", "temperature", text,
-                        hint +
-                            "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and "
-                            "check the unit"});
-  }
-  if (!problems.empty()) throw InputError(std::move(problems));
-}
-
-/// Matrix phases together: percents add up, compositions are weighted by mass and
-/// atoms.
-Matrix matrix_of(const State& state) {
-  Matrix matrix;
-  matrix.mass_percent = matrix.volume_percent = 0.0;
-  double moles = 0.0;
-  const auto phases = state.matrix_phases();
-  for (const Occurrence& o : phases) {
-    matrix.mass_percent += o.mass_percent;
-    matrix.volume_percent += o.volume_percent;
-    moles += o.mole_percent;
-  }
-  for (const Occurrence& o : phases)
-    for (const auto& [symbol, percent] : o.weight_percent) {
-      const double mass = percent * o.mass_percent / matrix.mass_percent;
-      const double fraction = o.atom_fraction[symbol] * o.mole_percent / moles;
-      matrix.weight_percent.set(symbol, matrix.weight_percent[symbol] + mass);
-      matrix.atom_fraction.set(symbol, matrix.atom_fraction[symbol] + fraction);
-    }
-  return matrix;
-}
-
-double carbon_activity(const PhaseSystem& system, const Equilibrium& result) {
-  const auto& elements = system.elements();
-  const Element* carbon = system.parameters().find_element("C");
-  for (std::size_t e = 0; carbon && e < elements.size(); ++e) {
-    if (elements[e] != "C") continue;
-    const Temperature t = result.temperature;
-    const double graphite =
-        curve_value(system.parameters(), carbon->reference_curve, t);
-    return std::exp((result.chemical_potential[e] - graphite) /
-                    (kGasConstant * t.in_kelvin()));
-  }
-  return Occurrence::kUnknown;
-}
-
-void fill_results(const PhaseSystem& system, const Equilibrium& result, State& state) {
-  state.occurrences = occurrences(system, result, state.basis);
-  state.matrix = matrix_of(state);
-  state.carbide_volume_percent = state.carbide_mass_percent = 0.0;
-  for (const Occurrence& o : state.carbides()) {
-    state.carbide_volume_percent += o.volume_percent;
-    state.carbide_mass_percent += o.mass_percent;
-  }
-  double mass = 0.0, volume = 0.0;
-  for (const Occurrence& o : state.occurrences) {
-    mass += o.mole_percent * o.molar_mass;
-    volume += o.mole_percent * o.molar_volume;
-  }
-  state.density = mass / volume;
-  state.gibbs_energy = result.gibbs_energy;
-  state.carbon_activity = carbon_activity(system, result);
-  for (std::size_t e = 0; e < system.elements().size(); ++e)
-    state.chemical_potential.set(system.elements()[e], result.chemical_potential[e]);
-  state.driving_force = driving_forces(system, result);
-}
-
-}  // namespace
 
 Steel::Steel(const NamedValues& weight_percent, SteelOptions options)
     : name_(std::move(options.name)),
       parameters_(options.parameters ? std::move(options.parameters)
                                      : default_parameters()),
       hash_(internal::shared_hash(parameters_)),
+      bind_tramp_elements_(options.bind_tramp_elements),
       analysis_(
           read_analysis(weight_percent, *parameters_, options.bind_tramp_elements)) {
   for (const auto& [symbol, fraction] : analysis_.mole_fractions(*parameters_)) {
@@ -113,41 +20,21 @@ Steel::Steel(const NamedValues& weight_percent, SteelOptions options)
   }
 }
 
-PhaseSystem Steel::system_for(const SoakOptions& options) const {
-  return {parameters_, elements_, internal::candidate_phases(*parameters_, options)};
-}
-
-State Steel::soak_in(const PhaseSystem& system, Temperature t,
-                     const SoakOptions& options) const {
-  State state;
-  state.steel = name_;
-  state.analysis = analysis_;
-  state.temperature = t;
-  state.basis = options.basis;
-  state.parameters = parameters_->title();
-  state.parameters_hash = hash_;
-  state.kinds = internal::kind_names(*parameters_);
-  const Equilibrium result = minimize(system, t, mole_fractions_, options.solve);
-  state.solve_report = result.report;
-  if (result.report.usable()) fill_results(system, result, state);
-  state.warnings = internal::soak_warnings(*parameters_, state);
-  return state;
-}
-
 State Steel::soak(Temperature t, const SoakOptions& options) const {
-  check_temperatures({&t, 1});
-  return soak_in(system_for(options), t, options);
+  internal::check_temperatures({&t, 1});
+  const internal::SoakProblem problem(*this, options);
+  return problem.state_of(problem.solve(t));
 }
 
 Sweep Steel::sweep(std::span<const Temperature> temperatures,
                    const SoakOptions& options,
                    const std::function<bool(std::size_t)>& progress) const {
-  check_temperatures(temperatures);
-  const PhaseSystem system = system_for(options);
+  internal::check_temperatures(temperatures);
+  const internal::SoakProblem problem(*this, options);
   Sweep sweep;
   sweep.steel = name_;
   for (const Temperature t : temperatures) {
-    sweep.states.push_back(soak_in(system, t, options));
+    sweep.states.push_back(problem.state_of(problem.solve(t)));
     const bool more = sweep.states.size() < temperatures.size();
     if (progress && !progress(sweep.states.size()) && more) {
       sweep.cancelled = true;
@@ -155,6 +42,15 @@ Sweep Steel::sweep(std::span<const Temperature> temperatures,
     }
   }
   return sweep;
+}
+
+Steel Steel::with(const NamedValues& weight_percent, std::string name) const {
+  NamedValues changed;
+  for (const auto& [symbol, percent] : analysis_.given)
+    if (symbol != "Fe") changed.set(symbol, percent);
+  for (const auto& [symbol, percent] : weight_percent) changed.set(symbol, percent);
+  return Steel(changed, {name.empty() ? name_ : std::move(name), parameters_,
+                         bind_tramp_elements_});
 }
 
 std::string Steel::brief() const {

@@ -39,6 +39,16 @@ class Steel {
   const std::string& name() const noexcept { return name_; }
   const MillAnalysis& analysis() const noexcept { return analysis_; }
   const SharedParameters& parameters() const noexcept { return parameters_; }
+  const std::string& parameters_hash() const noexcept { return hash_; }
+  bool binds_tramp_elements() const noexcept { return bind_tramp_elements_; }
+  /// Elements that enter the calculation, and their mole fractions (sum 1).
+  const std::vector<std::string>& elements() const noexcept { return elements_; }
+  const std::vector<double>& mole_fractions() const noexcept { return mole_fractions_; }
+
+  /// The steel with these weight percents instead, balance Fe; a new element is added,
+  /// the others keep their weight percent. The name is kept when none is given.
+  /// @throws InputError as the constructor
+  Steel with(const NamedValues& weight_percent, std::string name = {}) const;
 
   /// Equilibrium at one temperature. Warnings are on the state.
   /// @throws InputError gibbsteel.input.210 (temperature not finite or outside 300 K to
@@ -57,13 +67,10 @@ class Steel {
   std::string brief() const;  ///< one line
 
  private:
-  PhaseSystem system_for(const SoakOptions& options) const;
-  State soak_in(const PhaseSystem& system, Temperature t,
-                const SoakOptions& options) const;
-
   std::string name_;
   SharedParameters parameters_;
   std::string hash_;
+  bool bind_tramp_elements_ = false;
   MillAnalysis analysis_;
   std::vector<std::string> elements_;
   std::vector<double> mole_fractions_;

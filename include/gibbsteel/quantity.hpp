@@ -1,0 +1,54 @@
+#pragma once
+/// A number that every usable state has: what targets, comparisons, tolerance bands and
+/// designs are about.
+
+#include <functional>
+#include <string>
+
+#include "gibbsteel/state_slope.hpp"
+
+namespace gibbsteel {
+
+class Quantity {
+ public:
+  using Value = std::function<double(const State&)>;
+  using Slope = std::function<double(const State&, const StateSlope&)>;
+
+  /// @param name   for tables, "carbon in the matrix"
+  /// @param unit   "wt%", "vol%", "" for a pure number
+  /// @param value  from a usable state; NaN where it does not exist
+  /// @param slope  its derivative, given the state's; when left out, a central
+  ///               difference of `value` along the slope of the state is used
+  Quantity(std::string name, std::string unit, Value value, Slope slope = {});
+
+  const std::string& name() const noexcept { return name_; }
+  const std::string& unit() const noexcept { return unit_; }
+  /// "carbon in the matrix [wt%]"
+  std::string label() const;
+  /// NaN when the state is not usable.
+  double value(const State& state) const;
+  double slope(const State& state, const StateSlope& slope) const;
+
+ private:
+  std::string name_, unit_;
+  Value value_;
+  Slope slope_;
+};
+
+namespace quantities {
+
+/// An element in all matrix phases together [wt%].
+Quantity matrix(const std::string& element);
+/// A kind of carbide, all its occurrences [vol% or mass% of the steel]; 0 when absent.
+/// The kind is checked by the first state. @throws InputError gibbsteel.input.205 then
+Quantity volume_percent(const std::string& kind);
+Quantity mass_percent(const std::string& kind);
+/// All carbides together.
+Quantity carbide_volume_percent();
+Quantity carbide_mass_percent();
+/// Relative to graphite.
+Quantity carbon_activity();
+
+}  // namespace quantities
+
+}  // namespace gibbsteel

@@ -1,0 +1,30 @@
+#pragma once
+/// What many soaks of one steel share, and the way from an equilibrium to a state.
+
+#include <vector>
+
+#include "gibbsteel/steel.hpp"
+
+namespace gibbsteel::internal {
+
+/// A steel made ready for the minimizer: compiled phases and overall composition.
+struct SoakProblem {
+  PhaseSystem system;
+  std::vector<double> mole_fractions;  ///< as system.elements()
+  SoakOptions options;
+  State blank;  ///< everything that does not depend on temperature
+
+  /// @throws InputError gibbsteel.input.205, .212
+  SoakProblem(const Steel& steel, const SoakOptions& chosen);
+
+  /// Cold solve: equilibrium at one temperature, without warnings or names.
+  Equilibrium solve(Temperature t) const;
+  /// Everything a metallurgist reads, with the warnings.
+  State state_of(const Equilibrium& result) const;
+};
+
+/// Refuses all that are not temperatures of a soak, in one go.
+/// @throws InputError gibbsteel.input.210
+void check_temperatures(std::span<const Temperature> temperatures);
+
+}  // namespace gibbsteel::internal

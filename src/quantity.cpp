@@ -1,0 +1,100 @@
+#include "gibbsteel/quantity.hpp"
+
+#include <algorithm>
+
+#include "gibbsteel/errors.hpp"
+#include "internal/kind_names.hpp"
+
+namespace gibbsteel {
+namespace {
+
+/// Sum of `member` over all occurrences of a kind.
+double sum_over(const std::vector<Occurrence>& occurrences, const std::string& kind,
+                double Occurrence::*member) {
+  double sum = 0.0;
+  for (const Occurrence& o : occurrences)
+    if (o.kind == kind) sum += o.*member;
+  return sum;
+}
+
+Quantity amount_of(const std::string& kind, const std::string& unit,
+                   double Occurrence::*member) {
+  return {kind, unit,
+          [kind, member](const State& state) {
+            if (std::find(state.kinds.begin(), state.kinds.end(), kind) ==
+                state.kinds.end())
+              throw InputError({internal::no_such_kind(state.kinds, kind, "kind")});
+            return sum_over(state.occurrences, kind, member);
+          },
+          [kind, member](const State&, const StateSlope& slope) {
+            return sum_over(slope.occurrences, kind, member);
+          }};
+}
+
+Quantity plain(const std::string& name, const std::string& unit, double State::*value,
+               double StateSlope::*slope) {
+  return {name, unit, [value](const State& state) { return state.*value; },
+          [slope](const State&, const StateSlope& s) { return s.*slope; }};
+}
+
+}  // namespace
+
+Quantity::Quantity(std::string name, std::string unit, Value value, Slope slope)
+    : name_(std::move(name)),
+      unit_(std::move(unit)),
+      value_(std::move(value)),
+      slope_(std::move(slope)) {}
+
+std::string Quantity::label() const {
+  return unit_.empty() ? name_ : name_ + " [" + unit_ + "]";
+}
+
+double Quantity::value(const State& state) const {
+  return state.usable() ? value_(state) : Occurrence::kUnknown;
+}
+
+double Quantity::slope(const State& state, const StateSlope& slope) const {
+  if (!state.usable()) return Occurrence::kUnknown;
+  if (slope_) return slope_(state, slope);
+  // For a function without a slope of its own: small against what a state resolves.
+  constexpr double kStep = 1e-4;
+  return (value_(shifted(state, slope, kStep)) -
+          value_(shifted(state, slope, -kStep))) /
+         (2.0 * kStep);
+}
+
+namespace quantities {
+
+Quantity matrix(const std::string& element) {
+  return {element + " in the matrix", "wt%",
+          [element](const State& s) { return s.matrix.weight_percent[element]; },
+          [element](const State&, const StateSlope& slope) {
+            return slope.matrix.weight_percent[element];
+          }};
+}
+
+Quantity volume_percent(const std::string& kind) {
+  return amount_of(kind, "vol%", &Occurrence::volume_percent);
+}
+
+Quantity mass_percent(const std::string& kind) {
+  return amount_of(kind, "mass%", &Occurrence::mass_percent);
+}
+
+Quantity carbide_volume_percent() {
+  return plain("carbide", "vol%", &State::carbide_volume_percent,
+               &StateSlope::carbide_volume_percent);
+}
+
+Quantity carbide_mass_percent() {
+  return plain("carbide", "mass%", &State::carbide_mass_percent,
+               &StateSlope::carbide_mass_percent);
+}
+
+Quantity carbon_activity() {
+  return plain("carbon activity", "", &State::carbon_activity,
+               &StateSlope::carbon_activity);
+}
+
+}  // namespace quantities
+}  // namespace gibbsteel

@@ -1,0 +1,126 @@
+#include "internal/soak_problem.hpp"
+
+#include <cmath>
+
+#include "gibbsteel/curve_value.hpp"
+#include "gibbsteel/errors.hpp"
+#include "internal/candidate_phases.hpp"
+#include "internal/kind_names.hpp"
+#include "internal/number_format.hpp"
+#include "internal/soak_warnings.hpp"
+
+namespace gibbsteel::internal {
+namespace {
+
+/// "did you mean 2300 F (1260 C)? " where the number read as F is a soak; else empty.
+std::string fahrenheit_hint(double celsius) {
+  const double read_as_f = Temperature::fahrenheit(celsius).in_celsius();
+  if (!(celsius > 0.0 && read_as_f < 1600.0)) return "";
+  return "did you mean " + fixed(celsius, 0) + " F (" + fixed(read_as_f, 0) + " C)? ";
+}
+
+/// Matrix phases together: percents add up, compositions are weighted by mass and
+/// atoms.
+Matrix matrix_of(const State& state) {
+  Matrix matrix;
+  matrix.mass_percent = matrix.volume_percent = 0.0;
+  double moles = 0.0;
+  const auto phases = state.matrix_phases();
+  for (const Occurrence& o : phases) {
+    matrix.mass_percent += o.mass_percent;
+    matrix.volume_percent += o.volume_percent;
+    moles += o.mole_percent;
+  }
+  for (const Occurrence& o : phases)
+    for (const auto& [symbol, percent] : o.weight_percent) {
+      const double mass = percent * o.mass_percent / matrix.mass_percent;
+      const double fraction = o.atom_fraction[symbol] * o.mole_percent / moles;
+      matrix.weight_percent.set(symbol, matrix.weight_percent[symbol] + mass);
+      matrix.atom_fraction.set(symbol, matrix.atom_fraction[symbol] + fraction);
+    }
+  return matrix;
+}
+
+double carbon_activity(const PhaseSystem& system, const Equilibrium& result) {
+  const auto& elements = system.elements();
+  const Element* carbon = system.parameters().find_element("C");
+  for (std::size_t e = 0; carbon && e < elements.size(); ++e) {
+    if (elements[e] != "C") continue;
+    const Temperature t = result.temperature;
+    const double graphite =
+        curve_value(system.parameters(), carbon->reference_curve, t);
+    return std::exp((result.chemical_potential[e] - graphite) /
+                    (kGasConstant * t.in_kelvin()));
+  }
+  return Occurrence::kUnknown;
+}
+
+void fill_results(const PhaseSystem& system, const Equilibrium& result, State& state) {
+  state.occurrences = occurrences(system, result, state.basis);
+  state.matrix = matrix_of(state);
+  state.carbide_volume_percent = state.carbide_mass_percent = 0.0;
+  for (const Occurrence& o : state.carbides()) {
+    state.carbide_volume_percent += o.volume_percent;
+    state.carbide_mass_percent += o.mass_percent;
+  }
+  double mass = 0.0, volume = 0.0;
+  for (const Occurrence& o : state.occurrences) {
+    mass += o.mole_percent * o.molar_mass;
+    volume += o.mole_percent * o.molar_volume;
+  }
+  state.density = mass / volume;
+  state.gibbs_energy = result.gibbs_energy;
+  state.carbon_activity = carbon_activity(system, result);
+  for (std::size_t e = 0; e < system.elements().size(); ++e)
+    state.chemical_potential.set(system.elements()[e], result.chemical_potential[e]);
+  state.driving_force = driving_forces(system, result);
+}
+
+}  // namespace
+
+void check_temperatures(std::span<const Temperature> temperatures) {
+  constexpr double kLowest = 300.0, kHighest = 2500.0;  // [K]
+  std::vector<Problem> problems;
+  for (const Temperature t : temperatures) {
+    const double kelvin = t.in_kelvin();
+    if (kelvin >= kLowest && kelvin <= kHighest) continue;  // NaN is not
+    const std::string text =
+        std::isnan(kelvin)
+            ? "is nan K = nan C"
+            : "is " + fixed(kelvin, 1) + " K = " + fixed(t.in_celsius(), 1) + " C";
+    const std::string hint = kelvin > kHighest ? fahrenheit_hint(t.in_celsius()) : "";
+    problems.push_back({"gibbsteel.input.210", "temperature", text,
+                        hint +
+                            "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and "
+                            "check the unit"});
+  }
+  if (!problems.empty()) throw InputError(std::move(problems));
+}
+
+SoakProblem::SoakProblem(const Steel& steel, const SoakOptions& chosen)
+    : system(steel.parameters(), steel.elements(),
+             candidate_phases(*steel.parameters(), chosen)),
+      mole_fractions(steel.mole_fractions()),
+      options(chosen) {
+  blank.steel = steel.name();
+  blank.analysis = steel.analysis();
+  blank.basis = chosen.basis;
+  blank.parameters = steel.parameters()->title();
+  blank.parameters_hash = steel.parameters_hash();
+  blank.kinds = kind_names(*steel.parameters());
+}
+
+Equilibrium SoakProblem::solve(Temperature t) const {
+  return minimize(system, t, mole_fractions, options.solve);
+}
+
+State SoakProblem::state_of(const Equilibrium& result) const {
+  State state = blank;
+  state.temperature = result.temperature;
+  state.solve_report = result.report;
+  if (result.report.usable()) fill_results(system, result, state);
+  state.warnings = soak_warnings(system.parameters(), state);
+  return state;
+}
+
+}  // namespace gibbsteel::internal
