@@ -67,12 +67,14 @@ void bind_steel(py::module_& m) {
            py::arg("weight_percent"), py::arg("name"), py::arg("parameters"),
            py::arg("bind_tramp_elements"))
       .def_property_readonly("name", &Steel::name)
+      .def_property_readonly("binds_tramp_elements", &Steel::binds_tramp_elements)
       .def_property_readonly("analysis", &Steel::analysis)
       .def_property_readonly(
           "parameters",
           [](const Steel& s) {
             return std::const_pointer_cast<ParameterSet>(s.parameters());
           })
+      .def("changed", &Steel::changed, py::arg("weight_percent"), py::arg("name"))
       .def(
           "soak",
           [](const Steel& s, double kelvin, const SoakOptions& options) {

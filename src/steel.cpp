@@ -44,12 +44,12 @@ Sweep Steel::sweep(std::span<const Temperature> temperatures,
   return sweep;
 }
 
-Steel Steel::with(const NamedValues& weight_percent, std::string name) const {
-  NamedValues changed;
+Steel Steel::changed(const NamedValues& weight_percent, std::string name) const {
+  NamedValues all;
   for (const auto& [symbol, percent] : analysis_.given)
-    if (symbol != "Fe") changed.set(symbol, percent);
-  for (const auto& [symbol, percent] : weight_percent) changed.set(symbol, percent);
-  return Steel(changed, {name.empty() ? name_ : std::move(name), parameters_,
+    if (symbol != "Fe") all.set(symbol, percent);
+  for (const auto& [symbol, percent] : weight_percent) all.set(symbol, percent);
+  return Steel(all, {name.empty() ? name_ : std::move(name), parameters_,
                          bind_tramp_elements_});
 }
 

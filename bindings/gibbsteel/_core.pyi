@@ -564,6 +564,9 @@ class CompiledSteel(_Compiled):
     @property
     def parameters(self) -> ParameterSet:
         """The parameter set in use."""
+    @property
+    def binds_tramp_elements(self) -> bool: ...
+    def changed(self, weight_percent: dict[str, float], name: str) -> CompiledSteel: ...
     def soak(self, kelvin: float, options: SoakOptions) -> State:
         """Equilibrium at one temperature."""
     def sweep(

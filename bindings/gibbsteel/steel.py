@@ -71,12 +71,11 @@ class Steel:
         bind_tramp_elements: bool = False,
         **elements: float,
     ) -> None:
-        self._bind = bool(bind_tramp_elements)
         self._core = _core.CompiledSteel(
             as_weight_percent(composition, elements),
             name,
             default_parameters() if parameters is None else parameters,
-            self._bind,
+            bool(bind_tramp_elements),
         )
 
     @property
@@ -93,6 +92,40 @@ class Steel:
     def parameters(self) -> ParameterSet:
         """The parameter set in use."""
         return self._core.parameters
+
+    def changed(
+        self,
+        composition: Mapping[str, float] | None = None,
+        *,
+        name: str = "",
+        **elements: float,
+    ) -> Steel:
+        """The steel with these weight percents instead, balance Fe.
+
+        Parameters
+        ----------
+        composition : mapping of str to float, optional
+            Weight percent by element symbol; a new element is added, the others keep
+            their weight percent.
+        name : str
+            Name of the new steel; that of this one when left out.
+        **elements : float
+            Weight percents as keywords instead of, or besides, the mapping.
+
+        Examples
+        --------
+        >>> steel = Steel({"C": 0.55, "Cr": 4.5}, name="heat 7")
+        >>> steel.changed(C=0.65, Co=3, name="heat 7, more C and Co")
+        <Steel heat 7, more C and Co: 0.65C 4.5Cr 3Co, balance Fe (wt%)>
+        """
+        changes = as_weight_percent(composition, elements)
+        return self._wrapped(self._core.changed(changes, name))
+
+    @classmethod
+    def _wrapped(cls, core: _core.CompiledSteel) -> Steel:
+        steel = cls.__new__(cls)
+        steel._core = core
+        return steel
 
     def soak(
         self,
@@ -182,13 +215,14 @@ class Steel:
             return NotImplemented
         return (
             self.name == other.name
-            and self._bind == other._bind
+            and self._core.binds_tramp_elements == other._core.binds_tramp_elements
             and self.analysis == other.analysis
             and self.parameters == other.parameters
         )
 
     def __reduce__(self) -> tuple[Any, ...]:
-        return _rebuild, (self.analysis.given, self.name, self.parameters, self._bind)
+        bind = self._core.binds_tramp_elements
+        return _rebuild, (self.analysis.given, self.name, self.parameters, bind)
 
 
 def _rebuild(

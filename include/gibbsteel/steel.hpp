@@ -48,7 +48,7 @@ class Steel {
   /// The steel with these weight percents instead, balance Fe; a new element is added,
   /// the others keep their weight percent. The name is kept when none is given.
   /// @throws InputError as the constructor
-  Steel with(const NamedValues& weight_percent, std::string name = {}) const;
+  Steel changed(const NamedValues& weight_percent, std::string name = {}) const;
 
   /// Equilibrium at one temperature. Warnings are on the state.
   /// @throws InputError gibbsteel.input.210 (temperature not finite or outside 300 K to

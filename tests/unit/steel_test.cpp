@@ -152,3 +152,13 @@ TEST_CASE("pure chromium carbide: a steel without iron is still computed") {
   CHECK(state.carbide_volume_percent == doctest::Approx(100.0));
   CHECK(holds(codes(state), "305"));
 }
+
+TEST_CASE("a changed steel keeps what was not named, balance Fe") {
+  const Steel base({{"C", 0.55}, {"Cr", 4.5}, {"Cu", 0.1}}, {"heat 7", {}, false});
+  const Steel richer = base.changed({{"C", 0.65}, {"Co", 3.0}});
+  CHECK(richer.name() == "heat 7");
+  CHECK(richer.analysis().given ==
+        NamedValues{{"C", 0.65}, {"Cr", 4.5}, {"Cu", 0.1}, {"Co", 3.0}});
+  CHECK(richer.analysis().modelled["Fe"] < base.analysis().modelled["Fe"]);
+  CHECK(base.changed({}, "heat 8").name() == "heat 8");
+}
