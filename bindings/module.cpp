@@ -20,4 +20,5 @@ PYBIND11_MODULE(_core, m) {
   bind_quantity(m);
   bind_sweep(m);
   bind_steel(m);
+  bind_sensitivities(m);
 }
