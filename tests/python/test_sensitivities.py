@@ -26,7 +26,7 @@ def test_slopes_have_the_form_of_the_state(slopes):
     assert [o.name for o in carbon.occurrences] == [o.name for o in state.occurrences]
     assert list(carbon.matrix.weight_percent) == list(state.matrix.weight_percent)
     assert list(carbon.driving_force) == list(state.driving_force)
-    assert carbon["M6C"] == carbon.occurrences[1] or carbon["M6C"].name == "M6C"
+    assert carbon["M6C"] in carbon.occurrences
     assert (carbon.input.kind, carbon.input.unit) == ("element", "wt%")
     assert slopes["temperature"].input.unit == "K"
     assert not carbon.one_sided and carbon.remark == ""
