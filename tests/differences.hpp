@@ -61,14 +61,23 @@ struct Comparison {
   long not_converged = 0;  ///< numbers of which the difference depends on the step
   double worst = 0.0;      ///< largest relative miss of a compared number
   std::string worst_name;
+  /// Of the others, in units of what a soak leaves over (1e-11 of the number per step)
+  /// beside 1e-6 of the slope.
+  double worst_unresolved = 0.0;
+  std::string worst_unresolved_name;
 
   void add(const std::string& name, double exact, const Difference& difference) {
+    const double miss = std::abs(exact - difference.slope);
     if (!difference.resolved() || !difference.converged()) {
       ++(difference.resolved() ? not_converged : not_resolved);
+      const double excess = (miss - 1e-6 * std::abs(exact)) / (1e-11 * difference.size);
+      if (!difference.resolved() && !(excess <= worst_unresolved)) {
+        worst_unresolved = excess;
+        worst_unresolved_name = name;
+      }
       return;
     }
     ++compared;
-    const double miss = std::abs(exact - difference.slope);
     if (miss <= difference.rounding()) return;  // such as both zero
     double relative = miss / std::abs(difference.slope);
     if (!std::isfinite(relative)) relative = HUGE_VAL;
