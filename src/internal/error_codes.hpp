@@ -144,6 +144,8 @@ inline constexpr std::string_view kNotLinearizable = "gibbsteel.input.219";
 inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
 inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
+inline constexpr std::string_view kRangeWithoutLength = "gibbsteel.input.250";
+inline constexpr std::string_view kSearchOption = "gibbsteel.input.251";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -173,6 +175,8 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kMoleFractions,
      "mole fractions do not fit the system, are not positive or do not sum to 1"},
     {kSolveOption, "an option of the minimizer is outside its range"},
+    {kRangeWithoutLength, "a range of temperatures does not go upwards"},
+    {kSearchOption, "an option of a search is outside its range"},
 });
 
 // Warnings.
