@@ -2,9 +2,13 @@
 /// Umbrella header: everything public.
 
 #include "gibbsteel/assemblage.hpp"
+#include "gibbsteel/comparison.hpp"
 #include "gibbsteel/curve_value.hpp"
 #include "gibbsteel/elements.hpp"
 #include "gibbsteel/errors.hpp"
+#include "gibbsteel/makeable.hpp"
+#include "gibbsteel/matrix_twin.hpp"
+#include "gibbsteel/measured_carbide.hpp"
 #include "gibbsteel/mill_analysis.hpp"
 #include "gibbsteel/minimizer.hpp"
 #include "gibbsteel/named_values.hpp"
