@@ -253,6 +253,7 @@ State Balance::state() const {
   }
   internal::fill_percents(result.occurrences);
   internal::sort_by_size(result.occurrences);
+  for (Occurrence& o : result.occurrences) o.name.clear();
   internal::name_occurrences(result.occurrences);
   internal::fill_totals(result);
   result.carbon_activity = result.gibbs_energy = Occurrence::kUnknown;

@@ -29,7 +29,7 @@ struct MeasuredCarbide {
   double volume_percent = 0.0;      ///< of the steel, 0 to below 100
   double standard_deviation = 0.0;  ///< of the count [vol%], 0 when not known
   /// Smallest particle that was counted [micrometre], if there was a limit.
-  std::optional<double> smallest_counted;
+  std::optional<double> smallest_counted = std::nullopt;
   bool operator==(const MeasuredCarbide&) const = default;
 };
 
