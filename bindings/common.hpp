@@ -22,6 +22,9 @@ void bind_state_slope(py::module_& m);
 void bind_quantity(py::module_& m);
 void bind_sweep(py::module_& m);
 void bind_steel(py::module_& m);
+void bind_matrix_twin(py::module_& m);
+void bind_comparison(py::module_& m);
+void bind_measured_carbide(py::module_& m);
 
 }  // namespace gibbsteel::python
 

@@ -20,4 +20,7 @@ PYBIND11_MODULE(_core, m) {
   bind_quantity(m);
   bind_sweep(m);
   bind_steel(m);
+  bind_matrix_twin(m);
+  bind_comparison(m);
+  bind_measured_carbide(m);
 }

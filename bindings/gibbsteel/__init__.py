@@ -9,14 +9,21 @@ answer; ``state.usable`` and ``state.warnings`` say how far to trust it. Results
 long-hold limit (true equilibrium); shop soaks are minutes.
 """
 
+from . import measured_carbide as _measured_carbide  # adds a method to State
 from . import phase_model as _phase_model  # adds methods to PhaseModel
 from . import quantities
 from ._core import (
     BoundCompound,
+    CarbideInBalance,
+    Comparison,
+    ComparisonRow,
     Constituent,
     Equilibrium,
     Input,
+    MakeableSteps,
     Matrix,
+    MatrixBand,
+    MeasuredCarbide,
     MillAnalysis,
     Occurrence,
     ParameterSet,
@@ -24,14 +31,17 @@ from ._core import (
     PhaseModel,
     Problem,
     Quantity,
+    ShortSoak,
     SoakWarning,
     SolveOptions,
     SolveReport,
     State,
     StateSlope,
     Sweep,
+    TwinStudy,
     build_info,
 )
+from .comparison import compare
 from .errors import DataError, GibbsteelError, InputError
 from .minimizer import minimize
 from .parameters import (
@@ -46,13 +56,19 @@ __version__: str = build_info()["version"]
 
 __all__ = [
     "BoundCompound",
+    "CarbideInBalance",
+    "Comparison",
+    "ComparisonRow",
     "Constituent",
     "DataError",
     "Equilibrium",
     "GibbsteelError",
     "Input",
     "InputError",
+    "MakeableSteps",
     "Matrix",
+    "MatrixBand",
+    "MeasuredCarbide",
     "MillAnalysis",
     "Occurrence",
     "ParameterSet",
@@ -60,6 +76,7 @@ __all__ = [
     "PhaseModel",
     "Problem",
     "Quantity",
+    "ShortSoak",
     "SoakWarning",
     "SolveOptions",
     "SolveReport",
@@ -67,7 +84,9 @@ __all__ = [
     "StateSlope",
     "Steel",
     "Sweep",
+    "TwinStudy",
     "build_info",
+    "compare",
     "content_hash",
     "default_parameters",
     "load_parameters",
@@ -76,4 +95,4 @@ __all__ = [
     "write_parameters",
 ]
 
-del _phase_model
+del _measured_carbide, _phase_model

@@ -8,6 +8,7 @@ from typing import Any
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
 from .composition import as_weight_percent
+from .matrix_twin import MatrixTwinMethods
 from .names import as_names
 from .parameters import default_parameters
 from .progress import Callback, reporting
@@ -30,7 +31,7 @@ def _options(
     )
 
 
-class Steel:
+class Steel(MatrixTwinMethods):
     """A steel, given as a mill certificate in weight percent.
 
     Parameters
