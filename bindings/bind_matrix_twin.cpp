@@ -66,10 +66,7 @@ TwinStudy set_state(const py::tuple& t) {
           t[5].cast<State>(), t[6].cast<Sweep>()};
 }
 
-}  // namespace
-
-void bind_matrix_twin(py::module_& m) {
-  bind_steps(m);
+void bind_study(py::module_& m) {
   py::class_<TwinStudy>(m, "TwinStudy",
                         "A matrix twin and its residual carbide at the same and at "
                         "other temperatures.")
@@ -83,7 +80,13 @@ void bind_matrix_twin(py::module_& m) {
       .def("__repr__", [](const TwinStudy& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &TwinStudy::full)
       .def(py::pickle(&get_state, &set_state));
+}
 
+}  // namespace
+
+void bind_matrix_twin(py::module_& m) {
+  bind_steps(m);
+  bind_study(m);
   m.def(
       "matrix_twin",
       [](const Steel& steel, const State& state, const MakeableSteps& steps,
