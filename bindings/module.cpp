@@ -23,4 +23,5 @@ PYBIND11_MODULE(_core, m) {
   bind_matrix_twin(m);
   bind_comparison(m);
   bind_measured_carbide(m);
+  bind_sensitivities(m);
 }
