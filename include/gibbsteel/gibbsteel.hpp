@@ -3,6 +3,7 @@
 
 #include "gibbsteel/assemblage.hpp"
 #include "gibbsteel/comparison.hpp"
+#include "gibbsteel/composition_for.hpp"
 #include "gibbsteel/curve_value.hpp"
 #include "gibbsteel/elements.hpp"
 #include "gibbsteel/errors.hpp"

@@ -144,15 +144,6 @@ inline constexpr std::string_view kNotLinearizable = "gibbsteel.input.219";
 inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
 inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
-// Twins, comparisons, measured carbide, designs.
-inline constexpr std::string_view kNoMatrix = "gibbsteel.input.260";
-inline constexpr std::string_view kBadStep = "gibbsteel.input.261";
-inline constexpr std::string_view kBadMeasurement = "gibbsteel.input.262";
-inline constexpr std::string_view kImpossibleBalance = "gibbsteel.input.263";
-inline constexpr std::string_view kNoCarbideComposition = "gibbsteel.input.264";
-inline constexpr std::string_view kNoVolumeForBalance = "gibbsteel.input.265";
-inline constexpr std::string_view kOtherBasis = "gibbsteel.input.266";
-inline constexpr std::string_view kNothingToCompare = "gibbsteel.input.267";
 inline constexpr std::string_view kRangeWithoutLength = "gibbsteel.input.250";
 inline constexpr std::string_view kSearchOption = "gibbsteel.input.251";
 inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
@@ -188,16 +179,20 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kMoleFractions,
      "mole fractions do not fit the system, are not positive or do not sum to 1"},
     {kSolveOption, "an option of the minimizer is outside its range"},
-    {kNoMatrix, "a state has no usable matrix, or more phases in it than can be used"},
-    {kBadStep, "a rounding step of weight percents is outside its range"},
-    {kBadMeasurement, "a carbide measurement cannot be one"},
-    {kImpossibleBalance,
+    {"gibbsteel.input.260",
+     "a state has no usable matrix, or more phases in it than can be used"},
+    {"gibbsteel.input.261", "a rounding step of weight percents is outside its range"},
+    {"gibbsteel.input.262", "a carbide measurement cannot be one"},
+    {"gibbsteel.input.263",
      "measured carbide would hold more of an element than the steel"},
-    {kNoCarbideComposition,
+    {"gibbsteel.input.264",
      "a measured carbide occurs in no soak to take its composition from"},
-    {kNoVolumeForBalance, "a phase of a mass balance has no volume data"},
-    {kOtherBasis, "a state was made with other parameters or on another volume basis"},
-    {kNothingToCompare, "a comparison is asked for without states"},
+    {"gibbsteel.input.265", "a phase of a mass balance has no volume data"},
+    {"gibbsteel.input.266",
+     "a state was made with other parameters or on another volume basis"},
+    {"gibbsteel.input.267", "a comparison is asked for without states"},
+    {"gibbsteel.input.268", "a search along a composition cannot be done as asked"},
+    {"gibbsteel.input.269", "a design cannot be done as asked"},
     {kRangeWithoutLength, "a range of temperatures does not go upwards"},
     {kSearchOption, "an option of a search is outside its range"},
     {kTargetNotFinite, "the value that a quantity is to have is not a finite number"},
@@ -221,10 +216,6 @@ inline constexpr std::string_view kNotUnique = "gibbsteel.warning.311";
 inline constexpr std::string_view kCarbideFormers = "gibbsteel.warning.312";
 inline constexpr std::string_view kTypedPpm = "gibbsteel.warning.313";
 inline constexpr std::string_view kTypedFractions = "gibbsteel.warning.314";
-inline constexpr std::string_view kShortSoak = "gibbsteel.warning.345";
-inline constexpr std::string_view kSizeLimit = "gibbsteel.warning.346";
-inline constexpr std::string_view kKeptCarbide = "gibbsteel.warning.347";
-inline constexpr std::string_view kBelowLongHold = "gibbsteel.warning.348";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -248,10 +239,13 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kTypedPpm, "so much N, S or P that ppm may have been typed for weight percent"},
     {kTypedFractions,
      "so little alloy that fractions may have been typed for weight percent"},
-    {kShortSoak, "the state is a short soak with measured carbide, not an equilibrium"},
-    {kSizeLimit, "small carbides were not counted"},
-    {kKeptCarbide, "a phase that was not measured is kept at its long-hold volume"},
-    {kBelowLongHold, "less carbide was measured than the long-hold limit holds"},
+    {"gibbsteel.warning.345",
+     "the state is a short soak with measured carbide, not an equilibrium"},
+    {"gibbsteel.warning.346", "small carbides were not counted"},
+    {"gibbsteel.warning.347",
+     "a phase that was not measured is kept at its long-hold volume"},
+    {"gibbsteel.warning.348",
+     "less carbide was measured than the long-hold limit holds"},
 });
 
 }  // namespace gibbsteel::codes
