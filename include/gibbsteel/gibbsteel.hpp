@@ -5,6 +5,7 @@
 #include "gibbsteel/comparison.hpp"
 #include "gibbsteel/composition_for.hpp"
 #include "gibbsteel/curve_value.hpp"
+#include "gibbsteel/design.hpp"
 #include "gibbsteel/elements.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/linearization.hpp"
