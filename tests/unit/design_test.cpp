@@ -72,7 +72,8 @@ TEST_CASE("design: a known steel is recovered from its matrix") {
                               targets);
   MESSAGE(found.full());
   CHECK(found.status == DesignStatus::met);
-  for (const auto& [symbol, percent] : punch().analysis().given) {
+  const NamedValues given = punch().analysis().given;
+  for (const auto& [symbol, percent] : given) {
     CAPTURE(symbol);
     CHECK(found.steel.analysis().given[symbol] ==
           doctest::Approx(percent).epsilon(1e-3));
