@@ -2,16 +2,10 @@
 
 #include "common.hpp"
 #include "gibbsteel/matrix_twin.hpp"
+#include "wrapped_steel.hpp"
 
 namespace gibbsteel::python {
 namespace {
-
-/// As gibbsteel.Steel, the Python half around a compiled steel.
-py::object wrapped(const Steel& steel) {
-  return py::module_::import("gibbsteel.steel")
-      .attr("Steel")
-      .attr("_wrapped")(py::cast(steel));
-}
 
 MatrixTwinOptions options_of(const MakeableSteps& steps, bool keep_not_modelled) {
   MatrixTwinOptions options;
@@ -53,17 +47,12 @@ void bind_steps(py::module_& m) {
 }
 
 py::tuple get_state(const TwinStudy& s) {
-  return py::make_tuple(s.reference, s.exact, s.twin.analysis().given, s.twin.name(),
-                        std::const_pointer_cast<ParameterSet>(s.twin.parameters()),
-                        s.same, s.others);
+  return py::make_tuple(s.reference, s.exact, pickled(s.twin), s.same, s.others);
 }
 
 TwinStudy set_state(const py::tuple& t) {
-  Steel twin(
-      t[2].cast<NamedValues>(),
-      {t[3].cast<std::string>(), t[4].cast<std::shared_ptr<ParameterSet>>(), false});
-  return {t[0].cast<State>(), t[1].cast<NamedValues>(), std::move(twin),
-          t[5].cast<State>(), t[6].cast<Sweep>()};
+  return {t[0].cast<State>(), t[1].cast<NamedValues>(), unpickled(t[2]),
+          t[3].cast<State>(), t[4].cast<Sweep>()};
 }
 
 void bind_study(py::module_& m) {

@@ -25,6 +25,8 @@ void bind_steel(py::module_& m);
 void bind_matrix_twin(py::module_& m);
 void bind_comparison(py::module_& m);
 void bind_measured_carbide(py::module_& m);
+void bind_composition_for(py::module_& m);
+void bind_design(py::module_& m);
 void bind_sensitivities(py::module_& m);
 
 }  // namespace gibbsteel::python

@@ -23,5 +23,7 @@ PYBIND11_MODULE(_core, m) {
   bind_matrix_twin(m);
   bind_comparison(m);
   bind_measured_carbide(m);
+  bind_composition_for(m);
+  bind_design(m);
   bind_sensitivities(m);
 }

@@ -17,7 +17,11 @@ from ._core import (
     CarbideInBalance,
     Comparison,
     ComparisonRow,
+    CompositionCrossing,
+    CompositionSearch,
     Constituent,
+    Design,
+    DesignTarget,
     Equilibrium,
     Input,
     MakeableSteps,
@@ -39,10 +43,12 @@ from ._core import (
     State,
     StateSlope,
     Sweep,
+    TargetOutcome,
     TwinStudy,
     build_info,
 )
 from .comparison import compare
+from .design import design, matrix_targets, target
 from .errors import DataError, GibbsteelError, InputError
 from .minimizer import minimize
 from .parameters import (
@@ -60,8 +66,12 @@ __all__ = [
     "CarbideInBalance",
     "Comparison",
     "ComparisonRow",
+    "CompositionCrossing",
+    "CompositionSearch",
     "Constituent",
     "DataError",
+    "Design",
+    "DesignTarget",
     "Equilibrium",
     "GibbsteelError",
     "Input",
@@ -86,14 +96,18 @@ __all__ = [
     "StateSlope",
     "Steel",
     "Sweep",
+    "TargetOutcome",
     "TwinStudy",
     "build_info",
     "compare",
     "content_hash",
     "default_parameters",
+    "design",
     "load_parameters",
+    "matrix_targets",
     "minimize",
     "quantities",
+    "target",
     "write_parameters",
 ]
 

@@ -886,6 +886,220 @@ def with_measured_carbide(
 ) -> ShortSoak:
     """See gibbsteel.State.with_measured_carbide."""
 
+# bind_composition_for.cpp
+
+class CompositionCrossing(_Compiled):
+    """A composition at which the quantity has the value."""
+
+    @property
+    def weight_percent(self) -> float:
+        """Of the element."""
+    @property
+    def bracket_width(self) -> float:
+        """[weight percent]"""
+    @property
+    def kind(self) -> str:
+        """``"crossing"`` or ``"jump"``."""
+    @property
+    def rising(self) -> bool:
+        """The quantity grows with the element."""
+    @property
+    def value(self) -> float:
+        """Of `state`."""
+    @property
+    def below(self) -> float:
+        """At the low end of the bracket."""
+    @property
+    def above(self) -> float:
+        """At the high end of the bracket."""
+    @property
+    def state(self) -> State:
+        """The soak at this composition."""
+
+class CompositionSearch(_Compiled):
+    """All weight percents of one element at which a quantity has a value."""
+
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def element(self) -> str:
+        """The one that is varied."""
+    @property
+    def quantity(self) -> str:
+        """Name of the quantity."""
+    @property
+    def unit(self) -> str:
+        """Unit of the quantity."""
+    @property
+    def target(self) -> float:
+        """The wanted value."""
+    @property
+    def celsius(self) -> float:
+        """Temperature of the soaks."""
+    @property
+    def range(self) -> tuple[float, float]:
+        """Lowest and highest weight percent."""
+    @property
+    def status(self) -> str:
+        """``"found"``, ``"never reached"``, ..."""
+    @property
+    def crossings(self) -> list[CompositionCrossing]:
+        """Upwards."""
+    @property
+    def weight_percents(self) -> list[float]:
+        """Those of the crossings."""
+    @property
+    def equal(self) -> list[tuple[float, float]]:
+        """Where the quantity has the value throughout."""
+    @property
+    def lowest(self) -> float:
+        """Lowest value of all soaks of the search."""
+    @property
+    def highest(self) -> float:
+        """Highest value of all soaks of the search."""
+    @property
+    def soaks(self) -> int:
+        """That the search took."""
+    @property
+    def stopped(self) -> str:
+        """Why the range is not searched to its end; else empty."""
+    @property
+    def text(self) -> str:
+        """One sentence: the answer, or why there is none."""
+    @property
+    def complete(self) -> bool:
+        """The whole range is known."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct warnings of the states."""
+
+def composition_for(
+    steel: CompiledSteel,
+    element: str,
+    quantity: Quantity,
+    value: float,
+    low: float,
+    high: float,
+    kelvin: float,
+    options: SoakOptions,
+    steps: int = 40,
+    tolerance: float = 0.0001,
+) -> CompositionSearch:
+    """See gibbsteel.Steel.composition_for."""
+
+# bind_design.cpp
+
+class DesignTarget(_Compiled):
+    """One number of a soak and what it shall be."""
+
+    def __init__(
+        self,
+        quantity: Quantity,
+        kelvin: float,
+        sense: str,
+        wanted: float,
+        tolerance: float | None = None,
+    ) -> None: ...
+    @property
+    def quantity(self) -> Quantity:
+        """What the target is about."""
+    @property
+    def kelvin(self) -> float:
+        """Temperature of the soak."""
+    @property
+    def sense(self) -> str:
+        """``"equal"``, ``"at least"`` or ``"at most"``."""
+    @property
+    def wanted(self) -> float:
+        """In the unit of the quantity."""
+    @property
+    def tolerance(self) -> float:
+        """How far off still counts as met, in the unit of the quantity."""
+
+def matrix_targets(state: State, elements: Sequence[str]) -> list[DesignTarget]:
+    """See gibbsteel.matrix_targets."""
+
+class TargetOutcome(_Compiled):
+    """How a target came out."""
+
+    @property
+    def name(self) -> str:
+        """Of the quantity."""
+    @property
+    def unit(self) -> str:
+        """Of the quantity."""
+    @property
+    def celsius(self) -> float:
+        """Temperature of the soak."""
+    @property
+    def sense(self) -> str:
+        """``"equal"``, ``"at least"`` or ``"at most"``."""
+    @property
+    def wanted(self) -> float:
+        """In the unit of the quantity."""
+    @property
+    def tolerance(self) -> float:
+        """How far off still counts as met."""
+    @property
+    def value(self) -> float:
+        """Of the final soak."""
+    @property
+    def miss(self) -> float:
+        """Value less wanted; 0 for a limit that is kept."""
+    @property
+    def met(self) -> bool:
+        """The miss is within the tolerance."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class Design(_Compiled):
+    """A composition, and how it meets its targets."""
+
+    @property
+    def status(self) -> str:
+        """``"met"``, ``"compromise"``, ``"infeasible"`` or ``"not converged"``."""
+    @property
+    def steel(self) -> Steel:
+        """The result."""
+    @property
+    def weight_percent(self) -> dict[str, float]:
+        """Of the elements that were free."""
+    @property
+    def at_bound(self) -> list[str]:
+        """Elements held back by a bound."""
+    @property
+    def targets(self) -> list[TargetOutcome]:
+        """How each came out."""
+    @property
+    def states(self) -> list[State]:
+        """Final soaks, one per temperature of the targets."""
+    @property
+    def soaks(self) -> int:
+        """That the search took."""
+    @property
+    def starts(self) -> int:
+        """That were followed."""
+    @property
+    def text(self) -> str:
+        """One sentence: the answer, or why there is none."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct warnings of the final soaks."""
+
+def design(
+    start: CompiledSteel,
+    elements: Sequence[tuple[str, float, float]],
+    targets: Sequence[DesignTarget],
+    starts: int = 6,
+    candidates: int = 24,
+    most_steps: int = 80,
+    *,
+    steps: MakeableSteps,
+    soak: SoakOptions,
+) -> Design:
+    """See gibbsteel.design."""
+
 # bind_sensitivities.cpp
 
 class Sensitivities(_Compiled):

@@ -8,6 +8,7 @@ from typing import Any
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
 from .composition import as_weight_percent
+from .composition_for import CompositionSearchMethods
 from .matrix_twin import MatrixTwinMethods
 from .parameters import default_parameters
 from .progress import Callback, reporting
@@ -16,7 +17,7 @@ from .soak_options import soak_options
 from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 
-class Steel(MatrixTwinMethods, SensitivityMethods):
+class Steel(CompositionSearchMethods, MatrixTwinMethods, SensitivityMethods):
     """A steel, given as a mill certificate in weight percent.
 
     Parameters
