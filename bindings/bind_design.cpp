@@ -55,7 +55,6 @@ void bind_target(py::module_& m) {
                                 sense_of(t[2].cast<std::string>()), t[3].cast<double>(),
                                 t[4].cast<double>()};
           }));
-  m.def("matrix_targets", &matrix_targets, py::arg("state"), py::arg("elements"));
 }
 
 py::tuple outcome_state(const TargetOutcome& o) {
@@ -187,6 +186,7 @@ Design run(const Steel& start,
 
 void bind_design(py::module_& m) {
   bind_target(m);
+  m.def("matrix_targets", &matrix_targets, py::arg("state"), py::arg("elements"));
   bind_outcome(m);
   bind_result(m);
   const DesignOptions usual;

@@ -58,6 +58,14 @@ bool is_exact(const DesignPoint& point, bool has_equalities) {
          (!has_equalities || point.misfit <= kExact);
 }
 
+/// Among compositions that are as good the one of the earlier start is kept: the first
+/// start is the steel itself.
+bool improves(const DesignPoint& point, const DesignPoint& best) {
+  constexpr double kClearly = 0.999;
+  if (!point.better_than(best) || !best.usable()) return point.usable();
+  return best.violation > DesignPoint::kHolds || point.misfit < kClearly * best.misfit;
+}
+
 struct Found {
   DesignPoint best;
   int starts = 0;
@@ -73,7 +81,7 @@ Found search(DesignProblem& problem, const DesignOptions& options) {
     ++found.starts;
     const DesignPoint point =
         internal::descend(problem, start, aim, options.most_steps);
-    if (point.better_than(found.best)) found.best = point;
+    if (improves(point, found.best)) found.best = point;
   };
   try_from(problem.start_point(), DesignAim::constrained);
   if (is_exact(found.best, equalities)) return found;

@@ -87,7 +87,7 @@ class CompositionSearchMethods:
         'found'
         """
         low, high = range_of(percent, "range", "gibbsteel.input.268")
-        chosen = {"steps": steps, "tolerance": tolerance}
+        chosen: dict[str, Any] = {"steps": steps, "tolerance": tolerance}
         return _core.composition_for(
             self._core,
             element,

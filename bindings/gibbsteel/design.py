@@ -147,7 +147,7 @@ def design(
         steps = rounding
     else:
         steps = MakeableSteps() if rounding else MakeableSteps.none()
-    chosen = {"starts": starts, "candidates": candidates}
+    chosen: dict[str, Any] = {"starts": starts, "candidates": candidates}
     return _core.design(
         start._core,
         free,
