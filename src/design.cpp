@@ -62,7 +62,8 @@ bool is_exact(const DesignPoint& point, bool has_equalities) {
 /// start is the steel itself.
 bool improves(const DesignPoint& point, const DesignPoint& best) {
   constexpr double kClearly = 0.999;
-  if (!point.better_than(best) || !best.usable()) return point.usable();
+  if (!point.better_than(best)) return false;
+  if (!best.usable()) return true;
   return best.violation > DesignPoint::kHolds || point.misfit < kClearly * best.misfit;
 }
 
