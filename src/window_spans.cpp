@@ -10,6 +10,10 @@ WindowRule rule_at(Edge edge, WindowRule rule) {
   return edge == Edge::gap ? WindowRule::unknown : rule;
 }
 
+Temperature moved(Temperature t, double kelvin) {
+  return Temperature::kelvin(t.in_kelvin() + kelvin);
+}
+
 bool has(const PhaseField& field, const std::string& kind) {
   return std::find(field.phases.begin(), field.phases.end(), kind) !=
          field.phases.end();
@@ -41,13 +45,20 @@ WindowSpans without_kind(const PhaseChanges& changes, const std::string& kind) {
       open = false;
       continue;
     }
+    // The kind is certain to be absent on the far side of the bracket of its change.
+    const Temperature high = field.high_edge == Edge::change
+                                 ? moved(field.high, -changes.tolerance)
+                                 : field.high;
     // Between two fields without the kind the change is one of other phases.
     if (open && field.low_edge == Edge::change)
-      spans.back().range.high = field.high;
+      spans.back().range.high = high;
     else
-      spans.push_back({{field.low, field.high},
-                       rule_at(field.low_edge, WindowRule::ferrite),
-                       WindowRule::ferrite});
+      spans.push_back(
+          {{field.low_edge == Edge::change ? moved(field.low, changes.tolerance)
+                                           : field.low,
+            high},
+           rule_at(field.low_edge, WindowRule::ferrite),
+           WindowRule::ferrite});
     spans.back().ceiling = rule_at(field.high_edge, WindowRule::ferrite);
     open = true;
   }

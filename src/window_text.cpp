@@ -94,7 +94,8 @@ std::string internal::window_text(const HardeningWindow& window) {
              "; floor set by: " + name_of(window, window.floor_rule) +
              "; ceiling set by: " + name_of(window, window.ceiling_rule);
     case WindowStatus::no_window:
-      return "no temperature in the range keeps all rules (" + rules_text(window) + ")";
+      return "none: no temperature in the range keeps all rules (" +
+             rules_text(window) + ")";
     case WindowStatus::not_known:
       break;
   }
@@ -102,8 +103,8 @@ std::string internal::window_text(const HardeningWindow& window) {
 }
 
 std::string HardeningWindow::brief() const {
-  return (steel.empty() ? "steel" : steel) + ", hardening window " +
-         std::string(to_string(status)) + ", long-hold limit: " + text;
+  return (steel.empty() ? "steel" : steel) +
+         ", hardening window, long-hold limit: " + text;
 }
 
 std::string HardeningWindow::full() const {
