@@ -121,7 +121,7 @@ void compare_roots(const Steel& steel, const std::vector<State>& scan,
                           << scan[i].temperature.in_celsius() << " C");
   }
   // Crossings between two soaks of the scan that it cannot see.
-  for (std::size_t k = 0; k < used.size(); ++k) n.extra += used[k] ? 0 : 1;
+  n.extra += static_cast<std::size_t>(std::count(used.begin(), used.end(), false));
 }
 
 }  // namespace
