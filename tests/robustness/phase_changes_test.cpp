@@ -11,7 +11,7 @@
 #include <iostream>
 #include <string>
 
-#include "random_steels.hpp"
+#include "random_tool_steels.hpp"
 
 using namespace gibbsteel;
 
@@ -131,7 +131,7 @@ TEST_CASE("random steels: every field and every root that a plain scan finds") {
   for (int k = 0; k < cases(); ++k) {
     CAPTURE(k);
     std::mt19937_64 random(20261125u + static_cast<unsigned>(k));
-    const Steel steel = testing::random_steel(random);
+    const Steel steel = testing::random_tool_steel(random);
     const auto scan = plain_scan(steel);
     compare_fields(steel, scan, n);
     // Targets that occur: the value of a soak, moved a little.
