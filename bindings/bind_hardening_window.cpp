@@ -32,7 +32,7 @@ void bind_rules(py::module_& m) {
            py::arg("solidus_margin") = WindowRules{}.solidus_margin);
 }
 
-void bind_spans(py::module_& m) {
+void bind_span(py::module_& m) {
   py::class_<WindowSpan> span(m, "WindowSpan",
                               "Where one rule holds, or all of them; (low, high).");
   def_temperature(span, [](const WindowSpan& s) { return s.range; });
@@ -59,6 +59,9 @@ void bind_spans(py::module_& m) {
                               static_cast<WindowRule>(t[1].cast<int>()),
                               static_cast<WindowRule>(t[2].cast<int>())};
           }));
+}
+
+void bind_rule_spans(py::module_& m) {
   py::class_<RuleSpans> rule(m, "RuleSpans", "One rule, and where it holds.");
   def_equality(rule);
   rule.def_property_readonly("rule", [](const RuleSpans& r) { return name_of(r.rule); })
@@ -152,7 +155,8 @@ void bind_answer(WindowClass& window) {
 
 void bind_hardening_window(py::module_& m) {
   bind_rules(m);
-  bind_spans(m);
+  bind_span(m);
+  bind_rule_spans(m);
   WindowClass window(m, "HardeningWindow",
                      "Between which temperatures a steel can be hardened.");
   def_range(window, "kelvin", &Temperature::in_kelvin);

@@ -81,9 +81,7 @@ void bind_gap(py::module_& m) {
           }));
 }
 
-}  // namespace
-
-void bind_search_options(py::module_& m) {
+void bind_options(py::module_& m) {
   const SearchOptions defaults;
   py::class_<SearchOptions>(m, "SearchOptions",
                             "Settings of a search for temperatures.")
@@ -119,6 +117,12 @@ void bind_search_options(py::module_& m) {
             return make_options(t[0].cast<double>(), t[1].cast<double>(),
                                 t[2].cast<std::size_t>());
           }));
+}
+
+}  // namespace
+
+void bind_search_options(py::module_& m) {
+  bind_options(m);
   bind_field(m);
   bind_gap(m);
   m.def(

@@ -9,7 +9,6 @@ from . import _core
 from ._core import (
     Dissolution,
     HardeningWindow,
-    ParameterSet,
     PhaseChanges,
     SearchOptions,
     SolveOptions,
@@ -25,11 +24,6 @@ class TargetMethods:
     """What `Steel` can say about where something happens."""
 
     _core: _core.CompiledSteel
-
-    @property
-    def parameters(self) -> ParameterSet:
-        """The parameter set in use."""
-        return self._core.parameters
 
     def phase_changes(
         self,
@@ -56,7 +50,7 @@ class TargetMethods:
             How closely to search, and how far to locate.
         progress : bool or callable
             True counts soaks (tqdm). A callable gets the number of soaks done and stops
-            the search by returning False. Ctrl-C stops it too: ``stopped`` then says so.
+            the search by returning False. Ctrl-C stops it too; ``stopped`` says so.
 
         The other parameters are those of `soak`.
 
@@ -79,13 +73,11 @@ class TargetMethods:
         727 C on heating: ferrite + M3C -> austenite (invariant)
         787 C on heating: ferrite disappears
         """
-        chosen = soak_options(
-            graphite, phases, suppressed, at_soak_temperature, options
-        )
+        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
         at = self._range(celsius, fahrenheit, kelvin)
         with counting(progress) as callback:
             return _core.phase_changes(
-                self._core, at, chosen, search or SearchOptions(), callback
+                self._core, at, soak, search or SearchOptions(), callback
             )
 
     def dissolution_temperature(
@@ -129,13 +121,11 @@ class TargetMethods:
         >>> gs.Steel(C=1.0).dissolution_temperature("M3C").status
         'found'
         """
-        chosen = soak_options(
-            graphite, phases, suppressed, at_soak_temperature, options
-        )
+        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
         at = self._range(celsius, fahrenheit, kelvin)
         with counting(progress) as callback:
             return _core.dissolution_temperature(
-                self._core, kind, at, chosen, search or SearchOptions(), callback
+                self._core, kind, at, soak, search or SearchOptions(), callback
             )
 
     def temperature_for(
@@ -166,8 +156,8 @@ class TargetMethods:
         Parameters
         ----------
         quantity, value : Quantity or callable, and float
-            Any number of a state, for instance ``quantities.matrix("Cr")`` or a function
-            that gets a State.
+            Any number of a state: ``quantities.matrix("Cr")``, or a function that gets
+            a State.
         matrix_carbon : float
             Carbon in the matrix [wt%].
         matrix : dict of one str to float
@@ -211,14 +201,17 @@ class TargetMethods:
             mass_percent=mass_percent,
             carbon_activity=carbon_activity,
         )
-        chosen = soak_options(
-            graphite, phases, suppressed, at_soak_temperature, options
-        )
+        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
         at = self._range(celsius, fahrenheit, kelvin)
-        chosen_search = search or SearchOptions()
         with counting(progress) as callback:
             return _core.temperature_for(
-                self._core, target, number, at, chosen, chosen_search, callback
+                self._core,
+                target,
+                number,
+                at,
+                soak,
+                search or SearchOptions(),
+                callback,
             )
 
     def hardening_window(
@@ -283,16 +276,14 @@ class TargetMethods:
             least_pinning_volume_percent=least_pinning_volume_percent,
             **margin,
         )
-        chosen = soak_options(
-            graphite, phases, suppressed, at_soak_temperature, options
-        )
+        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
         at = self._range(celsius, fahrenheit, kelvin)
         with counting(progress) as callback:
             return _core.hardening_window(
-                self._core, rules, at, chosen, search or SearchOptions(), callback
+                self._core, rules, at, soak, search or SearchOptions(), callback
             )
 
     def _range(self, celsius: Any, fahrenheit: Any, kelvin: Any) -> tuple[float, float]:
         return kelvin_range(
-            self.parameters, celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin
+            self._core.parameters, celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin
         )
