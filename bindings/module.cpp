@@ -16,6 +16,12 @@ PYBIND11_MODULE(_core, m) {
   bind_solve(m);
   bind_equilibrium(m);
   bind_state(m);
+  bind_search_options(m);
+  bind_phase_changes(m);
+  bind_dissolution(m);
+  bind_temperature_search(m);
+  bind_matching_temperature(m);
+  bind_hardening_window(m);
   bind_state_slope(m);
   bind_quantity(m);
   bind_sweep(m);

@@ -587,6 +587,499 @@ def quantity_carbide_volume_percent() -> Quantity: ...
 def quantity_carbide_mass_percent() -> Quantity: ...
 def quantity_carbon_activity() -> Quantity: ...
 
+# bind_search_options.cpp
+
+class SearchOptions(_Compiled):
+    """Settings of a search for temperatures."""
+
+    def __init__(
+        self,
+        *,
+        node_spacing: float = 5.0,
+        tolerance: float = 0.01,
+        most_soaks: int = 20000,
+    ) -> None: ...
+    @property
+    def node_spacing(self) -> float:
+        """Of the soaks that the search starts from [K], 0.01 to 100."""
+    @property
+    def tolerance(self) -> float:
+        """To which a temperature is located [K], 0.0001 to 1."""
+    @property
+    def most_soaks(self) -> int:
+        """The search stops there and says so."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class PhaseField(_Compiled):
+    """A stretch of temperatures with one set of phases, or with one kind of phase."""
+
+    @property
+    def kelvin(self) -> tuple[float, float]:
+        """(low, high) [K]."""
+    @property
+    def celsius(self) -> tuple[float, float]:
+        """(low, high) [C]."""
+    @property
+    def fahrenheit(self) -> tuple[float, float]:
+        """(low, high) [F]."""
+    @property
+    def low_edge(self) -> str:
+        """``"change"``, ``"range"`` (end of what was searched) or ``"gap"``."""
+    @property
+    def high_edge(self) -> str:
+        """``"change"``, ``"range"`` (end of what was searched) or ``"gap"``."""
+    @property
+    def phases(self) -> list[str]:
+        """Kinds, in the order of the file."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class PhaseGap(_Compiled):
+    """Temperatures at which nothing is known."""
+
+    @property
+    def kelvin(self) -> tuple[float, float]:
+        """(low, high) [K]."""
+    @property
+    def celsius(self) -> tuple[float, float]:
+        """(low, high) [C]."""
+    @property
+    def fahrenheit(self) -> tuple[float, float]:
+        """(low, high) [F]."""
+    @property
+    def reason(self) -> str:
+        """One sentence."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+def usual_range(parameters: ParameterSet) -> tuple[float, float]:
+    """The range that is searched when none is given [K]."""
+
+# bind_phase_changes.cpp
+
+class PhaseChange(_Compiled):
+    """Phases appear or disappear; all words are those of heating."""
+
+    @property
+    def kelvin(self) -> float:
+        """Temperature [K]."""
+    @property
+    def celsius(self) -> float:
+        """Temperature [C]."""
+    @property
+    def fahrenheit(self) -> float:
+        """Temperature [F]."""
+    @property
+    def bracket_width(self) -> float:
+        """[K]: `below` and `above` are that far apart."""
+    @property
+    def appears(self) -> list[str]:
+        """Kinds."""
+    @property
+    def disappears(self) -> list[str]:
+        """Kinds."""
+    @property
+    def invariant(self) -> bool:
+        """True: several phases react at one temperature, and amounts jump."""
+    @property
+    def text(self) -> str:
+        """One line."""
+    @property
+    def below(self) -> State:
+        """State below the change."""
+    @property
+    def above(self) -> State:
+        """State above the change."""
+
+class TransformationLimit(_Compiled):
+    """A temperature that exists (else None), and why."""
+
+    @property
+    def kelvin(self) -> float | None:
+        """Temperature [K]."""
+    @property
+    def celsius(self) -> float | None:
+        """Temperature [C]."""
+    @property
+    def fahrenheit(self) -> float | None:
+        """Temperature [F]."""
+    @property
+    def text(self) -> str:
+        """One line."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class PhaseChanges(_Compiled):
+    """Where phases appear and disappear on heating."""
+
+    @property
+    def kelvin(self) -> tuple[float, float]:
+        """The range that was asked for [K]."""
+    @property
+    def celsius(self) -> tuple[float, float]:
+        """The range that was asked for [C]."""
+    @property
+    def fahrenheit(self) -> tuple[float, float]:
+        """The range that was asked for [F]."""
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def tolerance(self) -> float:
+        """To which changes are located [K]."""
+    @property
+    def changes(self) -> list[PhaseChange]:
+        """Upwards."""
+    @property
+    def fields(self) -> list[PhaseField]:
+        """Upwards."""
+    @property
+    def gaps(self) -> list[PhaseGap]:
+        """Upwards."""
+    @property
+    def ae1(self) -> TransformationLimit:
+        """Austenite first forms."""
+    @property
+    def ae3(self) -> TransformationLimit:
+        """The last ferrite is gone."""
+    @property
+    def acm(self) -> TransformationLimit:
+        """M3C is gone, above Ae3."""
+    @property
+    def low(self) -> State:
+        """State at the low end."""
+    @property
+    def high(self) -> State:
+        """State at the high end of what was searched."""
+    @property
+    def soaks(self) -> int:
+        """Number that the search took."""
+    @property
+    def stopped(self) -> str:
+        """Why the range was not searched to its end; else empty."""
+    @property
+    def complete(self) -> bool:
+        """True when nothing in the range is unknown."""
+    @property
+    def kinds(self) -> list[str]:
+        """Kinds that are present anywhere."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct warnings of all states."""
+    def intervals(self, kind: str) -> list[PhaseField]:
+        """Where a kind is present."""
+    def dissolution(self, kind: str) -> Dissolution:
+        """The temperature above which a kind is gone."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table (pandas): one row per change."""
+
+def phase_changes(
+    steel: CompiledSteel,
+    kelvin: tuple[float, float],
+    options: SoakOptions,
+    search: SearchOptions,
+    progress: Callable[[int], object] | None,
+) -> PhaseChanges: ...
+
+# bind_dissolution.cpp
+
+class Dissolution(_Compiled):
+    """The temperature above which a kind of phase is gone."""
+
+    @property
+    def kelvin(self) -> float | None:
+        """Temperature [K]; None unless `status` is ``"found"``."""
+    @property
+    def celsius(self) -> float | None:
+        """Temperature [C]; None unless `status` is ``"found"``."""
+    @property
+    def fahrenheit(self) -> float | None:
+        """Temperature [F]; None unless `status` is ``"found"``."""
+    @property
+    def kind(self) -> str:
+        """Kind of phase."""
+    @property
+    def status(self) -> str:
+        """``"found"``, ``"never present"``, ``"still present"`` or ``"not known"``."""
+    @property
+    def intervals(self) -> list[PhaseField]:
+        """Where the kind is present."""
+    @property
+    def text(self) -> str:
+        """The answer, or why there is none."""
+
+def dissolution_temperature(
+    steel: CompiledSteel,
+    kind: str,
+    kelvin: tuple[float, float],
+    options: SoakOptions,
+    search: SearchOptions,
+    progress: Callable[[int], object] | None,
+) -> Dissolution: ...
+
+# bind_temperature_search.cpp
+
+class Crossing(_Compiled):
+    """A temperature with the wanted value."""
+
+    @property
+    def kelvin(self) -> float:
+        """Temperature [K]."""
+    @property
+    def celsius(self) -> float:
+        """Temperature [C]."""
+    @property
+    def fahrenheit(self) -> float:
+        """Temperature [F]."""
+    @property
+    def bracket_width(self) -> float:
+        """[K]"""
+    @property
+    def kind(self) -> str:
+        """``"crossing"``, or ``"jump"``: the quantity jumps across the value."""
+    @property
+    def rising(self) -> bool:
+        """It grows with temperature."""
+    @property
+    def value(self) -> float:
+        """Of `state`."""
+    @property
+    def below(self) -> float:
+        """Value at the low end of the bracket."""
+    @property
+    def above(self) -> float:
+        """Value at the high end of the bracket."""
+    @property
+    def state(self) -> State:
+        """The soak at this temperature; for a jump that below it."""
+
+class TemperatureSearch(_Compiled):
+    """All temperatures at which a quantity has a value."""
+
+    @property
+    def kelvin(self) -> tuple[float, float]:
+        """The range that was asked for [K]."""
+    @property
+    def celsius(self) -> tuple[float, float]:
+        """The range that was asked for [C]."""
+    @property
+    def fahrenheit(self) -> tuple[float, float]:
+        """The range that was asked for [F]."""
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def quantity(self) -> str:
+        """Name of the quantity."""
+    @property
+    def unit(self) -> str:
+        """Of the quantity."""
+    @property
+    def target(self) -> float:
+        """The value that was asked for."""
+    @property
+    def status(self) -> str:
+        """How it ended.
+
+        ``"found"``, ``"never reached"``, ``"always equal"``, ``"not computable"`` or
+        ``"not known"``.
+        """
+    @property
+    def crossings(self) -> list[Crossing]:
+        """Upwards."""
+    @property
+    def equal_kelvin(self) -> list[tuple[float, float]]:
+        """Where it has the value throughout [K]."""
+    @property
+    def lowest(self) -> tuple[float, float]:
+        """(value, temperature [K]) of the soak with the lowest value."""
+    @property
+    def highest(self) -> tuple[float, float]:
+        """(value, temperature [K]) of the soak with the highest value."""
+    @property
+    def gaps(self) -> list[PhaseGap]:
+        """Upwards."""
+    @property
+    def soaks(self) -> int:
+        """Number that the search took."""
+    @property
+    def stopped(self) -> str:
+        """Why the range was not searched to its end; else empty."""
+    @property
+    def text(self) -> str:
+        """The answer, or why there is none."""
+    @property
+    def analysis(self) -> MillAnalysis:
+        """The mill certificate."""
+    @property
+    def parameters(self) -> str:
+        """Title and edition of the parameter file."""
+    @property
+    def complete(self) -> bool:
+        """True when nothing in the range is unknown."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct warnings of all states."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table (pandas): one row per crossing."""
+
+def temperature_for(
+    steel: CompiledSteel,
+    quantity: Quantity,
+    value: float,
+    kelvin: tuple[float, float],
+    options: SoakOptions,
+    search: SearchOptions,
+    progress: Callable[[int], object] | None,
+) -> TemperatureSearch: ...
+
+# bind_matching_temperature.cpp
+
+class MatchingTemperature(_Compiled):
+    """The temperatures at which another steel has the value of a reference."""
+
+    @property
+    def reference(self) -> State:
+        """The soak to be matched."""
+    @property
+    def value(self) -> float:
+        """Of the quantity in `reference`."""
+    @property
+    def search(self) -> TemperatureSearch:
+        """Of the other steel: status and crossings."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table (pandas): one row per crossing, with the reference."""
+
+def matching_temperature(
+    reference: State,
+    steel: CompiledSteel,
+    quantity: Quantity,
+    kelvin: tuple[float, float],
+    options: SoakOptions,
+    search: SearchOptions,
+    progress: Callable[[int], object] | None,
+) -> MatchingTemperature: ...
+
+# bind_hardening_window.cpp
+
+class WindowRules(_Compiled):
+    """Rules of a hardening window."""
+
+    def __init__(
+        self,
+        *,
+        no_ferrite: bool,
+        hardness: Quantity | None,
+        least_hardness: float,
+        pinning_kind: str,
+        least_pinning_volume_percent: float | None,
+        solidus_margin: float = 30.0,
+    ) -> None: ...
+
+class WindowSpan(_Compiled):
+    """Where one rule holds, or all of them."""
+
+    @property
+    def kelvin(self) -> tuple[float, float]:
+        """(low, high) [K]."""
+    @property
+    def celsius(self) -> tuple[float, float]:
+        """(low, high) [C]."""
+    @property
+    def fahrenheit(self) -> tuple[float, float]:
+        """(low, high) [F]."""
+    @property
+    def floor_rule(self) -> str:
+        """What sets the low end."""
+    @property
+    def ceiling_rule(self) -> str:
+        """What sets the high end."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class RuleSpans(_Compiled):
+    """One rule, and where it holds."""
+
+    @property
+    def rule(self) -> str:
+        """``"ferrite"``, ``"hardness"``, ``"pinning"`` or ``"solidus"``."""
+    @property
+    def text(self) -> str:
+        """The rule in words."""
+    @property
+    def spans(self) -> list[WindowSpan]:
+        """Upwards."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class HardeningWindow(_Compiled):
+    """Between which temperatures a steel can be hardened."""
+
+    @property
+    def kelvin(self) -> tuple[float, float] | None:
+        """(floor, ceiling) of the lowest window [K]; None when there is none."""
+    @property
+    def celsius(self) -> tuple[float, float] | None:
+        """(floor, ceiling) of the lowest window [C]; None when there is none."""
+    @property
+    def fahrenheit(self) -> tuple[float, float] | None:
+        """(floor, ceiling) of the lowest window [F]; None when there is none."""
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def status(self) -> str:
+        """``"found"``, ``"no window"`` or ``"not known"``."""
+    @property
+    def floor_rule(self) -> str:
+        """What sets the floor.
+
+        ``"range"``, ``"ferrite"``, ``"hardness"``, ``"pinning"``, ``"solidus"`` or
+        ``"unknown"``.
+        """
+    @property
+    def ceiling_rule(self) -> str:
+        """What sets the ceiling; one of the words of `floor_rule`."""
+    @property
+    def spans(self) -> list[WindowSpan]:
+        """All windows, upwards."""
+    @property
+    def rules(self) -> list[RuleSpans]:
+        """Every rule, and where it holds."""
+    @property
+    def at_floor(self) -> State:
+        """The soak there; not usable when there is no window."""
+    @property
+    def at_ceiling(self) -> State:
+        """The soak there; not usable when there is no window."""
+    @property
+    def remarks(self) -> list[str]:
+        """What to know."""
+    @property
+    def text(self) -> str:
+        """The answer, or why there is none."""
+    @property
+    def analysis(self) -> MillAnalysis:
+        """The mill certificate."""
+    @property
+    def parameters(self) -> str:
+        """Title and edition of the parameter file."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """Of the soaks at both ends."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table (pandas): one row per rule and stretch."""
+
+def hardening_window(
+    steel: CompiledSteel,
+    rules: WindowRules,
+    kelvin: tuple[float, float],
+    options: SoakOptions,
+    search: SearchOptions,
+    progress: Callable[[int], object] | None,
+) -> HardeningWindow: ...
+
 # bind_sweep.cpp
 
 class Sweep(_Compiled):

@@ -12,10 +12,11 @@ from .parameters import default_parameters
 from .progress import Callback, reporting
 from .sensitivities import SensitivityMethods
 from .soak_options import soak_options
+from .targets import TargetMethods
 from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 
-class Steel(SensitivityMethods):
+class Steel(SensitivityMethods, TargetMethods):
     """A steel, given as a mill certificate in weight percent.
 
     Parameters

@@ -146,6 +146,10 @@ inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
 inline constexpr std::string_view kRangeWithoutLength = "gibbsteel.input.250";
 inline constexpr std::string_view kSearchOption = "gibbsteel.input.251";
+inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
+inline constexpr std::string_view kReferenceWithout = "gibbsteel.input.253";
+inline constexpr std::string_view kWindowRule = "gibbsteel.input.254";
+inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -177,6 +181,10 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kSolveOption, "an option of the minimizer is outside its range"},
     {kRangeWithoutLength, "a range of temperatures does not go upwards"},
     {kSearchOption, "an option of a search is outside its range"},
+    {kTargetNotFinite, "the value that a quantity is to have is not a finite number"},
+    {kReferenceWithout, "a reference state does not have the quantity to be matched"},
+    {kWindowRule, "a rule of a hardening window is outside its range"},
+    {kNotOneTarget, "a search is not asked for exactly one quantity and its value"},
 });
 
 // Warnings.
