@@ -20,6 +20,7 @@ void bind_analysis(py::module_& m);
 void bind_state(py::module_& m);
 void bind_sweep(py::module_& m);
 void bind_steel(py::module_& m);
+void bind_soak_grid(py::module_& m);
 
 }  // namespace gibbsteel::python
 

@@ -18,4 +18,5 @@ PYBIND11_MODULE(_core, m) {
   bind_state(m);
   bind_sweep(m);
   bind_steel(m);
+  bind_soak_grid(m);
 }

@@ -10,6 +10,7 @@ long-hold limit (true equilibrium); shop soaks are minutes.
 """
 
 from . import phase_model as _phase_model  # adds methods to PhaseModel
+from . import plot
 from ._core import (
     BoundCompound,
     Constituent,
@@ -65,6 +66,7 @@ __all__ = [
     "default_parameters",
     "load_parameters",
     "minimize",
+    "plot",
     "write_parameters",
 ]
 

@@ -13,6 +13,7 @@
 #include "gibbsteel/phase_model.hpp"
 #include "gibbsteel/phase_system.hpp"
 #include "gibbsteel/quantity.hpp"
+#include "gibbsteel/soak_grid.hpp"
 #include "gibbsteel/state.hpp"
 #include "gibbsteel/state_slope.hpp"
 #include "gibbsteel/steel.hpp"

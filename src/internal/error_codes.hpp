@@ -140,6 +140,11 @@ inline constexpr std::string_view kElementTwice = "gibbsteel.input.215";
 inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
 inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
+inline constexpr std::string_view kGridVariables = "gibbsteel.input.295";
+inline constexpr std::string_view kGridValues = "gibbsteel.input.296";
+inline constexpr std::string_view kNothingToDraw = "gibbsteel.input.297";
+inline constexpr std::string_view kPlotOption = "gibbsteel.input.298";
+inline constexpr std::string_view kElementNotInState = "gibbsteel.input.299";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -164,6 +169,11 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kMoleFractions,
      "mole fractions do not fit the system, are not positive or do not sum to 1"},
     {kSolveOption, "an option of the minimizer is outside its range"},
+    {kGridVariables, "a grid of soaks is not over two different variables"},
+    {kGridValues, "the values of a swept variable are none, or not finite numbers"},
+    {kNothingToDraw, "a plot is given something that it cannot draw"},
+    {kPlotOption, "an option of a plot is not one of those that it knows"},
+    {kElementNotInState, "a state holds none of the element asked for"},
 });
 
 // Warnings.
