@@ -10,11 +10,12 @@ long-hold limit (true equilibrium); shop soaks are minutes.
 """
 
 from . import phase_model as _phase_model  # adds methods to PhaseModel
-from . import plot
+from . import plot, quantities
 from ._core import (
     BoundCompound,
     Constituent,
     Equilibrium,
+    Input,
     Matrix,
     MillAnalysis,
     Occurrence,
@@ -22,10 +23,12 @@ from ._core import (
     PhaseDerivatives,
     PhaseModel,
     Problem,
+    Quantity,
     SoakWarning,
     SolveOptions,
     SolveReport,
     State,
+    StateSlope,
     Sweep,
     build_info,
 )
@@ -47,6 +50,7 @@ __all__ = [
     "DataError",
     "Equilibrium",
     "GibbsteelError",
+    "Input",
     "InputError",
     "Matrix",
     "MillAnalysis",
@@ -55,10 +59,12 @@ __all__ = [
     "PhaseDerivatives",
     "PhaseModel",
     "Problem",
+    "Quantity",
     "SoakWarning",
     "SolveOptions",
     "SolveReport",
     "State",
+    "StateSlope",
     "Steel",
     "Sweep",
     "build_info",
@@ -67,6 +73,7 @@ __all__ = [
     "load_parameters",
     "minimize",
     "plot",
+    "quantities",
     "write_parameters",
 ]
 
