@@ -7,5 +7,7 @@ file; what they share is in ``axes.py``, looks in ``phase_styles.py`` and
 """
 
 from .plot_carbides import carbides
+from .plot_element_shares import carbon_shares, element_shares
+from .plot_matrix import matrix
 
-__all__ = ["carbides"]
+__all__ = ["carbides", "carbon_shares", "element_shares", "matrix"]

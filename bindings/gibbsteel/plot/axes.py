@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 
 SMALL = 7.5  # of notes [pt]
 _LEGEND_ROW = 13.0  # [pt]
-_CAUTION_ROW = 11.5  # [pt]
+_CAUTION_ROW = 10.5  # [pt]
 _LETTER = 3.9  # mean width of a letter of a note [pt]
 
 
@@ -57,7 +57,9 @@ def own_or_given(ax: Axes | None, size: tuple[float, float] = (7.0, 4.8)) -> Axe
 
 
 def size_in_points(ax: Axes) -> tuple[float, float]:
-    """Width and height of the axes as they stand now [pt]."""
+    """Width and height of the axes as they will be drawn [pt]."""
+    if ax.figure.get_layout_engine() is not None:
+        ax.figure.draw_without_rendering()  # only then is a layout worked out
     scale = 72.0 / ax.figure.dpi
     return ax.bbox.width * scale, ax.bbox.height * scale
 
@@ -141,40 +143,55 @@ def room_on_top(
             labelspacing=0.35,
         )
     for caution in cautions:
-        _draw_caution(ax, caution, 1.0 - used / height, height)
+        _draw_caution(ax, caution, 1.0 - (used + 0.5 * _CAUTION_ROW) / height)
         used += _CAUTION_ROW
     share = min(0.7, (used + 4.0) / height)
     for one, highest in axes:
         one.set_ylim(0.0, (highest if highest > 0.0 else 1.0) / (1.0 - share))
 
 
-def _draw_caution(ax: Axes, caution: Caution, y: float, height: float) -> None:
-    """Bars over the temperatures of a caution, and its words under the last of them."""
+def _draw_caution(ax: Axes, caution: Caution, y: float) -> None:
+    """Bars over the temperatures of a caution, and its words where there is room."""
     across = ax.get_xaxis_transform()  # x: data, y: fraction of the axes
     for low, high in caution.ranges:
         ax.plot(
             [low, high],
             [y, y],
             transform=across,
-            color="0.45",
-            linewidth=2.5,
+            color="0.55",
+            linewidth=3.0,
             solid_capstyle="butt",
             gid="caution",
         )
-    left, right = ax.get_xlim()
-    low, high = caution.ranges[-1]
-    on_the_right = low + high > left + right
-    ax.text(
-        min(high, right) if on_the_right else max(low, left),
-        y - 2.0 / height,
+    place, align, shift = _place_of_words(ax.get_xlim(), caution.ranges)
+    ax.annotate(
         caution.label,
-        transform=across,
-        ha="right" if on_the_right else "left",
-        va="top",
-        fontsize=SMALL - 0.5,
-        color="0.25",
+        (place, y),
+        xycoords=across,
+        xytext=(shift, 0.0),
+        textcoords="offset points",
+        ha=align,
+        va="center",
+        fontsize=SMALL,
+        color="0.2",
         gid="caution",
+        bbox={"facecolor": "white", "edgecolor": "none", "pad": 1.0},
     )
+
+
+def _place_of_words(
+    limits: tuple[float, float], ranges: Sequence[tuple[float, float]]
+) -> tuple[float, str, float]:
+    """Beside the last bar, or on the bar where it leaves no room: x, alignment, gap."""
+    left, right = limits
+    low, high = ranges[-1]
+    before = low - (ranges[-2][1] if len(ranges) > 1 else left)
+    enough = 0.4 * (right - left)
+    if before >= enough:
+        return low, "right", -4.0
+    if right - high >= enough:
+        return high, "left", 4.0
+    return 0.5 * (left + right), "center", 0.0
 
 
 def mark_not_usable(ax: Axes, ranges: Sequence[tuple[float, float]]) -> None:

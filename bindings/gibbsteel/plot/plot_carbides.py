@@ -103,8 +103,8 @@ def _finish(
     ax.set_ylabel("carbide in the steel [vol%]")
     mark_not_usable(ax, not_usable(states))
     highest = max((x for x in total if not math.isnan(x)), default=0.0)
-    room_on_top([(ax, highest)], handles, cautions_of(states))
     heading(ax, title_of(states), notes_of(states, volumes=True), raised)
+    room_on_top([(ax, highest)], handles, cautions_of(states))
 
 
 def _only_where_present(values: Sequence[float]) -> list[float]:

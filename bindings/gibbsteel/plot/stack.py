@@ -21,12 +21,15 @@ def draw_stack(
 ) -> list[Any]:
     """Areas of kind -> values, from the bottom; NaN leaves a gap. Legend handles, in
     the order in which the areas lie on the page (the topmost first)."""
+    from matplotlib.patches import Patch
+
     handles = []
     below = np.zeros(len(celsius))
     for name, values in columns.items():
         above = below + np.asarray(values, dtype=float)
         look = {**style_of_phase(name).of_area(), **kw}
-        handles.append(ax.fill_between(celsius, below, above, label=name, **look))
+        ax.fill_between(celsius, below, above, label=name, **look)
+        handles.append(Patch(label=name, **{**look, "linewidth": 0.6}))
         ax.plot(celsius, above, color="#202020", linewidth=0.6, gid="edge")
         below = above
     return handles[::-1]
