@@ -7,7 +7,18 @@ file; what they share is in ``axes.py``, looks in ``phase_styles.py`` and
 """
 
 from .plot_carbides import carbides
+from .plot_compare import compare
 from .plot_element_shares import carbon_shares, element_shares
+from .plot_map import map
+from .plot_maps import maps
 from .plot_matrix import matrix
 
-__all__ = ["carbides", "carbon_shares", "element_shares", "matrix"]
+__all__ = [
+    "carbides",
+    "carbon_shares",
+    "compare",
+    "element_shares",
+    "map",
+    "maps",
+    "matrix",
+]

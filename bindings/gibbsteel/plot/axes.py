@@ -85,7 +85,7 @@ def heading(ax: Axes, title: str, notes: Sequence[str], raised: float = 0.0) -> 
         linespacing=1.15,
         gid="notes",
     )
-    pad = 7.0 + raised + len(lines) * SMALL * 1.22
+    pad = 5.0 + raised + len(lines) * SMALL * 1.22
     ax.set_title(title, loc="left", y=1.0, pad=pad, fontsize=11.0)
 
 
@@ -163,7 +163,7 @@ def _draw_caution(ax: Axes, caution: Caution, y: float) -> None:
             solid_capstyle="butt",
             gid="caution",
         )
-    place, align, shift = _place_of_words(ax.get_xlim(), caution.ranges)
+    place, align, shift = _place_of_words(ax, caution)
     ax.annotate(
         caution.label,
         (place, y),
@@ -179,17 +179,16 @@ def _draw_caution(ax: Axes, caution: Caution, y: float) -> None:
     )
 
 
-def _place_of_words(
-    limits: tuple[float, float], ranges: Sequence[tuple[float, float]]
-) -> tuple[float, str, float]:
-    """Beside the last bar, or on the bar where it leaves no room: x, alignment, gap."""
-    left, right = limits
+def _place_of_words(ax: Axes, caution: Caution) -> tuple[float, str, float]:
+    """Beside the last bar, or on it where there is no room: x, alignment, gap [pt]."""
+    left, right = ax.get_xlim()
+    ranges = caution.ranges
     low, high = ranges[-1]
-    before = low - (ranges[-2][1] if len(ranges) > 1 else left)
-    enough = 0.4 * (right - left)
-    if before >= enough:
+    letters = _LETTER * len(caution.label) + 8.0  # [pt]
+    needed = letters / size_in_points(ax)[0] * (right - left)
+    if low - (ranges[-2][1] if len(ranges) > 1 else left) >= needed:
         return low, "right", -4.0
-    if right - high >= enough:
+    if right - high >= needed:
         return high, "left", 4.0
     return 0.5 * (left + right), "center", 0.0
 

@@ -70,12 +70,11 @@ def compare(
     if not chosen:
         raise cannot_draw("sweeps", "are none", "give two or more sweeps in a list")
     places = _places(len(chosen), axes)
-    second: list[Axes] = []
-    if what == "matrix" and "carbon_ax" not in kw:
-        second = [ax.twinx() for ax in places]
-    for i, (sweep, ax) in enumerate(zip(chosen, places, strict=True)):
-        more = {"carbon_ax": second[i]} if second else {}
-        _PLOTS[what](sweep, ax=ax, **more, **kw)
+    second: list[Axes] = []  # with the scale of carbon, on the right
+    for sweep, ax in zip(chosen, places, strict=True):
+        before = list(ax.figure.axes)
+        _PLOTS[what](sweep, ax=ax, **kw)
+        second += [new for new in ax.figure.axes if new not in before]
     _same_limits(places, min(celsius), max(celsius))
     _same_limits(second, min(celsius), max(celsius), label_on_the_left=False)
     return places

@@ -81,8 +81,7 @@ def matrix(
     ax = own_or_given(ax)
     celsius = celsius_of(states)
     raised = temperature_axis(ax, celsius, fahrenheit)
-    carbon_apart = "C" in chosen and len(chosen) > 1
-    right = (own_or_given(carbon_ax) if carbon_ax else ax.twinx()) if carbon_apart else ax
+    right = _carbon_axes(ax, carbon_ax) if "C" in chosen and len(chosen) > 1 else ax
     handles: list[Any] = []
     highest = {ax: 0.0, right: 0.0}
     for i, symbol in enumerate(chosen):
@@ -90,8 +89,24 @@ def matrix(
         values = _column(states, symbol)
         handles += on.plot(celsius, values, **_look(symbol, i, celsius, kw))
         highest[on] = max([highest[on], *(x for x in values if not math.isnan(x))])
-    _finish(ax, right, states, highest, handles, raised)
+    ax.set_ylabel("alloying elements in the matrix [wt%]")
+    if chosen[0] == "C":
+        right.set_ylabel("carbon in the matrix [wt%]")
+    for on in highest:
+        mark_not_usable(on, not_usable(states))
+    heading(ax, title_of(states), notes_of(states), raised)
+    if right is not ax and carbon_ax is None:
+        handles[0].set_label("C (right)")
+    elif right is not ax:  # a panel of its own: neither legend nor room for one
+        handles = handles[1:]
+        right.set_xlim(ax.get_xlim())
+        right.set_ylim(0.0, 1.05 * (highest.pop(right) or 1.0))
+    room_on_top(list(highest.items()), handles, cautions_of(states))
     return ax
+
+
+def _carbon_axes(ax: Axes, carbon_ax: Axes | None) -> Axes:
+    return ax.twinx() if carbon_ax is None else own_or_given(carbon_ax)
 
 
 def _chosen(states: Sequence[State], elements: str | Sequence[str] | None) -> list[str]:
@@ -120,22 +135,3 @@ def _look(
     if symbol == "C":
         look["linewidth"] = 2.4
     return {"label": symbol, **look, **kw}
-
-
-def _finish(
-    ax: Axes,
-    right: Axes,
-    states: Sequence[State],
-    highest: dict[Axes, float],
-    handles: list[Any],
-    raised: float,
-) -> None:
-    carbon = "carbon in the matrix [wt%]"
-    if right is not ax:
-        right.set_ylabel(carbon)
-        handles[0].set_label("C (right)")
-    only_carbon = right is ax and handles and handles[0].get_label() == "C"
-    ax.set_ylabel(carbon if only_carbon else "alloying elements in the matrix [wt%]")
-    mark_not_usable(ax, not_usable(states))
-    heading(ax, title_of(states), notes_of(states), raised)
-    room_on_top(list(highest.items()), handles, cautions_of(states))

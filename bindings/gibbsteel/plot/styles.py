@@ -63,9 +63,13 @@ def luminance(color: str) -> float:
     What is left of a colour in grey print. sRGB and CIE 1976, quoted from memory.
     """
     channels = [int(color[i : i + 2], 16) / 255.0 for i in (1, 3, 5)]
-    linear = [c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in channels]
+    linear = [
+        c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in channels
+    ]
     y = 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
-    return 116.0 * y ** (1.0 / 3.0) - 16.0 if y > 216.0 / 24389.0 else y * 24389.0 / 27.0
+    return (
+        116.0 * y ** (1.0 / 3.0) - 16.0 if y > 216.0 / 24389.0 else y * 24389.0 / 27.0
+    )
 
 
 def chosen(known: Mapping[str, Style], spare: tuple[Style, ...], name: str) -> Style:

@@ -29,13 +29,16 @@ def title_of(states: Sequence[State]) -> str:
     return states[0].steel or "steel"
 
 
+def volume_basis(state: State) -> str:
+    """Which volumes a figure shows: words that follow the composition."""
+    place = "the soak" if state.at_soak_temperature else "room"
+    return f"; volumes at {place} temperature"
+
+
 def notes_of(states: Sequence[State], *, volumes: bool = False) -> list[str]:
-    """Composition; long-hold limit, basis of volumes and edition of the file."""
-    basis = ""
-    if volumes:
-        place = "the soak" if states[0].at_soak_temperature else "room"
-        basis = f"; volumes at {place} temperature"
+    """Composition and basis of volumes; long-hold limit and edition of the file."""
+    basis = volume_basis(states[0]) if volumes else ""
     return [
-        states[0].analysis.brief() + " [wt%]",
-        f"Long-hold limit{basis}. {states[0].parameters}",
+        f"{states[0].analysis.brief()} [wt%]{basis}",
+        f"Long-hold limit. {states[0].parameters}",
     ]
