@@ -64,23 +64,29 @@ SoakGrid set_state(const py::tuple& t) {
   return g;
 }
 
+SweptVariable swept_element(const std::string& element,
+                            std::vector<double> weight_percent) {
+  return SweptVariable::element(element, std::move(weight_percent));
+}
+
+SweptVariable swept_temperature(const std::vector<double>& kelvin) {
+  std::vector<Temperature> values;
+  for (const double value : kelvin) values.push_back(Temperature::kelvin(value));
+  return SweptVariable::temperature(values);
+}
+
+std::string brief(const SweptVariable& v) {
+  return "<SweptVariable " + v.label() + ", " + std::to_string(v.values.size()) +
+         (v.values.size() == 1 ? " value>" : " values>");
+}
+
 void bind_swept_variable(py::module_& m) {
   py::class_<SweptVariable>(m, "SweptVariable",
                             "What a grid sweeps: the temperature, or the weight "
                             "percent of an element.")
-      .def(py::init([](const std::string& element, std::vector<double> weight_percent) {
-             return SweptVariable::element(element, std::move(weight_percent));
-           }),
-           py::kw_only(), py::arg("element"), py::arg("weight_percent"))
-      .def_static(
-          "_temperature",
-          [](const std::vector<double>& kelvin) {
-            std::vector<Temperature> values;
-            for (const double value : kelvin)
-              values.push_back(Temperature::kelvin(value));
-            return SweptVariable::temperature(values);
-          },
-          py::arg("kelvin"))
+      .def(py::init(&swept_element), py::kw_only(), py::arg("element"),
+           py::arg("weight_percent"))
+      .def_static("_temperature", &swept_temperature, py::arg("kelvin"))
       .def_readonly("name", &SweptVariable::name,
                     "'temperature', or the symbol of an element.")
       .def_readonly("unit", &SweptVariable::unit, "'C' (degrees Celsius) or 'wt%'.")
@@ -90,11 +96,7 @@ void bind_swept_variable(py::module_& m) {
                              "'temperature [C]', 'C in the steel [wt%]'.")
       .def_property_readonly("is_temperature", &SweptVariable::is_temperature)
       .def("__len__", [](const SweptVariable& v) { return v.values.size(); })
-      .def("__repr__",
-           [](const SweptVariable& v) {
-             return "<SweptVariable " + v.label() + ", " +
-                    std::to_string(v.values.size()) + " values>";
-           })
+      .def("__repr__", &brief)
       .def(
           "__eq__",
           [](const SweptVariable& a, const SweptVariable& b) { return a == b; },

@@ -167,7 +167,9 @@ def _draw_contours(
     level = bool(np.isclose(z.max(), z.min(), rtol=1e-9, atol=1e-12))
     if level:  # one number everywhere: a fill without lines
         kw = {**kw, "levels": [z.min() - 0.5, z.max() + 0.5]}
-    filled = ax.contourf(x, y, z, **{"levels": 10, "cmap": _colors(), **kw})
+    # No corner masks: a cell with a soak that failed is left open as a whole.
+    look = {"levels": 10, "cmap": _colors(), "corner_mask": False, **kw}
+    filled = ax.contourf(x, y, z, **look)
     bar = ax.figure.colorbar(filled, ax=ax)
     bar.set_label(quantity.label)
     if level:
@@ -175,8 +177,9 @@ def _draw_contours(
         return
     # A line at the lowest number itself (no carbide at all) would only be ragged.
     between = [v for v in filled.levels if z.min() < v < z.max()]
-    lines = ax.contour(x, y, z, levels=between, colors="black", linewidths=0.8)
-    _label_lines(ax, lines)
+    if between:
+        thin = {"colors": "black", "linewidths": 0.8, "corner_mask": False}
+        _label_lines(ax, ax.contour(x, y, z, levels=between, **thin))
 
 
 def _label_lines(ax: Axes, lines: Any) -> None:

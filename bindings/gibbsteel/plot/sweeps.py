@@ -11,7 +11,7 @@ _REMEDY = "give what steel.sweep(celsius=range(900, 1231, 5)) returns"
 
 
 def states_of(sweep: object) -> list[State]:
-    """The states in ascending temperature; InputError for what is no sweep, or empty."""
+    """The states in ascending temperature; InputError for no sweep, or an empty one."""
     if not isinstance(sweep, Sweep):
         raise cannot_draw("sweep", f"is {type(sweep).__name__}, not Sweep", _REMEDY)
     if len(sweep) == 0:
