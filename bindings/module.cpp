@@ -20,5 +20,6 @@ PYBIND11_MODULE(_core, m) {
   bind_quantity(m);
   bind_sweep(m);
   bind_steel(m);
+  bind_sensitivities(m);
   bind_soak_grid(m);
 }

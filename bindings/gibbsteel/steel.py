@@ -6,32 +6,17 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from . import _core
-from ._core import MillAnalysis, ParameterSet, SoakGrid, SolveOptions, State, Sweep
+from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
 from .composition import as_weight_percent
-from .names import as_names
 from .parameters import default_parameters
 from .progress import Callback, reporting
-from .soak_grid import run_grid
+from .sensitivities import SensitivityMethods
+from .soak_grid import GridMethods
+from .soak_options import soak_options
 from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 
-def _options(
-    graphite: bool,
-    phases: str | Sequence[str] | None,
-    suppressed: str | Sequence[str],
-    at_soak_temperature: bool,
-    options: SolveOptions | None,
-) -> _core.SoakOptions:
-    return _core.SoakOptions(
-        graphite=graphite,
-        phases=None if phases is None else as_names(phases),
-        suppressed=as_names(suppressed),
-        at_soak_temperature=at_soak_temperature,
-        solve=options if options is not None else SolveOptions(),
-    )
-
-
-class Steel:
+class Steel(GridMethods, SensitivityMethods):
     """A steel, given as a mill certificate in weight percent.
 
     Parameters
@@ -171,7 +156,9 @@ class Steel:
             Temperature without or in a wrong unit, unknown phase.
         """
         refuse_without_unit(without_unit, "soak(celsius=1120)")
-        chosen = _options(graphite, phases, suppressed, at_soak_temperature, options)
+        chosen = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options
+        )
         at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         return self._core.soak(at, chosen)
 
@@ -203,48 +190,12 @@ class Steel:
         what is done.
         """
         refuse_without_unit(without_unit, "sweep(celsius=range(900, 1231, 5))")
-        chosen = _options(graphite, phases, suppressed, at_soak_temperature, options)
+        chosen = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options
+        )
         at = many_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         with reporting(progress, len(at)) as callback:
             return self._core.sweep(at, chosen, callback)
-
-    def grid(
-        self,
-        *without_unit: Any,
-        celsius: Any = None,
-        fahrenheit: Any = None,
-        kelvin: Any = None,
-        progress: bool | Callback = False,
-        graphite: bool = False,
-        phases: str | Sequence[str] | None = None,
-        suppressed: str | Sequence[str] = (),
-        at_soak_temperature: bool = False,
-        options: SolveOptions | None = None,
-        **elements: Iterable[float],
-    ) -> SoakGrid:
-        """Soaks over two swept variables: two elements, or one and the temperature.
-
-        Parameters
-        ----------
-        celsius, fahrenheit, kelvin : float or iterable of float
-            Exactly one of them. A series sweeps the temperature, which is then the
-            second variable.
-        **elements : iterable of float
-            Weight percents to sweep, balance Fe, for instance ``C=[0.50, 0.55]``.
-
-        The other parameters are those of `sweep`. Ctrl-C, or Stop in a notebook, ends
-        the work early: the cells that were not done are then None.
-
-        Examples
-        --------
-        >>> steel = Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75}, name="heat 7")
-        >>> steel.grid(C=[0.5, 0.6], celsius=range(1000, 1101, 50))
-        <heat 7, 2 x 3 soaks, C 0.5 to 0.6 wt%, temperature 1000 to 1100 C>
-        """
-        refuse_without_unit(without_unit, "grid(C=[0.5, 0.6], celsius=[1100, 1150])")
-        chosen = _options(graphite, phases, suppressed, at_soak_temperature, options)
-        given = {"celsius": celsius, "fahrenheit": fahrenheit, "kelvin": kelvin}
-        return run_grid(self._core, elements, given, chosen, progress)
 
     def __repr__(self) -> str:
         return f"<{self._core.brief()}>"

@@ -1,5 +1,7 @@
 """Grids of soaks: equal to single soaks, tables, progress, cancelling, errors."""
 
+import doctest
+import importlib
 import pickle
 import signal
 import sys
@@ -204,3 +206,8 @@ def test_shares_of_an_element(state):
     assert sum(shares.values()) == pytest.approx(100.0)
     in_matrix = state.matrix.mass_percent * state.matrix.weight_percent["C"] / 0.9
     assert shares["matrix"] == pytest.approx(in_matrix)
+
+
+def test_examples_in_docstrings():
+    result = doctest.testmod(importlib.import_module("gibbsteel.soak_grid"))
+    assert result.failed == 0 and result.attempted >= 3
