@@ -90,7 +90,7 @@ def heading(ax: Axes, title: str, notes: Sequence[str], raised: float = 0.0) -> 
 
 
 def temperature_axis(ax: Axes, celsius: Sequence[float], fahrenheit: bool) -> float:
-    """Limits and label in C; a second scale in F when asked for, and its height [pt]."""
+    """Limits and label in C; a second scale in F when asked for: its height [pt]."""
     low, high = min(celsius), max(celsius)
     margin = 0.01 * (high - low) if high > low else 10.0
     ax.set_xlim(low - margin, high + margin)

@@ -65,7 +65,7 @@ def compare(
     """
     if what not in _PLOTS:
         raise no_such_option("what", what, list(_PLOTS))
-    chosen = [sweeps] if isinstance(sweeps, Sweep) else list(sweeps)
+    chosen = list(sweeps)
     celsius = [c for sweep in chosen for c in celsius_of(states_of(sweep))]
     if not chosen:
         raise cannot_draw("sweeps", "are none", "give two or more sweeps in a list")

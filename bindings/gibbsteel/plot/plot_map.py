@@ -94,7 +94,7 @@ def draw_map(
     ax.set_xlim(x[0], x[-1])
     ax.set_ylim(y[0], y[-1])
     _hatch_background(ax)
-    _draw_contours(ax, x, y, np.ma.masked_invalid(z), quantity, kw)
+    _draw_contours(ax, x, y, z, quantity, kw)
     return mark_soaks(ax, grid)
 
 
@@ -158,25 +158,27 @@ def _draw_contours(
     ax: Axes,
     x: npt.NDArray[np.float64],
     y: npt.NDArray[np.float64],
-    z: Any,
+    z: npt.NDArray[np.float64],
     quantity: Quantity,
     kw: Mapping[str, Any],
 ) -> None:
-    if z.count() == 0:
+    known = z[~np.isnan(z)]  # matplotlib leaves the others out
+    if known.size == 0:
         return
-    level = bool(np.isclose(z.max(), z.min(), rtol=1e-9, atol=1e-12))
+    lowest, highest = float(known.min()), float(known.max())
+    level = bool(np.isclose(highest, lowest, rtol=1e-9, atol=1e-12))
     if level:  # one number everywhere: a fill without lines
-        kw = {**kw, "levels": [z.min() - 0.5, z.max() + 0.5]}
+        kw = {**kw, "levels": [lowest - 0.5, highest + 0.5]}
     # No corner masks: a cell with a soak that failed is left open as a whole.
     look = {"levels": 10, "cmap": _colors(), "corner_mask": False, **kw}
     filled = ax.contourf(x, y, z, **look)
     bar = ax.figure.colorbar(filled, ax=ax)
     bar.set_label(quantity.label)
     if level:
-        bar.set_ticks([float(z.min())])
+        bar.set_ticks([lowest])
         return
     # A line at the lowest number itself (no carbide at all) would only be ragged.
-    between = [v for v in filled.levels if z.min() < v < z.max()]
+    between = [v for v in filled.levels if lowest < v < highest]
     if between:
         thin = {"colors": "black", "linewidths": 0.8, "corner_mask": False}
         _label_lines(ax, ax.contour(x, y, z, levels=between, **thin))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import zlib
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -66,10 +67,10 @@ def luminance(color: str) -> float:
     linear = [
         c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in channels
     ]
-    y = 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
-    return (
-        116.0 * y ** (1.0 / 3.0) - 16.0 if y > 216.0 / 24389.0 else y * 24389.0 / 27.0
-    )
+    y: float = 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
+    if y > 216.0 / 24389.0:
+        return 116.0 * math.cbrt(y) - 16.0
+    return y * 24389.0 / 27.0
 
 
 def chosen(known: Mapping[str, Style], spare: tuple[Style, ...], name: str) -> Style:
