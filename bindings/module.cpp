@@ -16,6 +16,8 @@ PYBIND11_MODULE(_core, m) {
   bind_solve(m);
   bind_equilibrium(m);
   bind_state(m);
+  bind_state_slope(m);
+  bind_quantity(m);
   bind_sweep(m);
   bind_steel(m);
 }
