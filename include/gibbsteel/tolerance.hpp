@@ -19,7 +19,8 @@
 /// (1967) 86, from memory) with a seeded digital shift, so that each point is uniform.
 /// Percentiles of n sorted values interpolate linearly (type 7 of Hyndman & Fan, Am.
 /// Stat. 50 (1996) 361, from memory):
-///   rank = p/100 (n - 1),  q = v[floor rank] + frac(rank) (v[ceil rank] - v[floor rank])
+///   rank = p/100 (n - 1),  q = v[floor rank] + frac(rank) (v[ceil rank] - v[floor
+///   rank])
 ///                                                                            Eq. (U3)
 ///
 /// Segregation: at one place of the ingot or bar all substitutional alloying elements
@@ -60,15 +61,6 @@ struct HeatTolerances {
   /// 90.
   double segregation_percent = 0.0;
 };
-
-/// What carbon does where the alloy content is segregated.
-enum class SegregatedCarbon {
-  equal_activity,  ///< Eq. (U4); about five soaks instead of one
-  scaled,          ///< approximation: carbon goes up and down with the alloy content
-  unchanged,       ///< approximation: the same carbon everywhere
-};
-
-std::string_view to_string(SegregatedCarbon) noexcept;
 
 struct ToleranceOptions {
   SoakOptions soak;

@@ -4,11 +4,21 @@
 
 #include <cstddef>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "gibbsteel/state.hpp"
 
 namespace gibbsteel {
+
+/// What carbon does where the alloy content is segregated.
+enum class SegregatedCarbon {
+  equal_activity,  ///< Eq. (U4); about five soaks instead of one
+  scaled,          ///< approximation: carbon goes up and down with the alloy content
+  unchanged,       ///< approximation: the same carbon everywhere
+};
+
+std::string_view to_string(SegregatedCarbon) noexcept;
 
 /// One thing that scatters: an element, the furnace or segregation.
 struct TolerancedInput {
@@ -95,13 +105,15 @@ struct UnusableSample {
 struct ToleranceBand {
   State nominal;  ///< the steel as it is, at the temperature asked for
   std::vector<TolerancedInput> inputs;
+  SegregatedCarbon segregated_carbon = SegregatedCarbon::equal_activity;
   std::vector<double> percentiles;  ///< ascending, each in (0, 100)
+  /// Empty when the nominal state is not usable: then nothing else was soaked.
   std::vector<QuantityBand> quantities;
   std::vector<PhaseShare> phases;  ///< of the nominal state, then of the samples
   std::size_t samples_asked = 0;
-  std::size_t samples = 0;      ///< soaked, the unusable ones included
-  std::size_t corners = 0;      ///< distinct corners soaked, the unusable ones included
-  bool cancelled = false;       ///< stopped by the caller: holds the part that is done
+  std::size_t samples = 0;  ///< soaked, the unusable ones included
+  std::size_t corners = 0;  ///< distinct corners soaked, the unusable ones included
+  bool cancelled = false;   ///< stopped by the caller: holds the part that is done
   std::vector<UnusableSample> unusable;          ///< samples
   std::vector<UnusableSample> unusable_corners;  ///< corners
   /// Row by row: samples x inputs; as drawn.
@@ -112,6 +124,7 @@ struct ToleranceBand {
 
   /// By name ("C in the matrix") or label. @throws InputError gibbsteel.input.209
   const QuantityBand& at(std::string_view name) const;
+  bool usable() const noexcept { return nominal.usable(); }
   std::string brief() const;  ///< one line
   std::string full() const;   ///< tables with units, warnings and cautions
 };

@@ -10,20 +10,28 @@ namespace {
 
 constexpr double kEnough = 1e-8;  ///< of the logarithm of the activity
 constexpr int kQuickSteps = 6;
+constexpr int kWidenings = 7;  ///< of the bracket: up to a factor of about 13
 constexpr double kSteepest = 4.0, kFlattest = 0.3;  ///< d ln a / d ln C that is tried
 
 class ActivityGap {
  public:
   ActivityGap(const Steel& steel, Temperature t, const SoakOptions& options,
               double activity)
-      : steel_(steel), t_(t), options_(options), target_(std::log(activity)) {}
+      : steel_(steel), t_(t), options_(options), target_(std::log(activity)) {
+    for (const auto& [symbol, percent] : steel.analysis().given)
+      if (symbol != "C" && symbol != "Fe") room_for_carbon_ -= percent;
+  }
 
   /// ln a_C at this ln(weight percent C), less the target. After trouble always 0, so
   /// that a root finder stops at once.
   double operator()(double ln_carbon) {
     if (!trouble_.empty()) return 0.0;
-    const State state =
-        steel_.changed({{"C", std::exp(ln_carbon)}}).soak(t_, options_);
+    const double carbon = std::exp(ln_carbon);
+    if (!(carbon <= room_for_carbon_)) {
+      trouble_ = "carbon at equal activity: more than the steel has room for";
+      return 0.0;
+    }
+    const State state = steel_.changed({{"C", carbon}}).soak(t_, options_);
     if (state.usable()) return std::log(state.carbon_activity) - target_;
     trouble_ = "carbon at equal activity: " + state.solve_report.brief();
     return 0.0;
@@ -36,6 +44,7 @@ class ActivityGap {
   Temperature t_;
   const SoakOptions& options_;
   double target_;
+  double room_for_carbon_ = 100.0;  ///< [weight percent]
   std::string trouble_;
 };
 
@@ -57,8 +66,9 @@ bool quick(ActivityGap& gap, double& x) {
 bool bracketed(ActivityGap& gap, double& x) {
   double width = 0.02, low = x - width, high = x + width;
   double at_low = gap(low), at_high = gap(high);
-  for (int i = 0; i < 8 && at_low > 0.0; ++i, width *= 2.0) at_low = gap(low -= width);
-  for (int i = 0; i < 8 && at_high < 0.0; ++i, width *= 2.0)
+  for (int i = 0; i < kWidenings && at_low > 0.0; ++i, width *= 2.0)
+    at_low = gap(low -= width);
+  for (int i = 0; i < kWidenings && at_high < 0.0; ++i, width *= 2.0)
     at_high = gap(high += width);
   if (at_low > 0.0 || at_high < 0.0) return false;
   std::uintmax_t most = 60;

@@ -100,8 +100,7 @@ void check_sum(const Steel& steel, Temperature t, const HeatTolerances& toleranc
     if (symbol != "Fe") highest.set(symbol, percent);
   for (const TolerancedInput& input : inputs_of(steel, t, tolerances))
     if (input.unit == "wt%") highest.set(input.name, quantile_of(input, 1.0));
-  const double sum =
-      highest.sum() * (1.0 + tolerances.segregation_percent / 100.0);
+  const double sum = highest.sum() * (1.0 + tolerances.segregation_percent / 100.0);
   if (sum > 100.0 + kRounding)
     problems.push_back({"gibbsteel.input.278", "tolerances",
                         "let the elements sum to " + fixed(sum, 2) + " weight percent",

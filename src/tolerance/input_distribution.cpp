@@ -7,8 +7,8 @@
 namespace gibbsteel::internal {
 namespace {
 
-constexpr double kCut = 6.0;         ///< of a distribution, in standard deviations
-constexpr double kBoxCorner = 2.0;   ///< of the box, in standard deviations
+constexpr double kCut = 6.0;        ///< of a distribution, in standard deviations
+constexpr double kBoxCorner = 2.0;  ///< of the box, in standard deviations
 constexpr double kLogTwoPi = 1.8378770664093453;
 
 double density(double z) { return std::exp(-0.5 * (z * z + kLogTwoPi)); }
@@ -84,7 +84,8 @@ std::vector<TolerancedInput> inputs_of(const Steel& steel, Temperature t,
         uniform_input("temperature", "C", celsius, celsius - error, celsius + error));
   const double percent = tolerances.segregation_percent;
   if (percent > 0.0)
-    inputs.push_back(uniform_input("segregation", "% of alloy", 0.0, -percent, percent));
+    inputs.push_back(
+        uniform_input("segregation", "% of alloy", 0.0, -percent, percent));
   return inputs;
 }
 
