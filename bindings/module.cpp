@@ -20,4 +20,6 @@ PYBIND11_MODULE(_core, m) {
   bind_quantity(m);
   bind_sweep(m);
   bind_steel(m);
+  bind_tolerance_parts(m);
+  bind_tolerance(m);
 }
