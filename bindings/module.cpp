@@ -22,4 +22,5 @@ PYBIND11_MODULE(_core, m) {
   bind_steel(m);
   bind_tolerance_parts(m);
   bind_tolerance(m);
+  bind_sensitivities(m);
 }

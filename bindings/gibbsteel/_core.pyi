@@ -661,3 +661,33 @@ class CompiledSteel(_Compiled):
         """Many soaks; `progress` gets the number done and stops the work by False."""
     def brief(self) -> str:
         """One line."""
+
+# bind_sensitivities.cpp
+
+class Sensitivities(_Compiled):
+    """A state, and the exact derivatives of every number in it."""
+
+    @property
+    def state(self) -> State:
+        """The soak."""
+    @property
+    def slopes(self) -> list[StateSlope]:
+        """Temperature first, then elements, then parameters."""
+    @property
+    def inputs(self) -> list[str]:
+        """Names of all inputs."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table (pandas): one row per quantity, one column per input."""
+    def __getitem__(self, name: str) -> StateSlope: ...
+    def __contains__(self, name: str) -> bool: ...
+    def __len__(self) -> int: ...
+
+def sensitivities(
+    steel: CompiledSteel,
+    kelvin: float,
+    options: SoakOptions,
+    elements: Sequence[str] | None,
+    parameters: Sequence[str],
+    all_parameters: bool,
+) -> Sensitivities:
+    """Soaks and differentiates, Eq. (S1) to (S5)."""
