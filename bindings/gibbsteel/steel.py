@@ -7,6 +7,7 @@ from typing import Any
 
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
+from .bands import BandMethods
 from .composition import as_weight_percent
 from .parameters import default_parameters
 from .progress import Callback, reporting
@@ -15,7 +16,7 @@ from .soak_options import soak_options
 from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 
-class Steel(SensitivityMethods):
+class Steel(BandMethods, SensitivityMethods):
     """A steel, given as a mill certificate in weight percent.
 
     Parameters

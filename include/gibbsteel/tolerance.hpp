@@ -19,17 +19,16 @@
 /// (1967) 86, from memory) with a seeded digital shift, so that each point is uniform.
 /// Percentiles of n sorted values interpolate linearly (type 7 of Hyndman & Fan, Am.
 /// Stat. 50 (1996) 361, from memory):
-///   rank = p/100 (n - 1),  q = v[floor rank] + frac(rank) (v[ceil rank] - v[floor
-///   rank])
-///                                                                            Eq. (U3)
+///   r = p/100 (n - 1), k = floor(r), q = v[k] + (r - k) (v[k+1] - v[k])      Eq. (U3)
 ///
 /// Segregation: at one place of the ingot or bar all substitutional alloying elements
 /// are s percent richer (or poorer) together. Carbon is mobile and evens out its
 /// activity between such places in any soak, so the truth is to choose the carbon of
 /// the place such that
 ///   a_C(place) = a_C(heat)   at the soak temperature                         Eq. (U4)
-/// which draws carbon towards carbide formers and away from Si, Ni and Co. Two
-/// approximations can be chosen instead. N, B, O and H are left as they are.
+/// (Darken, Trans. AIME 180 (1949) 430, from memory). It draws carbon towards carbide
+/// formers and away from Si, Ni and Co. Two approximations can be chosen instead. N, B,
+/// O and H are left as they are.
 
 #include <cstdint>
 #include <functional>
