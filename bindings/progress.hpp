@@ -1,5 +1,5 @@
 #pragma once
-/// Progress of long work: the way from a C++ callback to a Python one.
+/// A Python callback as the progress function of long work.
 
 #include <functional>
 

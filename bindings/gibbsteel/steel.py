@@ -7,6 +7,7 @@ from typing import Any
 
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
+from .bands import BandMethods
 from .composition import as_weight_percent
 from .parameters import default_parameters
 from .progress import Callback, reporting
@@ -16,7 +17,7 @@ from .soak_options import soak_options
 from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 
-class Steel(GridMethods, SensitivityMethods):
+class Steel(BandMethods, GridMethods, SensitivityMethods):
     """A steel, given as a mill certificate in weight percent.
 
     Parameters

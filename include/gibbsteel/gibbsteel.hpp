@@ -20,6 +20,8 @@
 #include "gibbsteel/state_slope.hpp"
 #include "gibbsteel/steel.hpp"
 #include "gibbsteel/sweep.hpp"
+#include "gibbsteel/tolerance.hpp"
+#include "gibbsteel/tolerance_band.hpp"
 #include "gibbsteel/units.hpp"
 #include "gibbsteel/version.hpp"
 #include "gibbsteel/volumes.hpp"

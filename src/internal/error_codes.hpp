@@ -144,6 +144,15 @@ inline constexpr std::string_view kNotLinearizable = "gibbsteel.input.219";
 inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
 inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
+inline constexpr std::string_view kToleranceRange = "gibbsteel.input.270";
+inline constexpr std::string_view kToleranceTwice = "gibbsteel.input.271";
+inline constexpr std::string_view kNominalOutside = "gibbsteel.input.272";
+inline constexpr std::string_view kBalanceTolerance = "gibbsteel.input.273";
+inline constexpr std::string_view kStandardDeviation = "gibbsteel.input.274";
+inline constexpr std::string_view kFurnaceOrSegregation = "gibbsteel.input.275";
+inline constexpr std::string_view kSampling = "gibbsteel.input.276";
+inline constexpr std::string_view kNothingScatters = "gibbsteel.input.277";
+inline constexpr std::string_view kToleranceSum = "gibbsteel.input.278";
 inline constexpr std::string_view kGridVariables = "gibbsteel.input.295";
 inline constexpr std::string_view kGridValues = "gibbsteel.input.296";
 inline constexpr std::string_view kNothingToDraw = "gibbsteel.input.297";
@@ -178,6 +187,15 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kMoleFractions,
      "mole fractions do not fit the system, are not positive or do not sum to 1"},
     {kSolveOption, "an option of the minimizer is outside its range"},
+    {kToleranceRange, "a tolerance range cannot be used"},
+    {kToleranceTwice, "an element has two tolerances"},
+    {kNominalOutside, "the steel itself is outside a tolerance range"},
+    {kBalanceTolerance, "the balance element is given a tolerance"},
+    {kStandardDeviation, "a standard deviation is not above 0"},
+    {kFurnaceOrSegregation, "a furnace error or a segregation is outside its range"},
+    {kSampling, "an option of the sampling is outside its range"},
+    {kNothingScatters, "a tolerance band is asked for and nothing scatters"},
+    {kToleranceSum, "tolerances let a composition sum to more than 100"},
     {kGridVariables, "a grid of soaks is not over two different variables"},
     {kGridValues, "the values of a swept variable are none, or not finite numbers"},
     {kNothingToDraw, "a plot is given something that it cannot draw"},
@@ -200,6 +218,11 @@ inline constexpr std::string_view kNotUnique = "gibbsteel.warning.311";
 inline constexpr std::string_view kCarbideFormers = "gibbsteel.warning.312";
 inline constexpr std::string_view kTypedPpm = "gibbsteel.warning.313";
 inline constexpr std::string_view kTypedFractions = "gibbsteel.warning.314";
+inline constexpr std::string_view kFirstOrderDoubtful = "gibbsteel.warning.350";
+inline constexpr std::string_view kSamplesLeftOut = "gibbsteel.warning.351";
+inline constexpr std::string_view kBeyondCorners = "gibbsteel.warning.352";
+inline constexpr std::string_view kToleranceOutside = "gibbsteel.warning.353";
+inline constexpr std::string_view kPhasesChange = "gibbsteel.warning.354";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -223,6 +246,11 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kTypedPpm, "so much N, S or P that ppm may have been typed for weight percent"},
     {kTypedFractions,
      "so little alloy that fractions may have been typed for weight percent"},
+    {kFirstOrderDoubtful, "a first-order band is one-sided or missing"},
+    {kSamplesLeftOut, "samples gave no usable result and are left out of a band"},
+    {kBeyondCorners, "samples lie beyond the worst corners found"},
+    {kToleranceOutside, "tolerances reach outside the validity of the parameter file"},
+    {kPhasesChange, "phases come and go within the tolerances"},
 });
 
 }  // namespace gibbsteel::codes
