@@ -5,6 +5,7 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/number_format.hpp"
+#include "internal/parallel_for.hpp"
 #include "internal/soak_problem.hpp"
 
 namespace gibbsteel {
@@ -100,35 +101,33 @@ class Compositions {
   std::vector<Problem> problems_;
 };
 
-/// Runs the soaks of a grid, composition by composition.
-class Runner {
- public:
-  Runner(const Compositions& compositions, const SoakOptions& options, SoakGrid& grid)
-      : compositions_(compositions), options_(options), grid_(grid) {}
+/// Soaks between two calls of `progress`; no result depends on it.
+constexpr std::size_t kBatch = 8;
 
-  void soak(std::size_t row, std::size_t column) {
-    const std::size_t index = compositions_.index(row, column);
-    if (!problem_ || index != index_)
-      problem_.emplace(compositions_[index_ = index], options_);
-    grid_.states[row * grid_.columns() + column] =
-        problem_->state_of(problem_->solve(temperature(row, column)));
+Temperature temperature_at(const SoakGrid& grid, std::size_t row, std::size_t column) {
+  if (grid.first.is_temperature()) return Temperature::celsius(grid.first.values[row]);
+  if (grid.second.is_temperature())
+    return Temperature::celsius(grid.second.values[column]);
+  return *grid.temperature;
+}
+
+/// Each soak writes its own cell only.
+void run(const Compositions& compositions, const SoakOptions& options,
+         std::size_t threads, const std::function<bool(std::size_t)>& progress,
+         SoakGrid& grid) {
+  const std::size_t cells = grid.states.size();
+  for (std::size_t done = 0; done < cells;) {
+    const std::size_t batch = std::min(kBatch, cells - done);
+    internal::parallel_for(batch, threads, [&](std::size_t i) {
+      const std::size_t row = (done + i) / grid.columns();
+      const std::size_t column = (done + i) % grid.columns();
+      const Steel& steel = compositions[compositions.index(row, column)];
+      grid.states[done + i] = steel.soak(temperature_at(grid, row, column), options);
+    });
+    done += batch;
+    if (progress && !progress(done)) break;
   }
-
- private:
-  Temperature temperature(std::size_t row, std::size_t column) const {
-    if (grid_.first.is_temperature())
-      return Temperature::celsius(grid_.first.values[row]);
-    if (grid_.second.is_temperature())
-      return Temperature::celsius(grid_.second.values[column]);
-    return *grid_.temperature;
-  }
-
-  const Compositions& compositions_;
-  const SoakOptions& options_;
-  SoakGrid& grid_;
-  std::size_t index_ = 0;
-  std::optional<internal::SoakProblem> problem_;
-};
+}
 
 std::string range_text(const SweptVariable& variable) {
   const auto [low, high] =
@@ -200,7 +199,8 @@ std::string SoakGrid::brief() const {
 SoakGrid soak_grid(const Steel& steel, const SweptVariable& first,
                    const SweptVariable& second, std::optional<Temperature> at,
                    const SoakOptions& options,
-                   const std::function<bool(std::size_t)>& progress) {
+                   const std::function<bool(std::size_t)>& progress,
+                   std::size_t threads) {
   check(first, second, at);
   const Compositions compositions(steel, first, second);
   SoakGrid grid{steel.name(),
@@ -211,18 +211,8 @@ SoakGrid soak_grid(const Steel& steel, const SweptVariable& first,
                 steel.parameters()->title(),
                 steel.parameters_hash(),
                 {}};
-  const std::size_t cells = grid.rows() * grid.columns();
-  grid.states.resize(cells);
-  Runner runner(compositions, options, grid);
-  // Down the columns where the temperature is swept by rows: each composition is then
-  // made ready once.
-  const bool by_columns = first.is_temperature();
-  for (std::size_t done = 0; done < cells; ++done) {
-    const std::size_t row = by_columns ? done % grid.rows() : done / grid.columns();
-    const std::size_t column = by_columns ? done / grid.rows() : done % grid.columns();
-    runner.soak(row, column);
-    if (progress && !progress(done + 1)) break;
-  }
+  grid.states.resize(grid.rows() * grid.columns());
+  run(compositions, options, threads, progress, grid);
   return grid;
 }
 

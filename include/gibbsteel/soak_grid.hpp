@@ -54,14 +54,17 @@ struct SoakGrid {
 
 /// Soaks at every pair of values; equal to that many single soaks of `steel.changed()`.
 /// @param at        the soak temperature, when neither variable is the temperature
-/// @param progress  called after each soak with the number done; return false to stop:
-///                  the grid then holds what is done
+/// @param progress  called every few soaks, on the calling thread, with the number
+/// done;
+///                  return false to stop: the grid then holds what is done
+/// @param threads   0: as many as the machine has cores; no number depends on it
 /// @throws InputError with every problem: gibbsteel.input.295 (a variable twice, Fe, or
 ///         a temperature given and swept, or neither), .296 (no values, or not finite),
 ///         .210 (temperature), and as Steel for the compositions
 SoakGrid soak_grid(const Steel& steel, const SweptVariable& first,
                    const SweptVariable& second, std::optional<Temperature> at = {},
                    const SoakOptions& options = {},
-                   const std::function<bool(std::size_t)>& progress = {});
+                   const std::function<bool(std::size_t)>& progress = {},
+                   std::size_t threads = 0);
 
 }  // namespace gibbsteel

@@ -68,21 +68,30 @@ def test_soaks_that_are_not_usable_are_nan_and_counted(punch):
 
 
 def test_progress_counts_and_an_interrupt_keeps_what_is_done(punch):
+    carbon = np.linspace(0.5, 0.7, 10)
     seen = []
-    punch.grid(C=[0.5, 0.6], celsius=[1000, 1100], progress=seen.append)
-    assert seen == [1, 2, 3, 4]
+    punch.grid(C=carbon, celsius=[1000, 1100], progress=seen.append)
+    assert seen == [8, 16, 20]
 
     def interrupt(done):
-        if done == 2:
+        if done == 8:
             signal.raise_signal(signal.SIGINT)
 
-    grid = punch.grid(C=[0.5, 0.6, 0.7], celsius=[1000, 1100], progress=interrupt)
-    assert grid.cancelled and 2 <= 6 - grid.not_done < 6
-    assert grid[2, 1] is None
-    assert np.isnan(grid.array(CARBON)[2, 1])
+    grid = punch.grid(C=carbon, celsius=[1000, 1100], progress=interrupt)
+    assert grid.cancelled and 8 <= 20 - grid.not_done < 20
+    assert grid[9, 1] is None
+    assert np.isnan(grid.array(CARBON)[9, 1])
     assert grid.array(CARBON)[0, 0] > 0.0
     assert f"CANCELLED, {grid.not_done} not done" in repr(grid)
     assert list(grid.to_frame()["done"]).count(False) == grid.not_done
+
+
+def test_an_error_in_the_callback_reaches_the_caller(punch):
+    def fail(done):
+        raise RuntimeError("stop here")
+
+    with pytest.raises(RuntimeError, match="stop here"):
+        punch.grid(C=[0.5, 0.6], celsius=[1000], progress=fail)
 
 
 def test_a_copy_is_the_same(grid, punch):

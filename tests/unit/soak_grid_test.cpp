@@ -99,24 +99,40 @@ TEST_CASE("the caller may stop it: cells that are not done are empty, not zero")
   std::vector<std::size_t> counts;
   const auto stop = [&](std::size_t done) {
     counts.push_back(done);
-    return done < 3;
+    return done < 8;
   };
+  const std::vector<double> carbons{0.5, 0.52, 0.54, 0.56, 0.58};
   const SoakGrid grid =
-      soak_grid(punch(), carbon({0.5, 0.6}), celsius({1000, 1100}), {}, {}, stop);
-  CHECK(counts == std::vector<std::size_t>{1, 2, 3});
+      soak_grid(punch(), carbon(carbons), celsius({1000, 1100}), {}, {}, stop);
+  CHECK(counts == std::vector<std::size_t>{8});
   CHECK(grid.cancelled());
-  CHECK(grid.not_done() == 1);
+  CHECK(grid.not_done() == 2);
   CHECK(grid.failures() == 0);
-  CHECK_FALSE(grid.at(1, 1).has_value());
-  CHECK(std::isnan(grid.array(quantities::carbide_volume_percent())[3]));
+  CHECK(grid.at(3, 1).has_value());
+  CHECK_FALSE(grid.at(4, 0).has_value());
+  CHECK(std::isnan(grid.array(quantities::carbide_volume_percent())[8]));
   CHECK(grid.brief() ==
-        "punch heat 7, 2 x 2 soaks, C 0.5 to 0.6 wt%, temperature 1000 to 1100 C, "
-        "CANCELLED, 1 not done");
+        "punch heat 7, 5 x 2 soaks, C 0.5 to 0.58 wt%, temperature 1000 to 1100 C, "
+        "CANCELLED, 2 not done");
   // Stopped when nothing is left to do: complete.
-  const auto stop_at_end = [](std::size_t done) { return done < 4; };
-  CHECK_FALSE(
-      soak_grid(punch(), carbon({0.5, 0.6}), celsius({1000, 1100}), {}, {}, stop_at_end)
-          .cancelled());
+  const auto stop_at_once = [](std::size_t) { return false; };
+  CHECK_FALSE(soak_grid(punch(), carbon({0.5, 0.6}), celsius({1000, 1100}), {}, {},
+                        stop_at_once)
+                  .cancelled());
+}
+
+TEST_CASE("the number of threads changes no bit of the result") {
+  const auto run = [](std::size_t threads) {
+    return soak_grid(punch(), carbon({0.5, 0.6, 0.7}),
+                     celsius({1000, 1050, 1100, 1150}), {}, {}, {}, threads);
+  };
+  const SoakGrid one = run(1), three = run(3);
+  for (std::size_t i = 0; i < one.states.size(); ++i) {
+    REQUIRE((one.states[i] && three.states[i]));
+    CHECK(one.states[i]->gibbs_energy == three.states[i]->gibbs_energy);
+    CHECK(one.states[i]->occurrences == three.states[i]->occurrences);
+    CHECK(one.states[i]->warnings == three.states[i]->warnings);
+  }
 }
 
 TEST_CASE("soaks that are not usable are counted and have no number") {
