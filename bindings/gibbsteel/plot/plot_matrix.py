@@ -111,7 +111,8 @@ def _carbon_axes(ax: Axes, carbon_ax: Axes | None) -> Axes:
 
 def _chosen(states: Sequence[State], elements: str | Sequence[str] | None) -> list[str]:
     """The elements to draw, carbon first."""
-    known = list(states[0].analysis.modelled)
+    given = states[0].analysis.modelled
+    known = [symbol for symbol, percent in given.items() if percent > 0.0]
     if elements is None:
         chosen = [symbol for symbol in known if symbol != "Fe"]
     else:
