@@ -92,16 +92,16 @@ def matrix(
     ax.set_ylabel("alloying elements in the matrix [wt%]")
     if chosen[0] == "C":
         right.set_ylabel("carbon in the matrix [wt%]")
-    for on in highest:
-        mark_not_usable(on, not_usable(states))
+    gaps = not_usable(states)
     heading(ax, title_of(states), notes_of(states), raised)
     if right is not ax and carbon_ax is None:
         handles[0].set_label("C (right)")
     elif right is not ax:  # a panel of its own: neither legend nor room for one
         handles = handles[1:]
         right.set_xlim(ax.get_xlim())
+        mark_not_usable(right, gaps)
         right.set_ylim(0.0, 1.05 * (highest.pop(right) or 1.0))
-    room_on_top(list(highest.items()), handles, cautions_of(states))
+    room_on_top(list(highest.items()), handles, cautions_of(states), gaps)
     return ax
 
 
