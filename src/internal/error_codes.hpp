@@ -158,6 +158,8 @@ inline constexpr std::string_view kGridValues = "gibbsteel.input.296";
 inline constexpr std::string_view kNothingToDraw = "gibbsteel.input.297";
 inline constexpr std::string_view kPlotOption = "gibbsteel.input.298";
 inline constexpr std::string_view kElementNotInState = "gibbsteel.input.299";
+inline constexpr std::string_view kRangeWithoutLength = "gibbsteel.input.250";
+inline constexpr std::string_view kSearchOption = "gibbsteel.input.251";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -201,6 +203,8 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kNothingToDraw, "a plot is given something that it cannot draw"},
     {kPlotOption, "an option of a plot is not one of those that it knows"},
     {kElementNotInState, "a state holds none of the element asked for"},
+    {kRangeWithoutLength, "a range of temperatures does not go upwards"},
+    {kSearchOption, "an option of a search is outside its range"},
 });
 
 // Warnings.
