@@ -68,6 +68,12 @@ inline constexpr std::string_view kVolumeMissing = "gibbsteel.data.160";
 // Layers.
 inline constexpr std::string_view kLayerRedefines = "gibbsteel.data.170";
 inline constexpr std::string_view kLayerChanges = "gibbsteel.data.171";
+// Standard deviations and correlations.
+inline constexpr std::string_view kDeviationWithoutNumber = "gibbsteel.data.180";
+inline constexpr std::string_view kCorrelationUnknown = "gibbsteel.data.181";
+inline constexpr std::string_view kCorrelationWithoutDeviation = "gibbsteel.data.182";
+inline constexpr std::string_view kCorrelationTwice = "gibbsteel.data.183";
+inline constexpr std::string_view kCorrelationsImpossible = "gibbsteel.data.184";
 
 /// Thrown as DataError.
 inline constexpr auto kDataCodes = std::to_array<CodeMeaning>({
@@ -119,6 +125,14 @@ inline constexpr auto kDataCodes = std::to_array<CodeMeaning>({
     {kVolumeMissing, "an end member has no volume though others have"},
     {kLayerRedefines, "a layer defines again what a lower file defines"},
     {kLayerChanges, "a layer changes what a layer cannot change"},
+    {kDeviationWithoutNumber,
+     "a standard deviation is given for a coefficient that the term lacks"},
+    {kCorrelationUnknown, "a correlation names a coefficient that does not exist"},
+    {kCorrelationWithoutDeviation,
+     "a correlation names a coefficient without a standard deviation"},
+    {kCorrelationTwice,
+     "a correlation is given twice, or of a coefficient with itself"},
+    {kCorrelationsImpossible, "no numbers can be correlated as stated"},
 });
 
 // Arguments.
@@ -153,6 +167,7 @@ inline constexpr std::string_view kFurnaceOrSegregation = "gibbsteel.input.275";
 inline constexpr std::string_view kSampling = "gibbsteel.input.276";
 inline constexpr std::string_view kNothingScatters = "gibbsteel.input.277";
 inline constexpr std::string_view kToleranceSum = "gibbsteel.input.278";
+inline constexpr std::string_view kParameterBand = "gibbsteel.input.279";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -191,6 +206,7 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kSampling, "an option of the sampling is outside its range"},
     {kNothingScatters, "a tolerance band is asked for and nothing scatters"},
     {kToleranceSum, "tolerances let a composition sum to more than 100"},
+    {kParameterBand, "a parameter band cannot be made from this parameter set"},
 });
 
 // Warnings.
