@@ -22,5 +22,6 @@ PYBIND11_MODULE(_core, m) {
   bind_steel(m);
   bind_tolerance_parts(m);
   bind_tolerance(m);
+  bind_parameter_band(m);
   bind_sensitivities(m);
 }

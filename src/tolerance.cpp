@@ -13,6 +13,29 @@
 #include "tolerance/sobol_points.hpp"
 
 namespace gibbsteel {
+namespace {
+
+/// The plan refers to `heats`.
+internal::SamplePlan plan_of(const internal::HeatSoaks& heats,
+                             const ToleranceOptions& options) {
+  const std::vector<TolerancedInput>& inputs = heats.inputs();
+  internal::SamplePlan plan;
+  plan.soak = [&heats](std::span<const double> x) { return heats.at(x); };
+  plan.point = [&inputs, unit = internal::sobol_points(options.samples, inputs.size(),
+                                                       options.seed)](std::size_t row) {
+    std::vector<double> point;
+    for (std::size_t i = 0; i < inputs.size(); ++i)
+      point.push_back(internal::quantile_of(inputs[i], unit[row * inputs.size() + i]));
+    return point;
+  };
+  plan.threads = options.threads;
+  plan.progress = options.progress;
+  plan.more_to_come = options.corners;
+  return plan;
+}
+
+}  // namespace
+
 std::string_view to_string(SegregatedCarbon carbon) noexcept {
   switch (carbon) {
     case SegregatedCarbon::equal_activity:

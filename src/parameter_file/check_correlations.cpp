@@ -12,9 +12,22 @@ namespace gibbsteel::parameter_file {
 
 namespace {
 
+/// Whether this file has the term with a slip in it, which was reported there.
+bool has_slip(const Draft& draft, const CoefficientName& name) {
+  for (const DraftPhase& phase : draft.phases) {
+    if (phase.name != name.phase) continue;
+    for (const auto* terms :
+         {&phase.energy, &phase.curie_temperature, &phase.magnetic_moment})
+      for (const auto& [term, place, sound] : *terms)
+        if (!sound && term.on == name.on) return true;
+  }
+  return false;
+}
+
 /// Whether the coefficient is there and has a standard deviation; else reports it.
 bool check_name(const Check& check, const CoefficientName& name,
                 const std::string& place) {
+  if (has_slip(check.draft, name)) return false;
   const TemperatureTerm* found = check.set.find_coefficient(name);
   if (found == nullptr) {
     check.problems.add(codes::kCorrelationUnknown, place,
@@ -52,7 +65,9 @@ bool check_pairs(const Check& check) {
                  : "this pair of coefficients is given twice",
           itself ? "give two different coefficients" : "keep one of the two");
   }
-  return check.problems.count() == before;
+  return check.problems.count() == before &&
+         std::all_of(added.begin(), added.end(),
+                     [](const Placed<Correlation>& placed) { return placed.sound; });
 }
 
 /// Every coefficient that a correlation names, once.
