@@ -168,6 +168,8 @@ inline constexpr std::string_view kSampling = "gibbsteel.input.276";
 inline constexpr std::string_view kNothingScatters = "gibbsteel.input.277";
 inline constexpr std::string_view kToleranceSum = "gibbsteel.input.278";
 inline constexpr std::string_view kParameterBand = "gibbsteel.input.279";
+inline constexpr std::string_view kRangeWithoutLength = "gibbsteel.input.250";
+inline constexpr std::string_view kSearchOption = "gibbsteel.input.251";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -207,6 +209,8 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kNothingScatters, "a tolerance band is asked for and nothing scatters"},
     {kToleranceSum, "tolerances let a composition sum to more than 100"},
     {kParameterBand, "a parameter band cannot be made from this parameter set"},
+    {kRangeWithoutLength, "a range of temperatures does not go upwards"},
+    {kSearchOption, "an option of a search is outside its range"},
 });
 
 // Warnings.
