@@ -24,6 +24,7 @@ void bind_sweep(py::module_& m);
 void bind_steel(py::module_& m);
 void bind_tolerance_parts(py::module_& m);
 void bind_tolerance(py::module_& m);
+void bind_parameter_band(py::module_& m);
 void bind_sensitivities(py::module_& m);
 void bind_soak_grid(py::module_& m);
 

@@ -2,13 +2,16 @@
 /// Umbrella header: everything public.
 
 #include "gibbsteel/assemblage.hpp"
+#include "gibbsteel/band.hpp"
 #include "gibbsteel/curve_value.hpp"
 #include "gibbsteel/elements.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/linearization.hpp"
+#include "gibbsteel/expression.hpp"
 #include "gibbsteel/mill_analysis.hpp"
 #include "gibbsteel/minimizer.hpp"
 #include "gibbsteel/named_values.hpp"
+#include "gibbsteel/parameter_band.hpp"
 #include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/parameter_set.hpp"
 #include "gibbsteel/phase_changes.hpp"

@@ -68,6 +68,12 @@ inline constexpr std::string_view kVolumeMissing = "gibbsteel.data.160";
 // Layers.
 inline constexpr std::string_view kLayerRedefines = "gibbsteel.data.170";
 inline constexpr std::string_view kLayerChanges = "gibbsteel.data.171";
+// Standard deviations and correlations.
+inline constexpr std::string_view kDeviationWithoutNumber = "gibbsteel.data.180";
+inline constexpr std::string_view kCorrelationUnknown = "gibbsteel.data.181";
+inline constexpr std::string_view kCorrelationWithoutDeviation = "gibbsteel.data.182";
+inline constexpr std::string_view kCorrelationTwice = "gibbsteel.data.183";
+inline constexpr std::string_view kCorrelationsImpossible = "gibbsteel.data.184";
 
 /// Thrown as DataError.
 inline constexpr auto kDataCodes = std::to_array<CodeMeaning>({
@@ -119,6 +125,14 @@ inline constexpr auto kDataCodes = std::to_array<CodeMeaning>({
     {kVolumeMissing, "an end member has no volume though others have"},
     {kLayerRedefines, "a layer defines again what a lower file defines"},
     {kLayerChanges, "a layer changes what a layer cannot change"},
+    {kDeviationWithoutNumber,
+     "a standard deviation is given for a coefficient that the term lacks"},
+    {kCorrelationUnknown, "a correlation names a coefficient that does not exist"},
+    {kCorrelationWithoutDeviation,
+     "a correlation names a coefficient without a standard deviation"},
+    {kCorrelationTwice,
+     "a correlation is given twice, or of a coefficient with itself"},
+    {kCorrelationsImpossible, "no numbers can be correlated as stated"},
 });
 
 // Arguments.
@@ -158,6 +172,7 @@ inline constexpr std::string_view kGridValues = "gibbsteel.input.296";
 inline constexpr std::string_view kNothingToDraw = "gibbsteel.input.297";
 inline constexpr std::string_view kPlotOption = "gibbsteel.input.298";
 inline constexpr std::string_view kElementNotInState = "gibbsteel.input.299";
+inline constexpr std::string_view kParameterBand = "gibbsteel.input.279";
 inline constexpr std::string_view kRangeWithoutLength = "gibbsteel.input.250";
 inline constexpr std::string_view kSearchOption = "gibbsteel.input.251";
 
@@ -203,6 +218,7 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kNothingToDraw, "a plot is given something that it cannot draw"},
     {kPlotOption, "an option of a plot is not one of those that it knows"},
     {kElementNotInState, "a state holds none of the element asked for"},
+    {kParameterBand, "a parameter band cannot be made from this parameter set"},
     {kRangeWithoutLength, "a range of temperatures does not go upwards"},
     {kSearchOption, "an option of a search is outside its range"},
 });
