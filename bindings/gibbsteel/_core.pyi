@@ -865,7 +865,6 @@ class ToleranceOptions(_Compiled):
 
     def __init__(
         self,
-        *,
         soak: SoakOptions,
         samples: int,
         seed: int,
