@@ -91,9 +91,9 @@ void bind_tolerance(py::module_& m) {
            py::arg("standard_deviations"), py::arg("furnace_error"),
            py::arg("segregation_percent"));
   py::class_<ToleranceOptions>(m, "ToleranceOptions")
-      .def(py::init(&options_of), py::kw_only(), py::arg("soak"), py::arg("samples"),
-           py::arg("seed"), py::arg("percentiles"), py::arg("corners"),
-           py::arg("segregated_carbon"), py::arg("threads"));
+      .def(py::init(&options_of), py::arg("soak"), py::arg("samples"), py::arg("seed"),
+           py::arg("percentiles"), py::arg("corners"), py::arg("segregated_carbon"),
+           py::arg("threads"));
   py::class_<ToleranceBand> band(
       m, "ToleranceBand", "What scatter of heat, furnace and place does to a state.");
   bind_band_members(band);

@@ -14,7 +14,7 @@
 namespace gibbsteel {
 namespace {
 
-using internal::UncertainNumber;
+using parameter_file::UncertainNumber;
 using Numbers = std::vector<UncertainNumber>;
 
 void check(const Numbers& numbers, const ParameterBandOptions& options) {
@@ -74,7 +74,7 @@ void fill_first_order(const Eigen::MatrixXd& correlations, const std::string& re
 void fill_first_orders(const Sensitivities& slopes, const ParameterSet& set,
                        const Numbers& numbers, const std::vector<Quantity>& quantities,
                        ParameterBand& band) {
-  const Eigen::MatrixXd correlations = internal::correlations_of(set, numbers);
+  const Eigen::MatrixXd correlations = parameter_file::correlations_of(set, numbers);
   std::string remark;
   bool one_sided = false;
   for (const UncertainNumber& number : numbers) {
@@ -98,7 +98,7 @@ internal::SampleSoak soak_with(const Steel& steel, Temperature t,
   for (std::size_t i = 0; i < numbers.size(); ++i)
     if (!numbers[i].name && values[i] <= 0.0)
       return {{}, "the volume at " + numbers[i].place + " was drawn below zero"};
-  const auto set = std::make_shared<const ParameterSet>(internal::with_values(
+  const auto set = std::make_shared<const ParameterSet>(parameter_file::with_values(
       *steel.parameters(), std::vector<double>(values.begin(), values.end())));
   const Steel other(steel.analysis().given,
                     {steel.name(), set, steel.binds_tramp_elements()});
@@ -113,7 +113,7 @@ ParameterBand parameter_band(const Steel& steel, Temperature t,
                              const std::vector<Quantity>& quantities,
                              const ParameterBandOptions& options) {
   const ParameterSet& set = *steel.parameters();
-  const Numbers numbers = internal::uncertain_numbers(set);
+  const Numbers numbers = parameter_file::uncertain_numbers(set);
   check(numbers, options);
   SensitivityOptions chosen_inputs;
   chosen_inputs.elements.emplace();

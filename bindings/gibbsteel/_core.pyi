@@ -1366,7 +1366,6 @@ class ToleranceOptions(_Compiled):
 
     def __init__(
         self,
-        *,
         soak: SoakOptions,
         samples: int,
         seed: int,

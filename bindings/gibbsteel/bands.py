@@ -136,17 +136,9 @@ class BandMethods:
             furnace_error=furnace_celsius,
             segregation_percent=segregation_percent,
         )
-        chosen = _core.ToleranceOptions(
-            soak=soak_options(
-                graphite, phases, suppressed, at_soak_temperature, options
-            ),
-            samples=samples,
-            seed=seed,
-            percentiles=percentiles,
-            corners=corners,
-            segregated_carbon=segregated_carbon,
-            threads=threads,
-        )
+        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
+        sampling = samples, seed, percentiles, corners, segregated_carbon, threads
+        chosen = _core.ToleranceOptions(soak, *sampling)
         with reporting(progress, samples) as callback:
             return _core.tolerance_band(
                 self._core, at, tolerances, quantities or [], chosen, callback

@@ -4,9 +4,9 @@
 
 #include "../internal/error_codes.hpp"
 #include "../internal/number_format.hpp"
-#include "../internal/uncertain_numbers.hpp"
 #include "checks.hpp"
 #include "expression_text.hpp"
+#include "uncertain_numbers.hpp"
 
 namespace gibbsteel::parameter_file {
 
@@ -71,8 +71,8 @@ bool check_pairs(const Check& check) {
 }
 
 /// Every coefficient that a correlation names, once.
-std::vector<internal::UncertainNumber> correlated(const ParameterSet& set) {
-  std::vector<internal::UncertainNumber> numbers;
+std::vector<UncertainNumber> correlated(const ParameterSet& set) {
+  std::vector<UncertainNumber> numbers;
   for (const Correlation& correlation : set.correlations)
     for (const CoefficientName* name : {&correlation.first, &correlation.second})
       if (std::none_of(numbers.begin(), numbers.end(),
@@ -87,8 +87,7 @@ void check_correlations(const Check& check) {
   if (check.draft.correlations.empty() || !check.draft.phases_sound) return;
   if (!check_pairs(check)) return;
   const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> solver(
-      internal::correlations_of(check.set, correlated(check.set)),
-      Eigen::EigenvaluesOnly);
+      correlations_of(check.set, correlated(check.set)), Eigen::EigenvaluesOnly);
   const double smallest = solver.eigenvalues().minCoeff();
   constexpr double kRounding = 1e-9;
   if (smallest >= -kRounding) return;

@@ -1,11 +1,11 @@
 #include <map>
 
-#include "../internal/uncertain_numbers.hpp"
 #include "expression_text.hpp"
 #include "gibbsteel/parameter_file.hpp"
 #include "markdown_table.hpp"
 #include "number_text.hpp"
 #include "term_key.hpp"
+#include "uncertain_numbers.hpp"
 
 namespace gibbsteel {
 
@@ -151,7 +151,7 @@ std::string count_text(const ParameterSet& set) {
 
 /// What (+- ...) means, where there is any.
 std::string deviations_text(const ParameterSet& set) {
-  return internal::uncertain_numbers(set).empty()
+  return uncertain_numbers(set).empty()
              ? ""
              : "\n(+- ...) is a standard deviation of the number before it.\n";
 }

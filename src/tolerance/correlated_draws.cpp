@@ -36,7 +36,7 @@ CorrelatedDraws::CorrelatedDraws(const ParameterSet& set,
     linked_.push_back(i);
     linked.push_back(numbers_[i]);
   }
-  root_ = square_root(correlations_of(set, linked));
+  root_ = square_root(parameter_file::correlations_of(set, linked));
 }
 
 std::vector<double> CorrelatedDraws::at(std::size_t sample) const {

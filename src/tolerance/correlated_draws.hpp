@@ -4,9 +4,11 @@
 #include <Eigen/Core>
 #include <vector>
 
-#include "internal/uncertain_numbers.hpp"
+#include "parameter_file/uncertain_numbers.hpp"
 
 namespace gibbsteel::internal {
+
+using parameter_file::UncertainNumber;
 
 class CorrelatedDraws {
  public:

@@ -4,7 +4,7 @@
 #include <doctest/doctest.h>
 
 #include "corpus.hpp"
-#include "internal/uncertain_numbers.hpp"
+#include "parameter_file/uncertain_numbers.hpp"
 
 using namespace gibbsteel;
 
@@ -40,7 +40,7 @@ TEST_CASE("standard deviations stand with their numbers, in the order of the fil
   CHECK(set->find_coefficient(kConstant)->standard_deviation == 900.0);
   CHECK(set->find_coefficient(kSlope)->standard_deviation == 0.6);
   std::string places;
-  for (const auto& number : internal::uncertain_numbers(*set))
+  for (const auto& number : parameter_file::uncertain_numbers(*set))
     places += number.place + "\n";
   CHECK(places ==
         "/phases/austenite/energy/2/terms/1\n"
@@ -49,13 +49,13 @@ TEST_CASE("standard deviations stand with their numbers, in the order of the fil
         "/phases/austenite/curie_temperature/0/terms/1\n"
         "/phases/austenite/magnetic_moment/0/terms/1\n"
         "/phases/austenite/room_volume/terms/1/cm3_per_mol\n");
-  CHECK(internal::uncertain_numbers(*default_parameters()).empty());
+  CHECK(parameter_file::uncertain_numbers(*default_parameters()).empty());
 }
 
 TEST_CASE("the matrix of correlations: stated ones, 1 on the diagonal, else 0") {
   const SharedParameters set = uncertain();
   const auto matrix =
-      internal::correlations_of(*set, internal::uncertain_numbers(*set));
+      parameter_file::correlations_of(*set, parameter_file::uncertain_numbers(*set));
   REQUIRE(matrix.rows() == 6);
   CHECK(matrix.isApprox(matrix.transpose()));
   CHECK(matrix.diagonal().isOnes());
@@ -66,7 +66,7 @@ TEST_CASE("the matrix of correlations: stated ones, 1 on the diagonal, else 0") 
 
 TEST_CASE("other values go where the numbers came from") {
   const SharedParameters set = uncertain();
-  const ParameterSet other = internal::with_values(*set, {1, 2, 3, 4, 5, 6});
+  const ParameterSet other = parameter_file::with_values(*set, {1, 2, 3, 4, 5, 6});
   CHECK(other.find_coefficient(kConstant)->coefficient == 1.0);
   CHECK(other.find_coefficient(kSlope)->coefficient == 2.0);
   CHECK(other.phases[0].energy[4].value.terms[1].coefficient == 3.0);
@@ -129,7 +129,6 @@ TEST_CASE("too many correlations are refused before any work") {
   CHECK_THROWS_WITH_AS(
       layered(kIronCarbide + "}", ", \"correlations\": [" + list + "]"),
       "[gibbsteel.data.103] layer.json: /correlations: has 201 entries; at most 200 "
-      "are "
-      "read",
+      "can stand here",
       DataError);
 }

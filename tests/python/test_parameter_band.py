@@ -104,6 +104,6 @@ def test_the_shipped_file_states_no_standard_deviations(punch):
     with pytest.raises(gs.InputError) as error:
         punch.parameter_band(celsius=1120)
     assert str(error.value) == (
-        "[gibbsteel.input.279] parameters: the set states no standard deviation for any "
-        'number; lay a file with "standard_deviations" on top of it'
+        "[gibbsteel.input.279] parameters: the set states no standard deviation for "
+        'any number; lay a file with "standard_deviations" on top of it'
     )

@@ -8,7 +8,7 @@
 
 #include "gibbsteel/parameter_set.hpp"
 
-namespace gibbsteel::internal {
+namespace gibbsteel::parameter_file {
 
 struct UncertainNumber {
   std::string place;  ///< JSON pointer in the written set, as parameter_inputs()
@@ -27,4 +27,4 @@ Eigen::MatrixXd correlations_of(const ParameterSet& set,
 /// The set with these values instead, as uncertain_numbers().
 ParameterSet with_values(ParameterSet set, const std::vector<double>& values);
 
-}  // namespace gibbsteel::internal
+}  // namespace gibbsteel::parameter_file

@@ -1,15 +1,12 @@
-#include "internal/uncertain_numbers.hpp"
+#include "uncertain_numbers.hpp"
 
 #include <algorithm>
 
-#include "parameter_file/message_text.hpp"
-#include "parameter_file/read_expression.hpp"
+#include "message_text.hpp"
+#include "read_expression.hpp"
 
-namespace gibbsteel::internal {
+namespace gibbsteel::parameter_file {
 namespace {
-
-using parameter_file::pointer_step;
-using parameter_file::power_text;
 
 /// Calls visit(place, value, standard deviation, name or nullptr) for each of them.
 template <class Terms, class Visit>
@@ -88,4 +85,4 @@ ParameterSet with_values(ParameterSet set, const std::vector<double>& values) {
   return set;
 }
 
-}  // namespace gibbsteel::internal
+}  // namespace gibbsteel::parameter_file
