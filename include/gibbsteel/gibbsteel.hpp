@@ -10,7 +10,6 @@
 #include "gibbsteel/hardening_window.hpp"
 #include "gibbsteel/linearization.hpp"
 #include "gibbsteel/matching_temperature.hpp"
-#include "gibbsteel/linearization.hpp"
 #include "gibbsteel/mill_analysis.hpp"
 #include "gibbsteel/minimizer.hpp"
 #include "gibbsteel/named_values.hpp"
