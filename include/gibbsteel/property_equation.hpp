@@ -45,11 +45,11 @@ struct PropertySlope {
 };
 
 /// Weight percents within which the source says that its equation holds.
-struct ElementRange {
+struct PercentRange {
   std::string element;
   double low = 0.0;
   double high = 100.0;
-  bool operator==(const ElementRange&) const = default;
+  bool operator==(const PercentRange&) const = default;
 };
 
 struct PropertyEquation {
@@ -61,7 +61,7 @@ struct PropertyEquation {
   std::string label;    ///< of the table of equations, "H7"; empty for a user's own
   std::string formula;  ///< as text, with units
   std::string source;   ///< citation; "from memory" where it was not looked up again
-  std::vector<ElementRange> ranges;   ///< empty: none stated
+  std::vector<PercentRange> ranges;   ///< empty: none stated
   std::vector<std::string> elements;  ///< that it has a term for; empty: not known
   double error = 0.0;  ///< typical, one standard deviation, in the unit of the kind
   std::string note;    ///< what to know when using it; may be empty
@@ -70,9 +70,10 @@ struct PropertyEquation {
 
   /// Derivatives: `slope` where given, central differences otherwise.
   PropertySlope slope_at(const PropertyInput& input) const;
-  /// One sentence for every range that the composition leaves, and for every element
-  /// above 0.5 wt% for which there is no term.
+  /// One sentence for every range that the composition leaves.
   std::vector<std::string> range_remarks(const NamedValues& weight_percent) const;
+  /// One for every element above 0.5 wt% for which there is no term.
+  std::vector<std::string> term_remarks(const NamedValues& weight_percent) const;
   std::string brief() const;  ///< one line
 };
 

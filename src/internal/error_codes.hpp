@@ -140,6 +140,13 @@ inline constexpr std::string_view kElementTwice = "gibbsteel.input.215";
 inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
 inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
+inline constexpr std::string_view kNoSuchEquation = "gibbsteel.input.240";
+inline constexpr std::string_view kBadEquation = "gibbsteel.input.241";
+inline constexpr std::string_view kNoSuchFamily = "gibbsteel.input.242";
+inline constexpr std::string_view kColdest = "gibbsteel.input.243";
+inline constexpr std::string_view kParticleDiameter = "gibbsteel.input.244";
+inline constexpr std::string_view kCoolingRate = "gibbsteel.input.245";
+inline constexpr std::string_view kNoSuchProperty = "gibbsteel.input.246";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -164,6 +171,13 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kMoleFractions,
      "mole fractions do not fit the system, are not positive or do not sum to 1"},
     {kSolveOption, "an option of the minimizer is outside its range"},
+    {kNoSuchEquation, "there is no equation of that kind with this key"},
+    {kBadEquation, "an equation cannot be registered"},
+    {kNoSuchFamily, "there is no family of steels with this key"},
+    {kColdest, "the coldest temperature of a quench cannot be meant"},
+    {kParticleDiameter, "a particle diameter is not above 0"},
+    {kCoolingRate, "a cooling rate is not above 0"},
+    {kNoSuchProperty, "there is no kind of property with this name"},
 });
 
 // Warnings.
@@ -181,6 +195,11 @@ inline constexpr std::string_view kNotUnique = "gibbsteel.warning.311";
 inline constexpr std::string_view kCarbideFormers = "gibbsteel.warning.312";
 inline constexpr std::string_view kTypedPpm = "gibbsteel.warning.313";
 inline constexpr std::string_view kTypedFractions = "gibbsteel.warning.314";
+inline constexpr std::string_view kHardensInPart = "gibbsteel.warning.330";
+inline constexpr std::string_view kEquationOutside = "gibbsteel.warning.331";
+inline constexpr std::string_view kStaysAustenite = "gibbsteel.warning.332";
+inline constexpr std::string_view kNitrogenLeftOut = "gibbsteel.warning.333";
+inline constexpr std::string_view kMassForVolume = "gibbsteel.warning.334";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -204,6 +223,11 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kTypedPpm, "so much N, S or P that ppm may have been typed for weight percent"},
     {kTypedFractions,
      "so little alloy that fractions may have been typed for weight percent"},
+    {kHardensInPart, "only part of the matrix, or nothing, hardens"},
+    {kEquationOutside, "an equation of the estimates is used outside its range"},
+    {kStaysAustenite, "martensite start is not above the coldest temperature"},
+    {kNitrogenLeftOut, "nitrogen of the certificate is left out of the estimates"},
+    {kMassForVolume, "mass fractions stand for volume fractions in the estimates"},
 });
 
 }  // namespace gibbsteel::codes

@@ -1,0 +1,102 @@
+#include "gibbsteel/hardening_family.hpp"
+
+#include <algorithm>
+
+#include "gibbsteel/errors.hpp"
+
+namespace gibbsteel {
+namespace {
+
+/// With the published rate of Eq. (H13) and the error that it has there.
+HardeningFamily named(const char* key, const char* name, const char* rule) {
+  HardeningFamily family;
+  family.key = key;
+  family.name = name;
+  family.rule = rule;
+  family.transformation_rate = 0.011;
+  family.retained_error = 0.05;
+  return family;
+}
+
+// Offsets, rates and their errors: tests/reference/hardening_families.py prints how
+// they follow from the records; tests hold this table against it.
+std::vector<HardeningFamily> table() {
+  HardeningFamily high_speed = named("high-speed", "high-speed and matrix-type steel",
+                                     "C 0.45 or more, Cr 3 to 6, Mo + W/2 2 or more");
+  high_speed.start_offset = -58.0;
+  high_speed.start_error = 33.0;
+  high_speed.start_scatter = 11.0;
+  high_speed.start_records = 2;
+  high_speed.transformation_rate = 0.0070;
+  high_speed.retained_error = 0.10;
+  high_speed.retained_records = 2;
+  high_speed.fitted = "T1 and M2, austenite measured after hardening";
+
+  HardeningFamily cold_work =
+      named("chromium-cold-work", "high-carbon high-chromium cold-work steel",
+            "Cr 10.5 or more, Cr - 5 C below 7");
+  cold_work.start_offset = -39.0;
+  cold_work.start_error = 30.0;
+  cold_work.start_scatter = 6.0;
+  cold_work.start_records = 2;
+  cold_work.fitted = "D2 and D3, austenite measured on steels like them";
+
+  HardeningFamily stainless = named("stainless", "martensitic stainless steel",
+                                    "Cr 10.5 or more, Cr - 5 C 7 or more");
+  stainless.start_offset = -24.0;
+  stainless.start_error = 30.0;
+  stainless.start_scatter = 18.0;
+  stainless.start_records = 3;
+  stainless.fitted = "three 12 to 13Cr steels without carbide";
+
+  HardeningFamily bearing = named("bearing", "bearing steel",
+                                  "C 0.75 to 1.3, Cr 0.9 to 2, Mo + W/2 0.6 or less");
+  bearing.start_offset = -21.0;
+  bearing.start_error = 30.0;
+  bearing.start_scatter = 12.0;
+  bearing.start_records = 3;
+  bearing.fitted = "three 0.8 to 1C-1.4Cr steels without carbide";
+
+  HardeningFamily general = named("general", "tool steel", "any other");
+  general.start_error = 30.0;
+  general.fitted = "none: the equation as it stands";
+
+  return {high_speed, cold_work, stainless, bearing, general};
+}
+
+std::string_view key_of(const NamedValues& wt) {
+  const double molybdenum = wt["Mo"] + 0.5 * wt["W"];
+  const double carbon = wt["C"], chromium = wt["Cr"];
+  if (chromium >= 10.5)
+    return chromium - 5.0 * carbon < 7.0 ? "chromium-cold-work" : "stainless";
+  if (carbon >= 0.45 && chromium >= 3.0 && chromium <= 6.0 && molybdenum >= 2.0)
+    return "high-speed";
+  if (carbon >= 0.75 && carbon <= 1.3 && chromium >= 0.9 && chromium <= 2.0 &&
+      molybdenum <= 0.6)
+    return "bearing";
+  return "general";
+}
+
+}  // namespace
+
+const std::vector<HardeningFamily>& hardening_families() {
+  static const std::vector<HardeningFamily> families = table();
+  return families;
+}
+
+const HardeningFamily& hardening_family(std::string_view key) {
+  std::string known;
+  for (const HardeningFamily& family : hardening_families()) {
+    if (family.key == key) return family;
+    known += (known.empty() ? "" : ", ") + family.key;
+  }
+  throw InputError(
+      {{"gibbsteel.input.242", "family",
+        "there is no family '" + std::string(key) + "'", "choose one of " + known}});
+}
+
+const HardeningFamily& hardening_family_of(const NamedValues& steel_weight_percent) {
+  return hardening_family(key_of(steel_weight_percent));
+}
+
+}  // namespace gibbsteel
