@@ -20,6 +20,9 @@ void bind_analysis(py::module_& m);
 void bind_state(py::module_& m);
 void bind_sweep(py::module_& m);
 void bind_steel(py::module_& m);
+void bind_estimate(py::module_& m);
+void bind_property_equations(py::module_& m);
+void bind_hardening(py::module_& m);
 
 }  // namespace gibbsteel::python
 

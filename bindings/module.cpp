@@ -18,4 +18,7 @@ PYBIND11_MODULE(_core, m) {
   bind_state(m);
   bind_sweep(m);
   bind_steel(m);
+  bind_estimate(m);
+  bind_property_equations(m);
+  bind_hardening(m);
 }
