@@ -9,12 +9,16 @@ answer; ``state.usable`` and ``state.warnings`` say how far to trust it. Results
 long-hold limit (true equilibrium); shop soaks are minutes.
 """
 
+from . import hardening as _hardening  # adds a method to State
 from . import phase_model as _phase_model  # adds methods to PhaseModel
 from . import quantities
 from ._core import (
     BoundCompound,
     Constituent,
     Equilibrium,
+    Estimate,
+    HardeningEstimates,
+    HardeningFamily,
     Input,
     Matrix,
     MillAnalysis,
@@ -23,6 +27,10 @@ from ._core import (
     PhaseDerivatives,
     PhaseModel,
     Problem,
+    PropertyEquation,
+    PropertyEquations,
+    PropertyInput,
+    PropertySlope,
     Quantity,
     Sensitivities,
     SoakWarning,
@@ -31,9 +39,13 @@ from ._core import (
     State,
     StateSlope,
     Sweep,
+    TradeIndices,
     build_info,
+    hardening_families,
+    trade_indices,
 )
 from .errors import DataError, GibbsteelError, InputError
+from .hardening import property_equations
 from .minimizer import minimize
 from .parameters import (
     content_hash,
@@ -50,7 +62,10 @@ __all__ = [
     "Constituent",
     "DataError",
     "Equilibrium",
+    "Estimate",
     "GibbsteelError",
+    "HardeningEstimates",
+    "HardeningFamily",
     "Input",
     "InputError",
     "Matrix",
@@ -60,6 +75,10 @@ __all__ = [
     "PhaseDerivatives",
     "PhaseModel",
     "Problem",
+    "PropertyEquation",
+    "PropertyEquations",
+    "PropertyInput",
+    "PropertySlope",
     "Quantity",
     "Sensitivities",
     "SoakWarning",
@@ -69,13 +88,17 @@ __all__ = [
     "StateSlope",
     "Steel",
     "Sweep",
+    "TradeIndices",
     "build_info",
     "content_hash",
     "default_parameters",
+    "hardening_families",
     "load_parameters",
     "minimize",
+    "property_equations",
     "quantities",
+    "trade_indices",
     "write_parameters",
 ]
 
-del _phase_model
+del _hardening, _phase_model
