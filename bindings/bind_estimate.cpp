@@ -1,8 +1,9 @@
-/// Estimate, TradeIndices and HardeningFamily.
+/// Estimate, TradeIndices and HardeningFamily, and the hardness of mixtures.
 
 #include "common.hpp"
 #include "gibbsteel/estimate.hpp"
 #include "gibbsteel/hardening_family.hpp"
+#include "gibbsteel/hardness_scale.hpp"
 #include "gibbsteel/trade_indices.hpp"
 
 namespace gibbsteel::python {
@@ -52,6 +53,9 @@ void bind_family(py::module_& m) {
       .def_readonly("transformation_rate", &Family::transformation_rate, "[1/C]")
       .def_readonly("retained_error", &Family::retained_error)
       .def_readonly("retained_records", &Family::retained_records)
+      .def_readonly("hardness_offset", &Family::hardness_offset, "[HV]")
+      .def_readonly("hardness_error", &Family::hardness_error, "[HV]")
+      .def_readonly("hardness_records", &Family::hardness_records)
       .def_readonly("fitted", &Family::fitted)
       .def("__repr__",
            [](const Family& f) { return "<HardeningFamily " + f.key + ">"; })
@@ -63,6 +67,16 @@ void bind_family(py::module_& m) {
                         return hardening_family(t[0].cast<std::string>());
                       }));
   m.def("hardening_families", &hardening_families);
+}
+
+void bind_hardness(py::module_& m) {
+  m.def("hrc_from_hv", &hrc_from_hv, py::arg("hv"));
+  m.def("hv_from_hrc", &hv_from_hrc, py::arg("hrc"));
+  m.def("carbide_hardness", &carbide_hardness, py::arg("kind"));
+  m.def("mixture_hardness", &mixture_hardness, py::kw_only(), py::arg("martensite"),
+        py::arg("austenite"), py::arg("carbide"), py::arg("carbide_hv"));
+  m.def("quenched_hardness", &quenched_hardness, py::kw_only(), py::arg("martensite"),
+        py::arg("austenite"), py::arg("carbide"), py::arg("carbide_hv"));
 }
 
 }  // namespace
@@ -100,6 +114,7 @@ void bind_estimate(py::module_& m) {
                             t[7].cast<bool>(),
                             t[8].cast<std::vector<std::string>>()};
           }));
+  bind_hardness(m);
   bind_indices(m);
   bind_family(m);
 }

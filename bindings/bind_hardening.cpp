@@ -1,7 +1,7 @@
 /// HardeningOptions and HardeningEstimates.
 
 #include "common.hpp"
-#include "gibbsteel/hardening.hpp"
+#include "gibbsteel/hardening_quantities.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -104,6 +104,11 @@ void bind_hardening(py::module_& m) {
       .def(
           "__eq__", [](const E& a, const E& b) { return a == b; }, py::is_operator())
       .def(py::pickle(&get_state, &set_state));
+  m.def("quantity_martensite_start", &quantities::martensite_start, py::arg("options"));
+  m.def("quantity_retained_austenite", &quantities::retained_austenite,
+        py::arg("options"));
+  m.def("quantity_hardness_hv", &quantities::hardness_hv, py::arg("options"));
+  m.def("quantity_hardness_hrc", &quantities::hardness_hrc, py::arg("options"));
   m.def("_hardening", &hardening, py::arg("state"), py::arg("options"));
 }
 

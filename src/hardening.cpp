@@ -29,6 +29,16 @@ std::string key_and_label(const PropertyEquation& equation) {
                                 : equation.key + " (" + equation.label + ")";
 }
 
+/// " - 58" or " + 200".
+std::string signed_text(double offset) {
+  return (offset < 0.0 ? " - " : " + ") + internal::fixed(std::abs(offset), 0);
+}
+
+/// "1 record", "3 records".
+std::string counted(int records) {
+  return std::to_string(records) + (records == 1 ? " record" : " records");
+}
+
 void append(std::vector<std::string>& to, const std::vector<std::string>& from) {
   to.insert(to.end(), from.begin(), from.end());
 }
@@ -60,11 +70,9 @@ Estimate start_estimate(const HardeningBasis& basis, const HardeningChoice& choi
   estimate.low = estimate.value - choice.start_error;
   estimate.high = estimate.value + choice.start_error;
   if (choice.offset == 0.0) return estimate;
-  estimate.equation += (choice.offset < 0.0 ? " - " : " + ") +
-                       internal::fixed(std::abs(choice.offset), 0) + " C";
+  estimate.equation += signed_text(choice.offset) + " C";
   estimate.source += "; offset of the family: own estimate from " +
-                     std::to_string(choice.family.start_records) +
-                     " records, which scatter by " +
+                     counted(choice.family.start_records) + ", scatter " +
                      internal::fixed(choice.family.start_scatter, 0) + " C";
   return estimate;
 }
@@ -103,20 +111,24 @@ Estimate vickers_estimate(const HardeningBasis& basis, const HardeningChoice& ch
                           const Estimate& fraction) {
   Estimate estimate = blank("as-quenched hardness", "HV");
   const Along martensite = internal::martensite_hardness(basis, choice);
-  const auto at = [&](double shift, double retained) {
-    return internal::hardness(basis, {martensite.value + shift, 0.0}, {retained, 0.0});
+  const auto at = [&](double retained) {
+    return internal::hardness(basis, choice, {martensite.value, 0.0}, {retained, 0.0});
   };
-  const HardnessPair pair = at(0.0, fraction.value);
+  const HardnessPair pair = at(fraction.value);
   const double hv = estimate.value = pair.mean().value;
   describe(choice.hardness, basis.weight_percent, estimate);
   estimate.equation += ", mixed by (H20)";
   estimate.source += "; mixture: own estimate";
+  if (choice.hardness_offset != 0.0) {
+    estimate.equation += signed_text(choice.hardness_offset) + " HV";
+    estimate.source += "; offset of the family: own estimate from " +
+                       counted(choice.family.hardness_records);
+  }
   if (!estimate.known()) return estimate;
-  const double fixed_part =
-      std::hypot(at(choice.hardness.error, fraction.value).mean().value - hv,
-                 0.5 * std::abs(pair.counted.value - pair.bare.value));
-  set_band(estimate, std::hypot(fixed_part, hv - at(0.0, fraction.high).mean().value),
-           std::hypot(fixed_part, at(0.0, fraction.low).mean().value - hv), 0.0,
+  const double fixed_part = std::hypot(
+      choice.hardness_error, 0.5 * std::abs(pair.counted.value - pair.bare.value));
+  set_band(estimate, std::hypot(fixed_part, hv - at(fraction.high).mean().value),
+           std::hypot(fixed_part, at(fraction.low).mean().value - hv), 0.0,
            std::numeric_limits<double>::max());
   return estimate;
 }

@@ -8,7 +8,8 @@
 #include "internal/number_format.hpp"
 #include "property_equations/builtin.hpp"
 
-namespace gibbsteel::internal {
+namespace gibbsteel {
+namespace internal {
 namespace {
 
 constexpr double kMostCarbide = 0.12;  ///< volume fraction that counts for hardness
@@ -58,6 +59,16 @@ void choose_start(const HardeningOptions& options, HardeningChoice& choice) {
       options.martensite_start ? choice.start.error : choice.family.start_error;
 }
 
+void choose_hardness(const HardeningOptions& options, HardeningChoice& choice) {
+  choice.hardness =
+      options.equations.at(PropertyKind::martensite_hardness,
+                           options.martensite_hardness.value_or("carbon-quadratic"));
+  choice.hardness_offset =
+      options.martensite_hardness ? 0.0 : choice.family.hardness_offset;
+  choice.hardness_error = options.martensite_hardness ? choice.hardness.error
+                                                      : choice.family.hardness_error;
+}
+
 void choose_austenite(const HardeningOptions& options, HardeningChoice& choice) {
   choice.austenite = options.retained_austenite
                          ? options.equations.at(PropertyKind::retained_austenite,
@@ -98,11 +109,7 @@ HardeningChoice choose(const State& state, const HardeningOptions& options) {
   });
   collect(problems, [&] { choose_start(options, choice); });
   collect(problems, [&] { choose_austenite(options, choice); });
-  collect(problems, [&] {
-    choice.hardness =
-        options.equations.at(PropertyKind::martensite_hardness,
-                             options.martensite_hardness.value_or("carbon-quadratic"));
-  });
+  collect(problems, [&] { choose_hardness(options, choice); });
   collect(problems, [&] {
     choice.pinning = options.equations.at(PropertyKind::grain_pinning,
                                           options.grain_pinning.value_or("hillert"));
@@ -160,13 +167,16 @@ Along martensite_hardness(const HardeningBasis& basis, const HardeningChoice& ch
                0.0);
 }
 
-HardnessPair hardness(const HardeningBasis& basis, Along martensite, Along retained) {
+HardnessPair hardness(const HardeningBasis& basis, const HardeningChoice& choice,
+                      Along martensite, Along retained) {
   const Along share = basis.austenite / basis.matrix;
   const Along quenched = (1.0 - retained) * martensite + kAusteniteHardness * retained;
-  const Along bare = share * quenched + kFerriteHardness * (1.0 - share);
+  const Along mixed = share * quenched + kFerriteHardness * (1.0 - share);
   const Along counted =
       basis.carbide.value < kMostCarbide ? basis.carbide : Along{kMostCarbide, 0.0};
-  return {bare, (1.0 - counted) * bare + counted * basis.carbide_hardness};
+  const Along offset = choice.hardness_offset * share;
+  return {mixed + offset,
+          (1.0 - counted) * mixed + counted * basis.carbide_hardness + offset};
 }
 
 Along rockwell(Along hv) {
@@ -176,4 +186,17 @@ Along rockwell(Along hv) {
   return {hrc, hv.slope * (22300.0 + 15100.0) / (reach * reach)};
 }
 
-}  // namespace gibbsteel::internal
+}  // namespace internal
+
+double quenched_hardness(double martensite, double austenite, double carbide,
+                         double carbide_hv) {
+  internal::HardeningBasis basis;
+  basis.austenite = basis.matrix = {1.0, 0.0};
+  basis.carbide = {carbide, 0.0};
+  basis.carbide_hardness = {carbide_hv, 0.0};
+  return internal::hardness(basis, {}, {martensite, 0.0}, {austenite, 0.0})
+      .mean()
+      .value;
+}
+
+}  // namespace gibbsteel

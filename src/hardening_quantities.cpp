@@ -1,6 +1,7 @@
 #include "gibbsteel/hardening_quantities.hpp"
 
 #include "internal/hardening_chain.hpp"
+#include "internal/number_format.hpp"
 
 namespace gibbsteel::quantities {
 namespace {
@@ -20,9 +21,30 @@ Along number_at(const State& state, const StateSlope* slope,
   return number(basis, choice);
 }
 
-Quantity quantity(const char* name, const char* unit, const HardeningOptions& options,
-                  Number number) {
-  return {name, unit,
+/// How to make it again; nothing when an equation is the user's own.
+Quantity::Origin origin_of(const char* function, const HardeningOptions& options) {
+  if (options.equations.all().size() != PropertyEquations::built_in()) return {};
+  Quantity::Origin origin{"hardening_quantity", {function}};
+  const auto add = [&](const char* name, const std::string& value) {
+    origin.arguments.push_back(std::string(name) + "=" + value);
+  };
+  add("coldest_kelvin", internal::shortest(options.coldest.in_kelvin()));
+  add("cooling_rate", internal::shortest(options.cooling_rate));
+  if (options.particle_diameter)
+    add("particle_diameter", internal::shortest(*options.particle_diameter));
+  if (options.family) add("family", *options.family);
+  if (options.martensite_start) add("martensite_start", *options.martensite_start);
+  if (options.retained_austenite)
+    add("retained_austenite", *options.retained_austenite);
+  if (options.martensite_hardness)
+    add("martensite_hardness", *options.martensite_hardness);
+  if (options.grain_pinning) add("grain_pinning", *options.grain_pinning);
+  return origin;
+}
+
+Quantity quantity(const char* function, const char* name, const char* unit,
+                  const HardeningOptions& options, Number number) {
+  return {origin_of(function, options), name, unit,
           [options, number](const State& state) {
             return number_at(state, nullptr, options, number).value;
           },
@@ -37,7 +59,7 @@ Along retained(const HardeningBasis& basis, const HardeningChoice& choice) {
 }
 
 Along vickers(const HardeningBasis& basis, const HardeningChoice& choice) {
-  return internal::hardness(basis, internal::martensite_hardness(basis, choice),
+  return internal::hardness(basis, choice, internal::martensite_hardness(basis, choice),
                             retained(basis, choice))
       .mean();
 }
@@ -45,22 +67,23 @@ Along vickers(const HardeningBasis& basis, const HardeningChoice& choice) {
 }  // namespace
 
 Quantity martensite_start(const HardeningOptions& options) {
-  return quantity("martensite start", "C", options, &internal::martensite_start);
+  return quantity("martensite_start", "martensite start", "C", options,
+                  &internal::martensite_start);
 }
 
 Quantity retained_austenite(const HardeningOptions& options) {
-  return quantity("retained austenite", "vol%", options,
+  return quantity("retained_austenite", "retained austenite", "vol%", options,
                   [](const HardeningBasis& basis, const HardeningChoice& choice) {
                     return 100.0 * basis.austenite * retained(basis, choice);
                   });
 }
 
 Quantity hardness_hv(const HardeningOptions& options) {
-  return quantity("as-quenched hardness", "HV", options, &vickers);
+  return quantity("hardness_hv", "as-quenched hardness", "HV", options, &vickers);
 }
 
 Quantity hardness_hrc(const HardeningOptions& options) {
-  return quantity("as-quenched hardness", "HRC", options,
+  return quantity("hardness_hrc", "as-quenched hardness", "HRC", options,
                   [](const HardeningBasis& basis, const HardeningChoice& choice) {
                     return internal::rockwell(vickers(basis, choice));
                   });

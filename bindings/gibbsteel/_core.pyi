@@ -746,6 +746,25 @@ class Estimate(_Compiled):
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
+def hrc_from_hv(hv: float) -> float:
+    """Rockwell C from Vickers, Eq. (H21)."""
+
+def hv_from_hrc(hrc: float) -> float:
+    """Vickers from Rockwell C, Eq. (H21)."""
+
+def carbide_hardness(kind: str) -> float:
+    """Hardness of a kind of carbide [HV]."""
+
+def mixture_hardness(
+    *, martensite: float, austenite: float, carbide: float, carbide_hv: float
+) -> float:
+    """Hardness of martensite [HV] with fractions of austenite and carbide, Eq. (H20)."""
+
+def quenched_hardness(
+    *, martensite: float, austenite: float, carbide: float, carbide_hv: float
+) -> float:
+    """Eq. (H20) as it is used for estimates, with at most 12 % carbide [HV]."""
+
 class TradeIndices(_Compiled):
     """The trade's rules of thumb, from weight percents."""
 
@@ -797,6 +816,15 @@ class HardeningFamily(_Compiled):
     @property
     def retained_records(self) -> int:
         """Number of records behind the rate; 0: the published rate."""
+    @property
+    def hardness_offset(self) -> float:
+        """Added to the as-quenched hardness [HV]."""
+    @property
+    def hardness_error(self) -> float:
+        """Standard deviation [HV]."""
+    @property
+    def hardness_records(self) -> int:
+        """Number of records behind the offset."""
     @property
     def fitted(self) -> str:
         """Which records."""
@@ -999,3 +1027,15 @@ class HardeningEstimates(_Compiled):
 
 def _hardening(state: State, options: HardeningOptions) -> HardeningEstimates:
     """Estimates of what a quench from this state gives."""
+
+def quantity_martensite_start(options: HardeningOptions) -> Quantity:
+    """[C]"""
+
+def quantity_retained_austenite(options: HardeningOptions) -> Quantity:
+    """[vol% of the steel]"""
+
+def quantity_hardness_hv(options: HardeningOptions) -> Quantity:
+    """As quenched [HV]."""
+
+def quantity_hardness_hrc(options: HardeningOptions) -> Quantity:
+    """As quenched [HRC]."""

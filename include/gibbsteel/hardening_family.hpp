@@ -10,10 +10,10 @@
 
 namespace gibbsteel {
 
-/// Offset and rate are this library's own estimates from the records named in `fitted`,
-/// whose austenite composition is known (measured, or no carbide left). Records for
-/// which the composition has to be computed first were held back: tests/reference
-/// compares them.
+/// Offsets and rate are this library's own estimates from the few records named in
+/// `fitted`, whose austenite composition is known (measured, or no carbide left).
+/// Records for which the composition has to be computed first were held back:
+/// tests/reference compares them.
 struct HardeningFamily {
   std::string key;             ///< "high-speed"
   std::string name;            ///< "high-speed and matrix-type steel"
@@ -25,6 +25,9 @@ struct HardeningFamily {
   double transformation_rate = 0.0;  ///< in Eq. (H13) [1/C]
   double retained_error = 0.0;       ///< standard deviation of the fraction
   int retained_records = 0;          ///< number of records behind the rate
+  double hardness_offset = 0.0;      ///< added to the as-quenched hardness [HV]
+  double hardness_error = 0.0;       ///< standard deviation [HV]
+  int hardness_records = 0;          ///< number of records behind the offset
   std::string fitted;                ///< which records
   bool operator==(const HardeningFamily&) const = default;
 };

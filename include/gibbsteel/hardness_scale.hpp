@@ -19,6 +19,12 @@ double hv_from_hrc(double hrc);
 double mixture_hardness(double martensite, double austenite, double carbide,
                         double carbide_hv);
 
+/// Eq. (H20) as it is used for estimates: the mean of not counting the carbide and of
+/// counting at most 12 % of it, because large carbides do not add to an indentation in
+/// proportion (own estimate). @see mixture_hardness
+double quenched_hardness(double martensite, double austenite, double carbide,
+                         double carbide_hv);
+
 /// Hardness of a kind of carbide [HV]: M3C 1100, MC 2600, all others 1500. Common
 /// practice, no source.
 double carbide_hardness(std::string_view kind);

@@ -15,6 +15,8 @@ struct HardeningChoice {
   double offset = 0.0;           ///< added to the martensite start [C]
   double start_error = 0.0;      ///< standard deviation [C]
   double austenite_error = 0.0;  ///< standard deviation of the fraction
+  double hardness_offset = 0.0;  ///< added to the hardness [HV]
+  double hardness_error = 0.0;   ///< standard deviation [HV]
   double coldest_celsius = 20.0;
   double cooling_rate = 0.0;
 };
@@ -43,11 +45,13 @@ Along retained_fraction(const HardeningBasis& basis, const HardeningChoice& choi
 Along martensite_hardness(const HardeningBasis& basis, const HardeningChoice& choice);
 
 /// Eq. (H20) twice: carbide not counted, and counted up to 12 % of the volume [HV].
+/// With the offset of the family.
 struct HardnessPair {
   Along bare, counted;
   Along mean() const { return 0.5 * (bare + counted); }
 };
-HardnessPair hardness(const HardeningBasis& basis, Along martensite, Along retained);
+HardnessPair hardness(const HardeningBasis& basis, const HardeningChoice& choice,
+                      Along martensite, Along retained);
 
 /// Eq. (H21); NaN below 20 HRC, where the scale ends.
 Along rockwell(Along hv);

@@ -1,8 +1,8 @@
 """Martensite start, retained austenite and as-quenched hardness.
 
-Two kinds of record. With `austenite_wt`, the composition of the austenite is known
-(measured, or there was no carbide), and the miss is that of the equation and the family
-alone. With `celsius`, the steel is soaked first, and the miss is that of the whole chain.
+Two kinds of record. With `austenite_wt`, the austenite is known (measured, or there was
+no carbide), and a miss is that of the equation and of the family alone: nothing is
+soaked. Without it, the steel is soaked at `celsius`, and a miss is that of the chain.
 """
 
 import gibbsteel as gs
@@ -11,18 +11,24 @@ from . import library
 
 
 def martensite_start(record):
-    """[C]"""
+    """[C]; reads `family` with `austenite_wt`."""
     if "austenite_wt" in record:
-        return start_of_austenite(record["austenite_wt"], _family(record))
+        return general_start(record) + family_of(record).start_offset
     return _estimates(record).martensite_start.value
 
 
 def retained_austenite(record):
-    """Fraction of the matrix, or of the steel with `"of": "steel"`."""
+    """Fraction of the matrix, or of the steel with `"of": "steel"`.
+
+    With `austenite_wt`: reads `martensite_start` where it was measured, and
+    `carbide_fraction` for a fraction of the steel.
+    """
     if "austenite_wt" in record:
-        family = _family(record)
-        start = start_of_austenite(record["austenite_wt"], family)
-        return retained_fraction(record["austenite_wt"], start, family)
+        start = record.get("martensite_start") or martensite_start(record)
+        fraction = published_fraction(record, start) ** (
+            family_of(record).transformation_rate / PUBLISHED_RATE
+        )
+        return fraction * (1.0 - record.get("carbide_fraction", 0.0))
     estimates = _estimates(record)
     if record.get("of") == "steel":
         return estimates.retained_austenite.value / 100.0
@@ -30,42 +36,56 @@ def retained_austenite(record):
 
 
 def as_quenched_hardness(record):
-    """[HRC]"""
+    """[HRC]; reads `retained` and `carbide` with `austenite_wt`."""
+    if "austenite_wt" in record:
+        offset = family_of(record).hardness_offset
+        return gs.hrc_from_hv(general_hardness(record) + offset)
     return _estimates(record).hardness_hrc.value
 
 
-def general_start(austenite):
-    """Eq. (H12) without the offset of any family [C]."""
+def as_quenched_vickers(record):
+    """The same before conversion [HV], by soaking."""
+    return _estimates(record).hardness_hv.value
+
+
+def family_of(record):
+    """The family of a steel whose austenite is known."""
+    return next(f for f in gs.hardening_families() if f.key == record["family"])
+
+
+def general_start(record):
+    """Eq. (H12) without the offset of the family [C]."""
     equation = gs.property_equations().at("martensite start", "exponential-mean")
-    return equation.value(gs.PropertyInput(austenite))
-
-
-def start_of_austenite(austenite, family):
-    return general_start(austenite) + family.start_offset
-
-
-def retained_fraction(austenite, start, family, coldest_celsius=20.0):
-    """Eq. (H13) with the rate of the family."""
-    equation = gs.property_equations().at("retained austenite", "koistinen-marburger")
-    published = equation.value(
-        gs.PropertyInput(
-            austenite, martensite_start=start, coldest_celsius=coldest_celsius
-        )
-    )
-    return published ** (family.transformation_rate / PUBLISHED_RATE)
+    return equation.value(gs.PropertyInput(record["austenite_wt"]))
 
 
 PUBLISHED_RATE = 0.011  # [1/C], Koistinen & Marburger 1959
 
 
-def _family(record):
-    return next(f for f in gs.hardening_families() if f.key == record["family"])
+def published_fraction(record, start):
+    """Eq. (H13) with the published rate, for a quench to 20 C."""
+    equation = gs.property_equations().at("retained austenite", "koistinen-marburger")
+    given = gs.PropertyInput(record["austenite_wt"], martensite_start=start)
+    return equation.value(given)
+
+
+def general_hardness(record):
+    """Eq. (H18) and (H20) without the offset of the family [HV]."""
+    equation = gs.property_equations().at("martensite hardness", "carbon-quadratic")
+    carbide = record["carbide"]
+    total = sum(carbide.values())
+    mean = sum(f * gs.carbide_hardness(kind) for kind, f in carbide.items()) / total
+    return gs.quenched_hardness(
+        martensite=equation.value(gs.PropertyInput(record["austenite_wt"])),
+        austenite=record["retained"],
+        carbide=total,
+        carbide_hv=mean,
+    )
 
 
 def _estimates(record):
     state = library.soak(record)
-    coldest = record.get("coldest_celsius")
-    estimates = state.hardening(coldest_celsius=coldest)
+    estimates = state.hardening(coldest_celsius=record.get("coldest_celsius"))
     if not estimates.martensite_start.known:
         raise library.Absent(estimates.martensite_start.remarks[-1])
     return estimates
