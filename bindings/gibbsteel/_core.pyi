@@ -758,7 +758,7 @@ def carbide_hardness(kind: str) -> float:
 def mixture_hardness(
     *, martensite: float, austenite: float, carbide: float, carbide_hv: float
 ) -> float:
-    """Hardness of martensite [HV] with fractions of austenite and carbide, Eq. (H20)."""
+    """Martensite [HV] with fractions of austenite and carbide, Eq. (H20)."""
 
 def quenched_hardness(
     *, martensite: float, austenite: float, carbide: float, carbide_hv: float

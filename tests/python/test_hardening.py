@@ -144,8 +144,8 @@ def test_whole_texts_of_errors():
     assert raised(lambda: STATE.hardening(retained_austenite="x", family="y")) == (
         "[gibbsteel.input.242] family: there is no family 'y'; choose one of "
         "high-speed, chromium-cold-work, stainless, bearing, general\n"
-        "[gibbsteel.input.240] retained austenite: there is no equation 'x'; choose one "
-        "of koistinen-marburger, van-bohemen-sietsma, van-bohemen-rate"
+        "[gibbsteel.input.240] retained austenite: there is no equation 'x'; choose "
+        "one of koistinen-marburger, van-bohemen-sietsma, van-bohemen-rate"
     )
     assert raised(lambda: gs.property_equations().keys("hardness")) == (
         "[gibbsteel.input.246] kind: there is no kind 'hardness'; choose one of "

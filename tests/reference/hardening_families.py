@@ -4,12 +4,12 @@
     python3 hardening_families.py
 
 Prints, family by family: every record with a known austenite (`austenite_wt`) that the
-family was fitted to, measured and computed; the offset or rate that follows; and how far
-off the records are that were held back, those of the same family that need a soak.
+family was fitted to, measured and computed; the offset or rate that follows; and how
+far off the records are that were held back, those that need a soak for the most part.
 `fit` is what tests/reference/test_hardening_families.py compares with the library.
 """
 
-from math import log, sqrt
+from math import exp, log, sqrt
 from statistics import mean, stdev
 
 import gibbsteel as gs
@@ -80,7 +80,7 @@ def fit_retained(family):
     below = [r["martensite_start"] - COLDEST for r in records]
     found = [measured_fraction(r) for r in records]
     rate = mean(-log(f) / b for f, b in zip(found, below, strict=True))
-    off = [f - 2.718281828459045 ** (-rate * b) for f, b in zip(found, below)]
+    off = [f - exp(-rate * b) for f, b in zip(found, below)]
     return rate, spread(off, [r["uncertainty"] for r in records]), len(records)
 
 
@@ -142,8 +142,8 @@ def main():
             misses = held_back_misses(family, quantity)
             for record, computed, measured in misses:
                 print(
-                    f"    {record['id']:<28} held back: computed {computed:.{digits}f}, "
-                    f"measured {measured:.{digits}f} {unit}, "
+                    f"    {record['id']:<28} held back: computed "
+                    f"{computed:.{digits}f}, measured {measured:.{digits}f} {unit}, "
                     f"off by {computed - measured:+.{digits}f}"
                 )
             if misses:
