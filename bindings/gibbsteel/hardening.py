@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any, TypedDict
+from typing import Any
 
 from . import _core
 from ._core import HardeningEstimates, Problem, PropertyEquations, State
@@ -28,7 +28,7 @@ def property_equations() -> PropertyEquations:
     ...     "martensite start", "shop", lambda x: 500 - 350 * x.weight_percent["C"],
     ...     formula="500 - 350 C", source="own dilatometer", error=20)
     >>> own
-    <PropertyEquations: 22 built in, 1 of your own>
+    <PropertyEquations: 25 built in, 1 of your own>
     """
     return PropertyEquations()
 
@@ -50,35 +50,30 @@ def _coldest_kelvin(celsius: Any, fahrenheit: Any) -> float | None:
     return one_kelvin(celsius=celsius, fahrenheit=fahrenheit)
 
 
-class HardeningSettings(TypedDict, total=False):
-    """What may be chosen; see `hardening`."""
-
-    coldest_celsius: Any
-    coldest_fahrenheit: Any
-    family: str | None
-    martensite_start: str | None
-    retained_austenite: str | None
-    martensite_hardness: str | None
-    grain_pinning: str | None
-    particle_diameter: float | None
-    cooling_rate: float | None
-    equations: PropertyEquations | None
-
-
-def hardening_options(settings: HardeningSettings) -> _core.HardeningOptions:
+def hardening_options(
+    *,
+    coldest_celsius: Any = None,
+    coldest_fahrenheit: Any = None,
+    family: str | None = None,
+    martensite_start: str | None = None,
+    retained_austenite: str | None = None,
+    martensite_hardness: str | None = None,
+    grain_pinning: str | None = None,
+    particle_diameter: float | None = None,
+    cooling_rate: float | None = None,
+    equations: PropertyEquations | None = None,
+) -> _core.HardeningOptions:
     """The compiled options; what is left out is as in C++."""
     return _core.HardeningOptions(
-        coldest_kelvin=_coldest_kelvin(
-            settings.get("coldest_celsius"), settings.get("coldest_fahrenheit")
-        ),
-        family=settings.get("family"),
-        martensite_start=settings.get("martensite_start"),
-        retained_austenite=settings.get("retained_austenite"),
-        martensite_hardness=settings.get("martensite_hardness"),
-        grain_pinning=settings.get("grain_pinning"),
-        particle_diameter=settings.get("particle_diameter"),
-        cooling_rate=settings.get("cooling_rate"),
-        equations=settings.get("equations"),
+        coldest_kelvin=_coldest_kelvin(coldest_celsius, coldest_fahrenheit),
+        family=family,
+        martensite_start=martensite_start,
+        retained_austenite=retained_austenite,
+        martensite_hardness=martensite_hardness,
+        grain_pinning=grain_pinning,
+        particle_diameter=particle_diameter,
+        cooling_rate=cooling_rate,
+        equations=equations,
     )
 
 
@@ -140,20 +135,18 @@ def hardening(
     True
     """
     options = hardening_options(
-        {
-            "coldest_celsius": coldest_celsius,
-            "coldest_fahrenheit": coldest_fahrenheit,
-            "family": family,
-            "martensite_start": martensite_start,
-            "retained_austenite": retained_austenite,
-            "martensite_hardness": martensite_hardness,
-            "grain_pinning": grain_pinning,
-            "particle_diameter": particle_diameter,
-            "cooling_rate": cooling_rate,
-            "equations": equations,
-        }
+        coldest_celsius=coldest_celsius,
+        coldest_fahrenheit=coldest_fahrenheit,
+        family=family,
+        martensite_start=martensite_start,
+        retained_austenite=retained_austenite,
+        martensite_hardness=martensite_hardness,
+        grain_pinning=grain_pinning,
+        particle_diameter=particle_diameter,
+        cooling_rate=cooling_rate,
+        equations=equations,
     )
     return _core._hardening(self, options)
 
 
-State.hardening = hardening  # type: ignore[method-assign]
+State.hardening = hardening  # type: ignore[assignment]

@@ -7,11 +7,11 @@
 
 from __future__ import annotations
 
-from typing import Unpack
+from typing import Any
 
 from . import _core
 from ._core import Quantity
-from .hardening import HardeningSettings, hardening_options
+from .hardening import hardening_options
 
 __all__ = [
     "carbide_mass_percent",
@@ -58,22 +58,22 @@ def carbon_activity() -> Quantity:
     return _core.quantity_carbon_activity()
 
 
-def martensite_start(**settings: Unpack[HardeningSettings]) -> Quantity:
+def martensite_start(**settings: Any) -> Quantity:
     """Martensite start [C]; the settings are those of ``state.hardening()``."""
-    return _core.quantity_martensite_start(hardening_options(settings))
+    return _core.quantity_martensite_start(hardening_options(**settings))
 
 
-def retained_austenite(**settings: Unpack[HardeningSettings]) -> Quantity:
+def retained_austenite(**settings: Any) -> Quantity:
     """Retained austenite [vol% of the steel]; settings as `martensite_start`."""
-    return _core.quantity_retained_austenite(hardening_options(settings))
+    return _core.quantity_retained_austenite(hardening_options(**settings))
 
 
-def hardness_hv(**settings: Unpack[HardeningSettings]) -> Quantity:
+def hardness_hv(**settings: Any) -> Quantity:
     """As-quenched hardness [HV]; settings as `martensite_start`."""
-    return _core.quantity_hardness_hv(hardening_options(settings))
+    return _core.quantity_hardness_hv(hardening_options(**settings))
 
 
-def hardness_hrc(**settings: Unpack[HardeningSettings]) -> Quantity:
+def hardness_hrc(**settings: Any) -> Quantity:
     """As-quenched hardness [HRC]; settings as `martensite_start`.
 
     Examples
@@ -82,7 +82,7 @@ def hardness_hrc(**settings: Unpack[HardeningSettings]) -> Quantity:
     >>> quantities.hardness_hrc(coldest_celsius=-75)
     <Quantity as-quenched hardness [HRC]>
     """
-    return _core.quantity_hardness_hrc(hardening_options(settings))
+    return _core.quantity_hardness_hrc(hardening_options(**settings))
 
 
 def hardening_quantity(name: str, *settings: str) -> Quantity:

@@ -101,7 +101,7 @@ def test_an_equation_of_ones_own():
     assert own.martensite_start.source == "own dilatometer"
     assert own.martensite_start.high - own.martensite_start.value == pytest.approx(15)
     assert len(gs.property_equations()) + 1 == len(equations)
-    assert repr(equations) == "<PropertyEquations: 22 built in, 1 of your own>"
+    assert repr(equations) == "<PropertyEquations: 25 built in, 1 of your own>"
     shop = equations.at("martensite start", "shop")
     assert (shop.kind, shop.unit, shop.note) == ("martensite start", "C", "one heat")
     slope = shop.slope_at(gs.PropertyInput({"C": 0.5}))
