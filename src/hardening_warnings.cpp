@@ -59,6 +59,30 @@ void check_nitrogen(const State& state, Warnings& out) {
              "it out. In solution it counts like about as much carbon."});
 }
 
+/// Keys of other families that 5 % more or less of one element would lead to.
+std::string families_nearby(const NamedValues& steel, const std::string& own) {
+  std::string keys;
+  for (const char* symbol : {"C", "Cr", "Mo", "W"})
+    for (const double factor : {0.95, 1.05}) {
+      NamedValues moved = steel;
+      moved.set(symbol, factor * steel[symbol]);
+      const std::string& key = hardening_family_of(moved).key;
+      if (key != own && keys.find(key) == std::string::npos)
+        keys += (keys.empty() ? "" : ", ") + key;
+    }
+  return keys;
+}
+
+void check_family(const State& state, const HardeningEstimates& result, Warnings& out) {
+  if (result.family_chosen) return;
+  const std::string others =
+      families_nearby(state.analysis.modelled, result.family.key);
+  if (!others.empty())
+    out.push_back({"gibbsteel.warning.335",
+                   "The steel is near the border of the family " + result.family.key +
+                       "; estimates jump there. Compare with: " + others + "."});
+}
+
 /// The state's own warnings that bear on the austenite; the others stay with the state.
 void check_state(const State& state, Warnings& out) {
   for (const Warning& warning : state.warnings)
@@ -75,6 +99,7 @@ void check_hardening(const State& state, bool by_mass, HardeningEstimates& resul
     check_ranges(result, result.warnings);
     check_start(result, result.warnings);
     check_nitrogen(state, result.warnings);
+    check_family(state, result, result.warnings);
     if (by_mass)
       result.warnings.push_back(
           {"gibbsteel.warning.334",

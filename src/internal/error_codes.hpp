@@ -209,6 +209,7 @@ inline constexpr std::string_view kEquationOutside = "gibbsteel.warning.331";
 inline constexpr std::string_view kStaysAustenite = "gibbsteel.warning.332";
 inline constexpr std::string_view kNitrogenLeftOut = "gibbsteel.warning.333";
 inline constexpr std::string_view kMassForVolume = "gibbsteel.warning.334";
+inline constexpr std::string_view kNearFamilyBorder = "gibbsteel.warning.335";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -237,6 +238,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kStaysAustenite, "martensite start is not above the coldest temperature"},
     {kNitrogenLeftOut, "nitrogen of the certificate is left out of the estimates"},
     {kMassForVolume, "mass fractions stand for volume fractions in the estimates"},
+    {kNearFamilyBorder, "the steel is near the border of its family of steels"},
 });
 
 }  // namespace gibbsteel::codes

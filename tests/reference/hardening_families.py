@@ -114,6 +114,19 @@ def root_mean_square(misses):
     return sqrt(mean((computed - measured) ** 2 for _, computed, measured in misses))
 
 
+def in_band(quantity):
+    """(inside, all): records that need a soak, against the band of the estimate."""
+    inside = total = 0
+    for record in record_file.records():
+        if record["quantity"] != quantity or "austenite_wt" in record:
+            continue
+        estimate = hardening.estimate(record)
+        measured = record["value"] * (100.0 if estimate.unit == "vol%" else 1.0)
+        inside += estimate.low <= measured <= estimate.high
+        total += 1
+    return inside, total
+
+
 UNITS = {
     "martensite_start": ("C", 0),
     "retained_austenite": ("", 3),
@@ -150,6 +163,11 @@ def main():
                 rms = root_mean_square(misses)
                 print(f"    held back: {len(misses)}, rms {rms:.{digits}f} {unit}")
         print()
+    for quantity in UNITS:
+        inside, total = in_band(quantity)
+        print(
+            f"{quantity}: {inside} of {total} measurements in the band, soak included"
+        )
 
 
 if __name__ == "__main__":

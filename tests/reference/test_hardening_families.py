@@ -60,3 +60,12 @@ def test_the_table_is_printed(capsys):
     for family in FAMILIES:
         assert f"({family.key})" in printed
     assert "held back: 10, rms" in printed
+
+
+def test_bands_hold_about_two_in_three_measurements():
+    """Through the whole chain, so the error of the computed austenite is in it."""
+    counts = [fits.in_band(quantity) for quantity in fits.UNITS]
+    inside, total = (sum(column) for column in zip(*counts, strict=True))
+    print(f"{inside} of {total} in the band")
+    assert total == 40
+    assert inside >= 2 * total / 3

@@ -14,7 +14,7 @@ def martensite_start(record):
     """[C]; reads `family` with `austenite_wt`."""
     if "austenite_wt" in record:
         return general_start(record) + family_of(record).start_offset
-    return _estimates(record).martensite_start.value
+    return estimate(record).value
 
 
 def retained_austenite(record):
@@ -29,10 +29,7 @@ def retained_austenite(record):
             family_of(record).transformation_rate / PUBLISHED_RATE
         )
         return fraction * (1.0 - record.get("carbide_fraction", 0.0))
-    estimates = _estimates(record)
-    if record.get("of") == "steel":
-        return estimates.retained_austenite.value / 100.0
-    return estimates.retained_austenite_of_matrix.value / 100.0
+    return estimate(record).value / 100.0
 
 
 def as_quenched_hardness(record):
@@ -40,7 +37,7 @@ def as_quenched_hardness(record):
     if "austenite_wt" in record:
         offset = family_of(record).hardness_offset
         return gs.hrc_from_hv(general_hardness(record) + offset)
-    return _estimates(record).hardness_hrc.value
+    return estimate(record).value
 
 
 def as_quenched_vickers(record):
@@ -81,6 +78,18 @@ def general_hardness(record):
         carbide=total,
         carbide_hv=mean,
     )
+
+
+def estimate(record):
+    """The Estimate with its band, by soaking."""
+    estimates = _estimates(record)
+    if record["quantity"] == "martensite_start":
+        return estimates.martensite_start
+    if record["quantity"] == "as_quenched_hardness":
+        return estimates.hardness_hrc
+    if record.get("of") == "steel":
+        return estimates.retained_austenite
+    return estimates.retained_austenite_of_matrix
 
 
 def _estimates(record):
