@@ -298,6 +298,25 @@ TEST_CASE("austenite that does not transform, and nitrogen that is not modelled"
   CHECK(result.matrix_indices.pitting_index == 0.0);
 }
 
+TEST_CASE("without volumes mass fractions stand in, and the warning says so") {
+  State state = by_hand(kX, 10.0);
+  state.occurrences[1].volume_percent = Occurrence::kUnknown;
+  const HardeningEstimates result = hardening(state, general());
+  CHECK(result.hardness_hv.value ==
+        hardening(by_hand(kX, 10.0), general()).hardness_hv.value);
+  CHECK(text_of(result, "334") ==
+        "A phase has no volume data: mass fractions stand for volume fractions.");
+}
+
+TEST_CASE("what the state warns of, and what bears on the austenite, is kept") {
+  State state = by_hand(kX, 10.0);
+  state.warnings = {{"gibbsteel.warning.310", "known weak spot"},
+                    {"gibbsteel.warning.307", "left out: P"}};
+  const HardeningEstimates result = hardening(state, general());
+  CHECK(text_of(result, "310") == "known weak spot");
+  CHECK_FALSE(has_code(result, "307"));
+}
+
 TEST_CASE("a state that is not usable gives unknown estimates, not numbers") {
   SoakOptions options;
   options.phases = {{"M3C"}};
