@@ -151,6 +151,8 @@ inline constexpr std::string_view kColdest = "gibbsteel.input.243";
 inline constexpr std::string_view kParticleDiameter = "gibbsteel.input.244";
 inline constexpr std::string_view kCoolingRate = "gibbsteel.input.245";
 inline constexpr std::string_view kNoSuchProperty = "gibbsteel.input.246";
+inline constexpr std::string_view kRangeWithoutLength = "gibbsteel.input.250";
+inline constexpr std::string_view kSearchOption = "gibbsteel.input.251";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -187,6 +189,8 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kParticleDiameter, "a particle diameter is not above 0"},
     {kCoolingRate, "a cooling rate is not above 0"},
     {kNoSuchProperty, "there is no kind of property with this name"},
+    {kRangeWithoutLength, "a range of temperatures does not go upwards"},
+    {kSearchOption, "an option of a search is outside its range"},
 });
 
 // Warnings.
