@@ -33,6 +33,9 @@ void bind_tolerance(py::module_& m);
 void bind_parameter_band(py::module_& m);
 void bind_sensitivities(py::module_& m);
 void bind_soak_grid(py::module_& m);
+void bind_estimate(py::module_& m);
+void bind_property_equations(py::module_& m);
+void bind_hardening(py::module_& m);
 
 }  // namespace gibbsteel::python
 

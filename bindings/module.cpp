@@ -31,4 +31,7 @@ PYBIND11_MODULE(_core, m) {
   bind_parameter_band(m);
   bind_sensitivities(m);
   bind_soak_grid(m);
+  bind_estimate(m);
+  bind_property_equations(m);
+  bind_hardening(m);
 }

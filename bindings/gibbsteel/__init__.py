@@ -9,6 +9,7 @@ answer; ``state.usable`` and ``state.warnings`` say how far to trust it. Results
 long-hold limit (true equilibrium); shop soaks are minutes.
 """
 
+from . import hardening as _hardening  # adds a method to State
 from . import phase_model as _phase_model  # adds methods to PhaseModel
 from . import plot, quantities
 from ._core import (
@@ -18,7 +19,10 @@ from ._core import (
     Crossing,
     Dissolution,
     Equilibrium,
+    Estimate,
     FirstOrderBand,
+    HardeningEstimates,
+    HardeningFamily,
     HardeningWindow,
     Input,
     MatchingTemperature,
@@ -35,6 +39,10 @@ from ._core import (
     PhaseModel,
     PhaseShare,
     Problem,
+    PropertyEquation,
+    PropertyEquations,
+    PropertyInput,
+    PropertySlope,
     Quantity,
     QuantityBand,
     RuleSpans,
@@ -52,13 +60,22 @@ from ._core import (
     TemperatureSearch,
     ToleranceBand,
     TolerancedInput,
+    TradeIndices,
     TransformationLimit,
     UnusableSample,
     WindowSpan,
     WorstCorner,
     build_info,
+    carbide_hardness,
+    hardening_families,
+    hrc_from_hv,
+    hv_from_hrc,
+    mixture_hardness,
+    quenched_hardness,
+    trade_indices,
 )
 from .errors import DataError, GibbsteelError, InputError
+from .hardening import property_equations
 from .matching import matching_temperature
 from .minimizer import minimize
 from .parameters import (
@@ -79,8 +96,11 @@ __all__ = [
     "DataError",
     "Dissolution",
     "Equilibrium",
+    "Estimate",
     "FirstOrderBand",
     "GibbsteelError",
+    "HardeningEstimates",
+    "HardeningFamily",
     "HardeningWindow",
     "Input",
     "InputError",
@@ -98,6 +118,10 @@ __all__ = [
     "PhaseModel",
     "PhaseShare",
     "Problem",
+    "PropertyEquation",
+    "PropertyEquations",
+    "PropertyInput",
+    "PropertySlope",
     "Quantity",
     "QuantityBand",
     "RuleSpans",
@@ -116,19 +140,28 @@ __all__ = [
     "TemperatureSearch",
     "ToleranceBand",
     "TolerancedInput",
+    "TradeIndices",
     "TransformationLimit",
     "UnusableSample",
     "WindowSpan",
     "WorstCorner",
     "build_info",
+    "carbide_hardness",
     "content_hash",
     "default_parameters",
+    "hardening_families",
+    "hrc_from_hv",
+    "hv_from_hrc",
     "load_parameters",
     "matching_temperature",
     "minimize",
+    "mixture_hardness",
     "plot",
+    "property_equations",
     "quantities",
+    "quenched_hardness",
+    "trade_indices",
     "write_parameters",
 ]
 
-del _phase_model
+del _hardening, _phase_model

@@ -509,6 +509,21 @@ class State(_Compiled):
         ``"matrix"`` first, then every other kind present, largest first; sum 100.
         Empty when not usable; raises InputError when the state holds none of it.
         """
+    def hardening(
+        self,
+        *,
+        coldest_celsius: Any = None,
+        coldest_fahrenheit: Any = None,
+        family: str | None = None,
+        martensite_start: str | None = None,
+        retained_austenite: str | None = None,
+        martensite_hardness: str | None = None,
+        grain_pinning: str | None = None,
+        particle_diameter: float | None = None,
+        cooling_rate: float | None = None,
+        equations: PropertyEquations | None = None,
+    ) -> HardeningEstimates:
+        """What a quench from this state gives; see gibbsteel.hardening.hardening."""
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: str) -> bool: ...
 
@@ -1195,6 +1210,339 @@ def sensitivities(
     all_parameters: bool,
 ) -> Sensitivities:
     """Soaks and differentiates, Eq. (S1) to (S5)."""
+
+# bind_estimate.cpp
+
+class Estimate(_Compiled):
+    """A number with its band and where it comes from."""
+
+    @property
+    def name(self) -> str:
+        """For instance ``"martensite start"``."""
+    @property
+    def value(self) -> float:
+        """In `unit`; NaN when there is none, `remarks` then says why."""
+    @property
+    def low(self) -> float:
+        """About two in three measurements lie between low and high."""
+    @property
+    def high(self) -> float:
+        """Upper end of the band."""
+    @property
+    def unit(self) -> str:
+        """``"C"``, ``"vol%"``, ``"HV"``, ``"HRC"``, ``"um"``."""
+    @property
+    def equation(self) -> str:
+        """Key of the equation, and what was added to it."""
+    @property
+    def source(self) -> str:
+        """Citation of the equation."""
+    @property
+    def in_range(self) -> bool:
+        """False: an input lies outside the stated range of the equation."""
+    @property
+    def remarks(self) -> list[str]:
+        """What to know about it."""
+    @property
+    def known(self) -> bool:
+        """False when there is no value."""
+    def __float__(self) -> float: ...
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+def hrc_from_hv(hv: float) -> float:
+    """Rockwell C from Vickers, Eq. (H21)."""
+
+def hv_from_hrc(hrc: float) -> float:
+    """Vickers from Rockwell C, Eq. (H21)."""
+
+def carbide_hardness(kind: str) -> float:
+    """Hardness of a kind of carbide [HV]."""
+
+def mixture_hardness(
+    *, martensite: float, austenite: float, carbide: float, carbide_hv: float
+) -> float:
+    """Martensite [HV] with fractions of austenite and carbide, Eq. (H20)."""
+
+def quenched_hardness(
+    *, martensite: float, austenite: float, carbide: float, carbide_hv: float
+) -> float:
+    """Eq. (H20) as it is used for estimates, with at most 12 % carbide [HV]."""
+
+class TradeIndices(_Compiled):
+    """The trade's rules of thumb, from weight percents."""
+
+    @property
+    def molybdenum_equivalent(self) -> float:
+        """Mo + W/2, Eq. (H26)."""
+    @property
+    def carbon_balance(self) -> float:
+        """C - 0.033W - 0.063Mo - 0.06Cr - 0.2V, Eq. (H27)."""
+    @property
+    def pitting_index(self) -> float:
+        """Cr + 3.3(Mo + W/2) + 16N, Eq. (H28)."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+def trade_indices(weight_percent: dict[str, float]) -> TradeIndices:
+    """TradeIndices of a composition in weight percent."""
+
+class HardeningFamily(_Compiled):
+    """What one family of steels needs beside the general equations."""
+
+    @property
+    def key(self) -> str:
+        """By which it is chosen: ``"high-speed"``."""
+    @property
+    def name(self) -> str:
+        """In words."""
+    @property
+    def rule(self) -> str:
+        """Composition by which it is chosen [wt% of the steel]."""
+    @property
+    def start_offset(self) -> float:
+        """Added to the martensite start of Eq. (H12) [C]."""
+    @property
+    def start_error(self) -> float:
+        """Standard deviation [C]."""
+    @property
+    def start_scatter(self) -> float:
+        """Of the records about the offset [C]."""
+    @property
+    def start_records(self) -> int:
+        """Number of records behind the offset."""
+    @property
+    def transformation_rate(self) -> float:
+        """In Eq. (H13) [1/C]."""
+    @property
+    def retained_error(self) -> float:
+        """Standard deviation of the fraction of retained austenite."""
+    @property
+    def retained_records(self) -> int:
+        """Number of records behind the rate; 0: the published rate."""
+    @property
+    def hardness_offset(self) -> float:
+        """Added to the as-quenched hardness [HV]."""
+    @property
+    def hardness_error(self) -> float:
+        """Standard deviation [HV]."""
+    @property
+    def hardness_records(self) -> int:
+        """Number of records behind the offset."""
+    @property
+    def fitted(self) -> str:
+        """Which records."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+def hardening_families() -> list[HardeningFamily]:
+    """All families."""
+
+# bind_property_equations.cpp
+
+class PropertyInput(_Compiled):
+    """What an equation may read; each kind reads its own part."""
+
+    def __init__(
+        self,
+        weight_percent: dict[str, float],
+        *,
+        martensite_start: float = ...,
+        coldest_celsius: float = ...,
+        cooling_rate: float = ...,
+        particle_diameter: float = ...,
+        carbide_fraction: float = ...,
+    ) -> None: ...
+    @property
+    def weight_percent(self) -> dict[str, float]:
+        """Of the austenite."""
+    @property
+    def martensite_start(self) -> float:
+        """[C], for retained austenite."""
+    @property
+    def coldest_celsius(self) -> float:
+        """Coldest temperature of the quench [C]."""
+    @property
+    def cooling_rate(self) -> float:
+        """At 700 C [C/h], for martensite hardness."""
+    @property
+    def particle_diameter(self) -> float:
+        """Mean of the carbide [um], for grain pinning."""
+    @property
+    def carbide_fraction(self) -> float:
+        """Of the volume, 0 to 1, for grain pinning."""
+
+class PropertySlope(_Compiled):
+    """Derivatives of an equation with respect to what it reads."""
+
+    @property
+    def weight_percent(self) -> dict[str, float]:
+        """Per wt%; elements that do not matter left out."""
+    @property
+    def martensite_start(self) -> float:
+        """Per C."""
+    @property
+    def carbide_fraction(self) -> float:
+        """Per unit of the fraction."""
+
+class PropertyEquation(_Compiled):
+    """One equation of the trade."""
+
+    @property
+    def kind(self) -> str:
+        """``"martensite start"``, ``"retained austenite"``, ..."""
+    @property
+    def unit(self) -> str:
+        """Of what it gives: ``"C"``, ``""`` (a fraction), ``"HV"``, ``"um"``."""
+    @property
+    def key(self) -> str:
+        """By which it is chosen."""
+    @property
+    def label(self) -> str:
+        """``"H7"``; empty for your own."""
+    @property
+    def formula(self) -> str:
+        """As text, weight percents of the austenite."""
+    @property
+    def source(self) -> str:
+        """Citation."""
+    @property
+    def ranges(self) -> dict[str, tuple[float, float]]:
+        """Element -> (low, high) [wt%] within which the source says it holds."""
+    @property
+    def elements(self) -> list[str]:
+        """That it has a term for; empty when not known."""
+    @property
+    def error(self) -> float:
+        """Typical, one standard deviation, in the unit."""
+    @property
+    def note(self) -> str:
+        """What to know when using it."""
+    def value(self, input: PropertyInput) -> float:
+        """What it gives."""
+    def slope_at(self, input: PropertyInput) -> PropertySlope:
+        """Its derivatives."""
+
+class PropertyEquations(_Compiled):
+    """The equations to choose from; never changes."""
+
+    def __init__(self) -> None: ...
+    @property
+    def all(self) -> list[PropertyEquation]:
+        """The built-in ones, then your own."""
+    def keys(self, kind: str) -> list[str]:
+        """Keys of one kind."""
+    def at(self, kind: str, key: str) -> PropertyEquation:
+        """By kind and key."""
+    def with_equation(
+        self,
+        kind: str,
+        key: str,
+        value: Callable[[PropertyInput], float],
+        *,
+        formula: str = "",
+        source: str = "",
+        ranges: dict[str, tuple[float, float]] = ...,
+        elements: Sequence[str] = ...,
+        error: float = 0.0,
+        note: str = "",
+    ) -> PropertyEquations:
+        """These and one more; `value` is called with a PropertyInput."""
+    def __len__(self) -> int: ...
+
+# bind_hardening.cpp
+
+class HardeningOptions(_Compiled):
+    """Settings of hardening estimates; None is the default of C++."""
+
+    def __init__(
+        self,
+        *,
+        coldest_kelvin: float | None,
+        family: str | None,
+        martensite_start: str | None,
+        retained_austenite: str | None,
+        martensite_hardness: str | None,
+        grain_pinning: str | None,
+        particle_diameter: float | None,
+        cooling_rate: float | None,
+        equations: PropertyEquations | None,
+    ) -> None: ...
+
+class HardeningEstimates(_Compiled):
+    """What quenching makes of a soaked steel."""
+
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def soak_kelvin(self) -> float:
+        """Soak temperature [K]."""
+    @property
+    def soak_celsius(self) -> float:
+        """Soak temperature [C]."""
+    @property
+    def coldest_kelvin(self) -> float:
+        """Coldest temperature of the quench [K]."""
+    @property
+    def coldest_celsius(self) -> float:
+        """Coldest temperature of the quench [C]."""
+    @property
+    def family(self) -> HardeningFamily:
+        """The family that the estimates are made for."""
+    @property
+    def family_chosen(self) -> bool:
+        """True: named by the caller; False: by composition."""
+    @property
+    def austenite(self) -> dict[str, float]:
+        """Weight percents that the equations got."""
+    @property
+    def austenite_percent(self) -> float:
+        """Austenite of the matrix, before the quench [vol%]."""
+    @property
+    def martensite_start(self) -> Estimate:
+        """[C]"""
+    @property
+    def retained_austenite(self) -> Estimate:
+        """[vol% of the steel]"""
+    @property
+    def retained_austenite_of_matrix(self) -> Estimate:
+        """[vol% of the matrix]"""
+    @property
+    def hardness_hv(self) -> Estimate:
+        """As quenched [HV]."""
+    @property
+    def hardness_hrc(self) -> Estimate:
+        """As quenched [HRC]."""
+    @property
+    def grain_diameter(self) -> Estimate:
+        """Austenite grain limit [um]."""
+    @property
+    def matrix_indices(self) -> TradeIndices:
+        """Of all matrix phases together."""
+    @property
+    def steel_indices(self) -> TradeIndices:
+        """Of the whole certificate."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """What to know about these estimates."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+def _hardening(state: State, options: HardeningOptions) -> HardeningEstimates:
+    """Estimates of what a quench from this state gives."""
+
+def quantity_martensite_start(options: HardeningOptions) -> Quantity:
+    """[C]"""
+
+def quantity_retained_austenite(options: HardeningOptions) -> Quantity:
+    """[vol% of the steel]"""
+
+def quantity_hardness_hv(options: HardeningOptions) -> Quantity:
+    """As quenched [HV]."""
+
+def quantity_hardness_hrc(options: HardeningOptions) -> Quantity:
+    """As quenched [HRC]."""
 
 # bind_tolerance_parts.cpp
 

@@ -48,6 +48,13 @@ inline constexpr std::string_view kNothingToDraw = "gibbsteel.input.297";
 inline constexpr std::string_view kPlotOption = "gibbsteel.input.298";
 inline constexpr std::string_view kElementNotInState = "gibbsteel.input.299";
 inline constexpr std::string_view kParameterBand = "gibbsteel.input.279";
+inline constexpr std::string_view kNoSuchEquation = "gibbsteel.input.240";
+inline constexpr std::string_view kBadEquation = "gibbsteel.input.241";
+inline constexpr std::string_view kNoSuchFamily = "gibbsteel.input.242";
+inline constexpr std::string_view kColdest = "gibbsteel.input.243";
+inline constexpr std::string_view kParticleDiameter = "gibbsteel.input.244";
+inline constexpr std::string_view kCoolingRate = "gibbsteel.input.245";
+inline constexpr std::string_view kNoSuchProperty = "gibbsteel.input.246";
 inline constexpr std::string_view kRangeWithoutLength = "gibbsteel.input.250";
 inline constexpr std::string_view kSearchOption = "gibbsteel.input.251";
 inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
@@ -98,6 +105,13 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kPlotOption, "an option of a plot is not one of those that it knows"},
     {kElementNotInState, "a state holds none of the element asked for"},
     {kParameterBand, "a parameter band cannot be made from this parameter set"},
+    {kNoSuchEquation, "there is no equation of that kind with this key"},
+    {kBadEquation, "an equation cannot be registered"},
+    {kNoSuchFamily, "there is no family of steels with this key"},
+    {kColdest, "the coldest temperature of a quench cannot be meant"},
+    {kParticleDiameter, "a particle diameter is not above 0"},
+    {kCoolingRate, "a cooling rate is not above 0"},
+    {kNoSuchProperty, "there is no kind of property with this name"},
     {kRangeWithoutLength, "a range of temperatures does not go upwards"},
     {kSearchOption, "an option of a search is outside its range"},
     {kTargetNotFinite, "the value that a quantity is to have is not a finite number"},
@@ -126,6 +140,12 @@ inline constexpr std::string_view kSamplesLeftOut = "gibbsteel.warning.351";
 inline constexpr std::string_view kBeyondCorners = "gibbsteel.warning.352";
 inline constexpr std::string_view kToleranceOutside = "gibbsteel.warning.353";
 inline constexpr std::string_view kPhasesChange = "gibbsteel.warning.354";
+inline constexpr std::string_view kHardensInPart = "gibbsteel.warning.330";
+inline constexpr std::string_view kEquationOutside = "gibbsteel.warning.331";
+inline constexpr std::string_view kStaysAustenite = "gibbsteel.warning.332";
+inline constexpr std::string_view kNitrogenLeftOut = "gibbsteel.warning.333";
+inline constexpr std::string_view kMassForVolume = "gibbsteel.warning.334";
+inline constexpr std::string_view kNearFamilyBorder = "gibbsteel.warning.335";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -154,6 +174,12 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kBeyondCorners, "samples lie beyond the worst corners found"},
     {kToleranceOutside, "tolerances reach outside the validity of the parameter file"},
     {kPhasesChange, "phases come and go within the tolerances"},
+    {kHardensInPart, "only part of the matrix, or nothing, hardens"},
+    {kEquationOutside, "an equation of the estimates is used outside its range"},
+    {kStaysAustenite, "martensite start is not above the coldest temperature"},
+    {kNitrogenLeftOut, "nitrogen of the certificate is left out of the estimates"},
+    {kMassForVolume, "mass fractions stand for volume fractions in the estimates"},
+    {kNearFamilyBorder, "the steel is near the border of its family of steels"},
 });
 
 }  // namespace gibbsteel::codes
