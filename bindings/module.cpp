@@ -29,6 +29,9 @@ PYBIND11_MODULE(_core, m) {
   bind_tolerance_parts(m);
   bind_tolerance(m);
   bind_parameter_band(m);
+  bind_matrix_twin(m);
+  bind_comparison(m);
+  bind_measured_carbide(m);
   bind_sensitivities(m);
   bind_soak_grid(m);
   bind_estimate(m);

@@ -20,6 +20,8 @@ std::string_view to_string(SolveStatus status) noexcept {
       return "stalled";
     case SolveStatus::infeasible:
       return "infeasible";
+    case SolveStatus::measured:
+      return "measured";
   }
   return "unknown";
 }
@@ -50,12 +52,14 @@ std::vector<Problem> SolveOptions::problems() const {
 }
 
 bool SolveReport::usable() const noexcept {
+  if (status == SolveStatus::measured) return true;
   return status == SolveStatus::converged && certificate != Certificate::none;
 }
 
 std::string SolveReport::brief() const {
   if (!usable())
     return "NOT USABLE: " + std::string(to_string(status)) + " (" + reason + ")";
+  if (status == SolveStatus::measured) return reason;
   const std::string text =
       "converged, certificate: " + std::string(to_string(certificate));
   if (std::isnan(lowest_absent)) return text + ", no other phase is a candidate";

@@ -10,10 +10,14 @@ long-hold limit (true equilibrium); shop soaks are minutes.
 """
 
 from . import hardening as _hardening  # adds a method to State
+from . import measured_carbide as _measured_carbide  # adds a method to State
 from . import phase_model as _phase_model  # adds methods to PhaseModel
 from . import plot, quantities
 from ._core import (
     BoundCompound,
+    CarbideInBalance,
+    Comparison,
+    ComparisonRow,
     Constituent,
     Contribution,
     Crossing,
@@ -25,8 +29,11 @@ from ._core import (
     HardeningFamily,
     HardeningWindow,
     Input,
+    MakeableSteps,
     MatchingTemperature,
     Matrix,
+    MatrixBand,
+    MeasuredCarbide,
     MillAnalysis,
     Occurrence,
     ParameterBand,
@@ -49,6 +56,7 @@ from ._core import (
     SampledBand,
     SearchOptions,
     Sensitivities,
+    ShortSoak,
     SoakGrid,
     SoakWarning,
     SolveOptions,
@@ -62,6 +70,7 @@ from ._core import (
     TolerancedInput,
     TradeIndices,
     TransformationLimit,
+    TwinStudy,
     UnusableSample,
     WindowSpan,
     WorstCorner,
@@ -74,6 +83,7 @@ from ._core import (
     quenched_hardness,
     trade_indices,
 )
+from .comparison import compare
 from .errors import DataError, GibbsteelError, InputError
 from .hardening import property_equations
 from .matching import matching_temperature
@@ -90,6 +100,9 @@ __version__: str = build_info()["version"]
 
 __all__ = [
     "BoundCompound",
+    "CarbideInBalance",
+    "Comparison",
+    "ComparisonRow",
     "Constituent",
     "Contribution",
     "Crossing",
@@ -104,8 +117,11 @@ __all__ = [
     "HardeningWindow",
     "Input",
     "InputError",
+    "MakeableSteps",
     "MatchingTemperature",
     "Matrix",
+    "MatrixBand",
+    "MeasuredCarbide",
     "MillAnalysis",
     "Occurrence",
     "ParameterBand",
@@ -128,6 +144,7 @@ __all__ = [
     "SampledBand",
     "SearchOptions",
     "Sensitivities",
+    "ShortSoak",
     "SoakGrid",
     "SoakWarning",
     "SolveOptions",
@@ -142,11 +159,13 @@ __all__ = [
     "TolerancedInput",
     "TradeIndices",
     "TransformationLimit",
+    "TwinStudy",
     "UnusableSample",
     "WindowSpan",
     "WorstCorner",
     "build_info",
     "carbide_hardness",
+    "compare",
     "content_hash",
     "default_parameters",
     "hardening_families",
@@ -165,3 +184,4 @@ __all__ = [
 ]
 
 del _hardening, _phase_model
+del _measured_carbide, _phase_model

@@ -4,12 +4,14 @@ Everything here is read-only. Units and meaning are those of the C++ headers in
 include/gibbsteel/. test_types.py compares this file with the built module.
 """
 
-from collections.abc import Callable, Iterator, Sequence
-from typing import Any, ClassVar, Never, TypedDict
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from typing import Any, ClassVar, Literal, Never, TypedDict
 
 import numpy as np
 import numpy.typing as npt
 import pandas as pd
+
+from .steel import Steel
 
 _Array = npt.NDArray[np.float64]
 
@@ -524,6 +526,17 @@ class State(_Compiled):
         equations: PropertyEquations | None = None,
     ) -> HardeningEstimates:
         """What a quench from this state gives; see gibbsteel.hardening.hardening."""
+    def with_measured_carbide(
+        self,
+        measured: Mapping[str, float] | Sequence[MeasuredCarbide],
+        *,
+        composition: Literal["soak", "annealed"] = "soak",
+        unlisted: Literal["kept", "absent"] = "kept",
+        annealed_celsius: Any = None,
+        annealed_fahrenheit: Any = None,
+        parameters: ParameterSet | None = None,
+    ) -> ShortSoak:
+        """The short soak that leaves this carbide; see measured_carbide.py."""
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: str) -> bool: ...
 
@@ -1180,6 +1193,217 @@ class CompiledSteel(_Compiled):
         """Many soaks; `progress` gets the number done and stops the work by False."""
     def brief(self) -> str:
         """One line."""
+
+# bind_matrix_twin.cpp
+
+class MakeableSteps(_Compiled):
+    """Steps to which weight percents are rounded."""
+
+    def __init__(self, steps: dict[str, float] = ..., others: float = 0.05) -> None: ...
+    @staticmethod
+    def none() -> MakeableSteps:
+        """Leaves every number as it is."""
+    @property
+    def steps(self) -> dict[str, float]:
+        """Element -> step [weight percent]."""
+    @property
+    def others(self) -> float:
+        """Of elements not listed [weight percent]."""
+    @property
+    def round(self) -> bool:
+        """False: nothing is rounded."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class TwinStudy(_Compiled):
+    """A matrix twin and its residual carbide at the same and at other temperatures."""
+
+    @property
+    def reference(self) -> State:
+        """The full-carbide steel at the soak."""
+    @property
+    def exact(self) -> dict[str, float]:
+        """Its matrix before rounding [weight percent]."""
+    @property
+    def twin(self) -> Steel:
+        """The steel made from it."""
+    @property
+    def same(self) -> State:
+        """The twin at the same soak."""
+    @property
+    def others(self) -> Sweep:
+        """The twin at the other temperatures."""
+
+def matrix_twin(
+    steel: CompiledSteel, state: State, steps: MakeableSteps, keep_not_modelled: bool
+) -> CompiledSteel:
+    """See gibbsteel.Steel.matrix_twin."""
+
+def matrix_twin_at(
+    steel: CompiledSteel, kelvin: float, steps: MakeableSteps, keep_not_modelled: bool
+) -> CompiledSteel:
+    """The same from a soak."""
+
+def twin_study(
+    steel: CompiledSteel,
+    kelvin: float,
+    others: Sequence[float],
+    steps: MakeableSteps,
+    keep_not_modelled: bool,
+) -> TwinStudy:
+    """See gibbsteel.Steel.twin_study."""
+
+# bind_comparison.cpp
+
+class ComparisonRow(_Compiled):
+    """One number of every state that is compared."""
+
+    @property
+    def name(self) -> str:
+        """For instance ``"C in the matrix"``."""
+    @property
+    def unit(self) -> str:
+        """Such as ``"wt%"``; empty for a pure number."""
+    @property
+    def label(self) -> str:
+        """Name with the unit."""
+    @property
+    def values(self) -> list[float]:
+        """One per state; NaN where the state is not usable."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class Comparison(_Compiled):
+    """Steels, or soaks of one, side by side."""
+
+    @property
+    def states(self) -> list[State]:
+        """In the order given."""
+    @property
+    def rows(self) -> list[ComparisonRow]:
+        """Carbides, matrix, carbon activity, quantities that were asked for."""
+    def to_frame(self) -> pd.DataFrame:
+        """One row per state (pandas)."""
+    def __getitem__(self, name: str) -> ComparisonRow: ...
+    def __len__(self) -> int: ...
+
+def compare(states: Sequence[State], quantities: Sequence[Quantity]) -> Comparison:
+    """See gibbsteel.compare."""
+
+# bind_measured_carbide.cpp
+
+class MeasuredCarbide(_Compiled):
+    """Carbide of one kind, counted under the microscope."""
+
+    def __init__(
+        self,
+        kind: str,
+        volume_percent: float,
+        standard_deviation: float = 0.0,
+        smallest_counted: float | None = None,
+    ) -> None: ...
+    @property
+    def kind(self) -> str:
+        """For instance ``"M3C"``."""
+    @property
+    def volume_percent(self) -> float:
+        """Of the steel."""
+    @property
+    def standard_deviation(self) -> float:
+        """Of the count [volume percent]; 0 when not known."""
+    @property
+    def smallest_counted(self) -> float | None:
+        """Smallest particle that was counted [micrometre]."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class CarbideInBalance(_Compiled):
+    """A carbide as it entered the balance of a short soak."""
+
+    @property
+    def kind(self) -> str:
+        """For instance ``"M3C"``."""
+    @property
+    def volume_percent(self) -> float:
+        """As measured or kept."""
+    @property
+    def standard_deviation(self) -> float:
+        """Of the count [volume percent]."""
+    @property
+    def long_hold_volume(self) -> float:
+        """In the state that was started from [volume percent]."""
+    @property
+    def measured(self) -> bool:
+        """False: kept at the long-hold volume."""
+    @property
+    def composition(self) -> str:
+        """``"soak"`` or ``"annealed"``: where it was taken from."""
+    @property
+    def weight_percent(self) -> dict[str, float]:
+        """Composition used."""
+    @property
+    def other_source_exists(self) -> bool:
+        """True when the other source has the kind as well."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class MatrixBand(_Compiled):
+    """One element of the matrix and how sure it is [weight percent]."""
+
+    @property
+    def element(self) -> str:
+        """Symbol."""
+    @property
+    def value(self) -> float:
+        """As on the state."""
+    @property
+    def long_hold(self) -> float:
+        """In the state that was started from."""
+    @property
+    def standard_deviation(self) -> float:
+        """From those of the counts."""
+    @property
+    def other_composition(self) -> float:
+        """With the carbide composition of the other source."""
+    @property
+    def low(self) -> float:
+        """Lower of the two compositions, less two standard deviations."""
+    @property
+    def high(self) -> float:
+        """Higher of the two, plus two standard deviations."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class ShortSoak(_Compiled):
+    """The carbide that was seen, and the matrix that it leaves."""
+
+    @property
+    def state(self) -> State:
+        """With measured carbide; no equilibrium."""
+    @property
+    def measured(self) -> list[MeasuredCarbide]:
+        """As entered."""
+    @property
+    def carbides(self) -> list[CarbideInBalance]:
+        """As they entered the balance."""
+    @property
+    def bands(self) -> list[MatrixBand]:
+        """Elements of the matrix."""
+    @property
+    def annealed_kelvin(self) -> float:
+        """Annealing temperature for carbide compositions [K]."""
+    def band(self, element: str) -> MatrixBand:
+        """The band of one element."""
+
+def with_measured_carbide(
+    state: State,
+    measured: Sequence[MeasuredCarbide],
+    composition: str,
+    annealed_kelvin: float | None,
+    unlisted: str,
+    parameters: ParameterSet | None,
+) -> ShortSoak:
+    """See gibbsteel.State.with_measured_carbide."""
 
 # bind_sensitivities.cpp
 

@@ -9,6 +9,7 @@ from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
 from .bands import BandMethods
 from .composition import as_weight_percent
+from .matrix_twin import MatrixTwinMethods
 from .parameters import default_parameters
 from .progress import Callback, reporting
 from .sensitivities import SensitivityMethods
@@ -18,7 +19,9 @@ from .targets import TargetMethods
 from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 
-class Steel(BandMethods, GridMethods, SensitivityMethods, TargetMethods):
+class Steel(
+    BandMethods, GridMethods, MatrixTwinMethods, SensitivityMethods, TargetMethods
+):
     """A steel, given as a mill certificate in weight percent.
 
     Parameters

@@ -33,6 +33,7 @@ enum class SolveStatus {
   iteration_limit,  ///< stopped early; numbers are for diagnosis only
   stalled,          ///< no progress possible; numbers are for diagnosis only
   infeasible,       ///< the allowed phases cannot hold this composition
+  measured,         ///< no equilibrium: mass balance with carbide that was measured
 };
 
 /// What stands behind the claim that the minimum is the global one. Only ever appended.
@@ -79,7 +80,9 @@ struct SolveReport {
   bool unique = true;
   double seconds = kUnset;  ///< wall time
 
-  /// True when converged and certified: every number may be used.
+  /// True when converged and certified: every number may be used. Also true for a
+  /// balance with measured carbide, whose potentials are unknown
+  /// (measured_carbide.hpp).
   bool usable() const noexcept;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< small table
