@@ -25,7 +25,15 @@ std::string_view to_string(SolveStatus status) noexcept {
 }
 
 std::string_view to_string(Certificate certificate) noexcept {
-  return certificate == Certificate::many_starts ? "many starts" : "none";
+  switch (certificate) {
+    case Certificate::none:
+      return "none";
+    case Certificate::many_starts:
+      return "many starts";
+    case Certificate::proof:
+      return "proof";
+  }
+  return "unknown";
 }
 
 std::vector<Problem> SolveOptions::problems() const {
@@ -46,6 +54,16 @@ std::vector<Problem> SolveOptions::problems() const {
   require(stability_tolerance > 0.0 && std::isfinite(stability_tolerance),
           "stability_tolerance", stability_tolerance,
           "give a number above 0 [J/mol of atoms]");
+  require(proof_gap >= 2.0 * stability_tolerance && std::isfinite(proof_gap),
+          "proof_gap", proof_gap,
+          "give twice the stability_tolerance or more [J/mol of atoms]");
+  require(proof_boxes >= 1, "proof_boxes", static_cast<double>(proof_boxes),
+          "give 1 or more");
+  require(proof_seconds > 0.0, "proof_seconds", proof_seconds,
+          "give a number above 0 [s]");
+  if (certify == Certificate::none)
+    found.push_back({"gibbsteel.input.232", "certify", "is 'none'",
+                     "choose 'many starts' or 'proof'"});
   return found;
 }
 
@@ -79,6 +97,10 @@ std::string SolveReport::full() const {
       line("plane residual, J/mol of atoms", internal::scientific(present_residual, 1));
   text +=
       line("lowest absent D, J/mol of atoms", internal::scientific(lowest_absent, 3));
+  if (!proof.empty()) {
+    text += line("proof", proof);
+    text += line("proven gap, J/mol of atoms", internal::scientific(proven_gap, 1));
+  }
   const bool known = usable();
   text += line("amounts and potentials",
                !known ? "not computed" : (unique ? "unique" : "not unique"));

@@ -291,6 +291,10 @@ class SolveOptions(_Compiled):
         starts_per_phase: int = ...,
         balance_tolerance: float = ...,
         stability_tolerance: float = ...,
+        certify: str = ...,
+        proof_gap: float = ...,
+        proof_boxes: int = ...,
+        proof_seconds: float = ...,
     ) -> None: ...
     @property
     def max_rounds(self) -> int:
@@ -307,6 +311,18 @@ class SolveOptions(_Compiled):
     @property
     def stability_tolerance(self) -> float:
         """How far below the plane still counts as on it [J/mol of atoms], > 0."""
+    @property
+    def certify(self) -> str:
+        """``"many starts"`` or ``"proof"``."""
+    @property
+    def proof_gap(self) -> float:
+        """What the proof leaves open [J/mol of atoms]."""
+    @property
+    def proof_boxes(self) -> int:
+        """Budget of the proof, per phase."""
+    @property
+    def proof_seconds(self) -> float:
+        """Budget of the proof in all, wall time."""
 
 class SolveReport(_Compiled):
     """How a minimization went."""
@@ -316,7 +332,7 @@ class SolveReport(_Compiled):
         """One or two words, such as ``"converged"`` or ``"iteration limit"``."""
     @property
     def certificate(self) -> str:
-        """``"many starts"`` or ``"none"``."""
+        """``"proof"``, ``"many starts"`` or ``"none"``."""
     @property
     def usable(self) -> bool:
         """True when every number may be used."""
@@ -347,6 +363,15 @@ class SolveReport(_Compiled):
     @property
     def unique(self) -> bool:
         """False when the equilibrium leaves amounts or potentials free."""
+    @property
+    def proven_gap(self) -> float:
+        """Most that a lower Gibbs energy can be lower [J/mol of atoms]; else NaN."""
+    @property
+    def proof_boxes(self) -> int:
+        """Boxes that the proof examined."""
+    @property
+    def proof(self) -> str:
+        """How far the proof got; empty when it was not asked for."""
     @property
     def seconds(self) -> float:
         """Wall time [s]."""
