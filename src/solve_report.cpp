@@ -32,6 +32,8 @@ std::string_view to_string(Certificate certificate) noexcept {
       return "many starts";
     case Certificate::proof:
       return "proof";
+    case Certificate::covered:
+      return "covered";
   }
   return "unknown";
 }
@@ -61,8 +63,9 @@ std::vector<Problem> SolveOptions::problems() const {
           "give 1 or more");
   require(proof_seconds > 0.0, "proof_seconds", proof_seconds,
           "give a number above 0 [s]");
-  if (certify == Certificate::none)
-    found.push_back({"gibbsteel.input.232", "certify", "is 'none'",
+  if (certify != Certificate::many_starts && certify != Certificate::proof)
+    found.push_back({"gibbsteel.input.232", "certify",
+                     "is '" + std::string(to_string(certify)) + "'",
                      "choose 'many starts' or 'proof'"});
   return found;
 }

@@ -332,7 +332,7 @@ class SolveReport(_Compiled):
         """One or two words, such as ``"converged"`` or ``"iteration limit"``."""
     @property
     def certificate(self) -> str:
-        """``"proof"``, ``"many starts"`` or ``"none"``."""
+        """``"proof"``, ``"covered"``, ``"many starts"`` or ``"none"``."""
     @property
     def usable(self) -> bool:
         """True when every number may be used."""
@@ -568,6 +568,7 @@ class SoakOptions(_Compiled):
         suppressed: Sequence[str],
         at_soak_temperature: bool,
         solve: SolveOptions,
+        prove_every: int,
     ) -> None: ...
 
 class CompiledSteel(_Compiled):

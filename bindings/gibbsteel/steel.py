@@ -30,6 +30,7 @@ def _options(
     at_soak_temperature: bool,
     certify: str | None,
     options: SolveOptions | None,
+    prove_every: int = 1,
 ) -> _core.SoakOptions:
     if options is None:
         options = SolveOptions() if certify is None else SolveOptions(certify=certify)
@@ -41,6 +42,7 @@ def _options(
         suppressed=as_names(suppressed),
         at_soak_temperature=at_soak_temperature,
         solve=options,
+        prove_every=prove_every,
     )
 
 
@@ -207,6 +209,7 @@ class Steel:
         suppressed: str | Sequence[str] = (),
         at_soak_temperature: bool = False,
         certify: str | None = None,
+        prove_every: int = 1,
         options: SolveOptions | None = None,
     ) -> Sweep:
         """Many soaks, in the order given; equal to that many single soaks.
@@ -218,6 +221,11 @@ class Steel:
         progress : bool or callable
             True shows a bar (tqdm). A callable gets the number of soaks done and stops
             the sweep by returning False.
+        prove_every : int
+            With ``certify="proof"``: prove every so many-th soak and the last one.
+            Those between get the certificate "covered": the proofs extend to them by
+            concavity, with a wider gap of at most 5 J/mol of atoms. Where that cannot be
+            shown (far apart, phase change between) they are proven too.
 
         The other parameters are those of `soak`. Ctrl-C, or Stop in a notebook, ends
         the sweep early: ``sweep.cancelled`` is then True and ``sweep.states`` holds
@@ -225,7 +233,13 @@ class Steel:
         """
         refuse_without_unit(without_unit, "sweep(celsius=range(900, 1231, 5))")
         chosen = _options(
-            graphite, phases, suppressed, at_soak_temperature, certify, options
+            graphite,
+            phases,
+            suppressed,
+            at_soak_temperature,
+            certify,
+            options,
+            prove_every,
         )
         at = many_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         with reporting(progress, len(at)) as callback:

@@ -40,6 +40,7 @@ enum class Certificate {
   none,         ///< not tested, or a phase with a lower energy was left standing
   many_starts,  ///< tier 1: no phase found below the tangent plane from many starts
   proof,        ///< tier 2: proven that no phase lies below it by more than a gap
+  covered,      ///< the same by concavity between two proven temperatures of a sweep
 };
 
 std::string_view to_string(SolveStatus) noexcept;
@@ -85,9 +86,9 @@ struct SolveReport {
   /// bound. At the exact temperature of a reaction the assemblage of one side is
   /// reported, as unique.
   bool unique = true;
-  /// With the certificate `proof`: the Gibbs energy is proven to be no more than this
-  /// above the lowest possible one [J/mol of atoms], for the phases allowed and the
-  /// coefficients of the file at this temperature in double precision.
+  /// With the certificates `proof` and `covered`: the Gibbs energy is proven to be no
+  /// more than this above the lowest possible one [J/mol of atoms], for the phases
+  /// allowed and the coefficients of the file at this temperature in double precision.
   double proven_gap = kUnset;
   long proof_boxes = 0;     ///< examined by branch and prune
   std::string proof;        ///< how far the proof got; empty when not asked for
