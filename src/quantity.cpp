@@ -1,6 +1,7 @@
 #include "gibbsteel/quantity.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "gibbsteel/errors.hpp"
 #include "internal/kind_names.hpp"
@@ -17,9 +18,11 @@ double sum_over(const std::vector<Occurrence>& occurrences, const std::string& k
   return sum;
 }
 
-Quantity amount_of(const std::string& kind, const std::string& unit,
-                   double Occurrence::*member) {
-  return {kind, unit,
+Quantity amount_of(const std::string& function, const std::string& kind,
+                   const std::string& unit, double Occurrence::*member) {
+  return {{function, {kind}},
+          kind,
+          unit,
           [kind, member](const State& state) {
             if (std::find(state.kinds.begin(), state.kinds.end(), kind) ==
                 state.kinds.end())
@@ -31,16 +34,46 @@ Quantity amount_of(const std::string& kind, const std::string& unit,
           }};
 }
 
-Quantity plain(const std::string& name, const std::string& unit, double State::*value,
+Quantity plain(const std::string& function, const std::string& name,
+               const std::string& unit, double State::*value,
                double StateSlope::*slope) {
-  return {name, unit, [value](const State& state) { return state.*value; },
+  return {{function, {}},
+          name,
+          unit,
+          [value](const State& state) { return state.*value; },
           [slope](const State&, const StateSlope& s) { return s.*slope; }};
+}
+
+/// A step along a slope that changes amounts, compositions and temperature by up to 1
+/// in 100000: half way, in digits, between curvature and rounding.
+double small_step(const State& state, const StateSlope& slope) {
+  double fastest = slope.input.kind == Input::Kind::temperature
+                       ? 1.0 / state.temperature.in_kelvin()
+                       : 0.0;
+  const auto look_at = [&](double value, double change) {
+    const double relative = std::abs(change / value);
+    if (std::isfinite(relative)) fastest = std::max(fastest, relative);
+  };
+  for (std::size_t k = 0; k < state.occurrences.size(); ++k) {
+    const Occurrence &o = state.occurrences[k], &d = slope.occurrences[k];
+    look_at(o.mole_percent, d.mole_percent);
+    look_at(o.volume_percent, d.volume_percent);
+    for (const auto& [symbol, percent] : o.weight_percent)
+      look_at(percent, d.weight_percent[symbol]);
+  }
+  return fastest > 0.0 ? 1e-5 / fastest : 1.0;
 }
 
 }  // namespace
 
 Quantity::Quantity(std::string name, std::string unit, Value value, Slope slope)
-    : name_(std::move(name)),
+    : Quantity({}, std::move(name), std::move(unit), std::move(value),
+               std::move(slope)) {}
+
+Quantity::Quantity(Origin origin, std::string name, std::string unit, Value value,
+                   Slope slope)
+    : origin_(std::move(origin)),
+      name_(std::move(name)),
       unit_(std::move(unit)),
       value_(std::move(value)),
       slope_(std::move(slope)) {}
@@ -56,17 +89,17 @@ double Quantity::value(const State& state) const {
 double Quantity::slope(const State& state, const StateSlope& slope) const {
   if (!state.usable()) return Occurrence::kUnknown;
   if (slope_) return slope_(state, slope);
-  // For a function without a slope of its own: small against what a state resolves.
-  constexpr double kStep = 1e-4;
-  return (value_(shifted(state, slope, kStep)) -
-          value_(shifted(state, slope, -kStep))) /
-         (2.0 * kStep);
+  const double step = small_step(state, slope);
+  return (value_(shifted(state, slope, step)) - value_(shifted(state, slope, -step))) /
+         (2.0 * step);
 }
 
 namespace quantities {
 
 Quantity matrix(const std::string& element) {
-  return {element + " in the matrix", "wt%",
+  return {{"matrix", {element}},
+          element + " in the matrix",
+          "wt%",
           [element](const State& s) { return s.matrix.weight_percent[element]; },
           [element](const State&, const StateSlope& slope) {
             return slope.matrix.weight_percent[element];
@@ -74,25 +107,25 @@ Quantity matrix(const std::string& element) {
 }
 
 Quantity volume_percent(const std::string& kind) {
-  return amount_of(kind, "vol%", &Occurrence::volume_percent);
+  return amount_of("volume_percent", kind, "vol%", &Occurrence::volume_percent);
 }
 
 Quantity mass_percent(const std::string& kind) {
-  return amount_of(kind, "mass%", &Occurrence::mass_percent);
+  return amount_of("mass_percent", kind, "mass%", &Occurrence::mass_percent);
 }
 
 Quantity carbide_volume_percent() {
-  return plain("carbide", "vol%", &State::carbide_volume_percent,
-               &StateSlope::carbide_volume_percent);
+  return plain("carbide_volume_percent", "carbide", "vol%",
+               &State::carbide_volume_percent, &StateSlope::carbide_volume_percent);
 }
 
 Quantity carbide_mass_percent() {
-  return plain("carbide", "mass%", &State::carbide_mass_percent,
+  return plain("carbide_mass_percent", "carbide", "mass%", &State::carbide_mass_percent,
                &StateSlope::carbide_mass_percent);
 }
 
 Quantity carbon_activity() {
-  return plain("carbon activity", "", &State::carbon_activity,
+  return plain("carbon_activity", "carbon activity", "", &State::carbon_activity,
                &StateSlope::carbon_activity);
 }
 

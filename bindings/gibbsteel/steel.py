@@ -8,45 +8,14 @@ from typing import Any
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
 from .composition import as_weight_percent
-from .errors import InputError
-from .names import as_names
 from .parameters import default_parameters
 from .progress import Callback, reporting
+from .sensitivities import SensitivityMethods
+from .soak_options import soak_options
 from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 
-_CERTIFY_TWICE = (
-    "gibbsteel.input.232",
-    "certify",
-    "is given twice, as an argument and in the options",
-    "give it once",
-)
-
-
-def _options(
-    graphite: bool,
-    phases: str | Sequence[str] | None,
-    suppressed: str | Sequence[str],
-    at_soak_temperature: bool,
-    certify: str | None,
-    options: SolveOptions | None,
-    prove_every: int = 1,
-) -> _core.SoakOptions:
-    if options is None:
-        options = SolveOptions() if certify is None else SolveOptions(certify=certify)
-    elif certify is not None and certify != options.certify:
-        raise InputError([_core.Problem(*_CERTIFY_TWICE)])
-    return _core.SoakOptions(
-        graphite=graphite,
-        phases=None if phases is None else as_names(phases),
-        suppressed=as_names(suppressed),
-        at_soak_temperature=at_soak_temperature,
-        solve=options,
-        prove_every=prove_every,
-    )
-
-
-class Steel:
+class Steel(SensitivityMethods):
     """A steel, given as a mill certificate in weight percent.
 
     Parameters
@@ -191,8 +160,8 @@ class Steel:
             Temperature without or in a wrong unit, unknown phase.
         """
         refuse_without_unit(without_unit, "soak(celsius=1120)")
-        chosen = _options(
-            graphite, phases, suppressed, at_soak_temperature, certify, options
+        chosen = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options, certify
         )
         at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         return self._core.soak(at, chosen)
@@ -232,13 +201,13 @@ class Steel:
         what is done.
         """
         refuse_without_unit(without_unit, "sweep(celsius=range(900, 1231, 5))")
-        chosen = _options(
+        chosen = soak_options(
             graphite,
             phases,
             suppressed,
             at_soak_temperature,
-            certify,
             options,
+            certify,
             prove_every,
         )
         at = many_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
