@@ -298,6 +298,10 @@ class SolveOptions(_Compiled):
         starts_per_phase: int = ...,
         balance_tolerance: float = ...,
         stability_tolerance: float = ...,
+        certify: str = ...,
+        proof_gap: float = ...,
+        proof_boxes: int = ...,
+        proof_seconds: float = ...,
     ) -> None: ...
     @property
     def max_rounds(self) -> int:
@@ -314,6 +318,18 @@ class SolveOptions(_Compiled):
     @property
     def stability_tolerance(self) -> float:
         """How far below the plane still counts as on it [J/mol of atoms], > 0."""
+    @property
+    def certify(self) -> str:
+        """``"many starts"`` or ``"proof"``."""
+    @property
+    def proof_gap(self) -> float:
+        """What the proof leaves open [J/mol of atoms]."""
+    @property
+    def proof_boxes(self) -> int:
+        """Budget of the proof, per phase."""
+    @property
+    def proof_seconds(self) -> float:
+        """Budget of the proof in all, wall time."""
 
 class SolveReport(_Compiled):
     """How a minimization went."""
@@ -323,7 +339,7 @@ class SolveReport(_Compiled):
         """One or two words, such as ``"converged"`` or ``"iteration limit"``."""
     @property
     def certificate(self) -> str:
-        """``"many starts"`` or ``"none"``."""
+        """``"proof"``, ``"covered"``, ``"many starts"`` or ``"none"``."""
     @property
     def usable(self) -> bool:
         """True when every number may be used."""
@@ -354,6 +370,15 @@ class SolveReport(_Compiled):
     @property
     def unique(self) -> bool:
         """False when the equilibrium leaves amounts or potentials free."""
+    @property
+    def proven_gap(self) -> float:
+        """Most that a lower Gibbs energy can be lower [J/mol of atoms]; else NaN."""
+    @property
+    def proof_boxes(self) -> int:
+        """Boxes that the proof examined."""
+    @property
+    def proof(self) -> str:
+        """How far the proof got; empty when it was not asked for."""
     @property
     def seconds(self) -> float:
         """Wall time [s]."""
@@ -618,9 +643,13 @@ def quantity_matrix(element: str) -> Quantity:
     """See gibbsteel.quantities, as for the functions below."""
 
 def quantity_volume_percent(kind: str) -> Quantity: ...
+
 def quantity_mass_percent(kind: str) -> Quantity: ...
+
 def quantity_carbide_volume_percent() -> Quantity: ...
+
 def quantity_carbide_mass_percent() -> Quantity: ...
+
 def quantity_carbon_activity() -> Quantity: ...
 
 # bind_search_options.cpp
@@ -1158,6 +1187,7 @@ class SoakOptions(_Compiled):
         suppressed: Sequence[str],
         at_soak_temperature: bool,
         solve: SolveOptions,
+        prove_every: int,
     ) -> None: ...
 
 class CompiledSteel(_Compiled):
