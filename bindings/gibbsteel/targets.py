@@ -190,7 +190,7 @@ class TargetMethods:
         >>> [round(crossing.celsius) for crossing in found.crossings]
         [1146]
         """
-        target, number = target_of(
+        wanted = target_of(
             quantity,
             value,
             matrix_carbon=matrix_carbon,
@@ -205,13 +205,7 @@ class TargetMethods:
         at = self._range(celsius, fahrenheit, kelvin)
         with counting(progress) as callback:
             return _core.temperature_for(
-                self._core,
-                target,
-                number,
-                at,
-                soak,
-                search or SearchOptions(),
-                callback,
+                self._core, *wanted, at, soak, search or SearchOptions(), callback
             )
 
     def hardening_window(
