@@ -16,14 +16,27 @@ PYBIND11_MODULE(_core, m) {
   bind_solve(m);
   bind_equilibrium(m);
   bind_state(m);
+  bind_search_options(m);
+  bind_phase_changes(m);
+  bind_dissolution(m);
+  bind_temperature_search(m);
+  bind_matching_temperature(m);
+  bind_hardening_window(m);
   bind_state_slope(m);
   bind_quantity(m);
   bind_sweep(m);
   bind_steel(m);
+  bind_tolerance_parts(m);
+  bind_tolerance(m);
+  bind_parameter_band(m);
   bind_matrix_twin(m);
   bind_comparison(m);
   bind_measured_carbide(m);
   bind_composition_for(m);
   bind_design(m);
   bind_sensitivities(m);
+  bind_soak_grid(m);
+  bind_estimate(m);
+  bind_property_equations(m);
+  bind_hardening(m);
 }
