@@ -15,6 +15,12 @@ TargetSense sense_of(const std::string& word) {
                      "choose 'equal', 'at least' or 'at most'"}});
 }
 
+py::str text_of(const DesignTarget& t) {
+  return py::str("<DesignTarget: {} {} {:.4g} at {:.0f} C>")
+      .format(t.quantity.label(), std::string(to_string(t.sense)), t.wanted,
+              t.temperature.in_celsius());
+}
+
 void bind_target(py::module_& m) {
   py::class_<DesignTarget>(m, "DesignTarget",
                            "One number of a soak and what it shall be.")
@@ -37,12 +43,7 @@ void bind_target(py::module_& m) {
       .def_readonly("wanted", &DesignTarget::wanted)
       .def_readonly("tolerance", &DesignTarget::tolerance,
                     "How far off still counts as met, in the unit of the quantity.")
-      .def("__repr__",
-           [](const DesignTarget& t) {
-             return py::str("<DesignTarget: {} {} {:.4g} at {:.0f} C>")
-                 .format(t.quantity.label(), std::string(to_string(t.sense)), t.wanted,
-                         t.temperature.in_celsius());
-           })
+      .def("__repr__", &text_of)
       .def(py::pickle(
           [](const DesignTarget& t) {
             return py::make_tuple(t.quantity, t.temperature.in_kelvin(),

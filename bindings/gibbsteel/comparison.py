@@ -6,10 +6,11 @@ from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING, Any
 
 from . import _core
-from ._core import Comparison, Problem, Quantity, ShortSoak, State
+from ._core import Comparison, Problem, ShortSoak, State
 from .errors import InputError
 from .frames import state_columns
 from .steel import Steel
+from .target_quantity import QuantityLike, as_quantity
 from .temperature import many_kelvin
 
 if TYPE_CHECKING:
@@ -21,7 +22,7 @@ def compare(
     *,
     celsius: float | Iterable[float] | None = None,
     fahrenheit: float | Iterable[float] | None = None,
-    quantities: Sequence[Quantity] = (),
+    quantities: Sequence[QuantityLike] = (),
 ) -> Comparison:
     """States side by side: carbides, matrix, carbon activity, and what is asked for.
 
@@ -31,8 +32,8 @@ def compare(
         A steel is soaked at every temperature given.
     celsius, fahrenheit : float or iterable of float, optional
         Needed for steels, in one unit.
-    quantities : sequence of Quantity
-        Further rows of the table.
+    quantities : sequence of Quantity or callable
+        Further rows of the table, for instance ``gs.quantities.hardness_hrc()``.
 
     Returns
     -------
@@ -65,7 +66,7 @@ def compare(
             what = f"holds {item!r}"
             remedy = "give states, short soaks or steels"
             raise InputError([Problem("gibbsteel.input.267", "items", what, remedy)])
-    return _core.compare(states, list(quantities))
+    return _core.compare(states, [as_quantity(q) for q in quantities])
 
 
 def _listed(values: Any) -> Any:

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from . import _core
-from ._core import CompositionSearch, Problem, Quantity
+from ._core import CompositionSearch, Problem
 from .errors import InputError
 from .soak_options import soak_options
+from .target_quantity import QuantityLike, target_of
 from .temperature import one_kelvin
 
 
@@ -32,10 +34,17 @@ class CompositionSearchMethods:
     def composition_for(
         self,
         element: str,
-        quantity: Quantity,
-        value: float,
+        quantity: QuantityLike | None = None,
+        value: float | None = None,
         *,
         percent: tuple[float, float],
+        matrix_carbon: float | None = None,
+        matrix: Mapping[str, float] | None = None,
+        carbide_volume_percent: float | None = None,
+        carbide_mass_percent: float | None = None,
+        volume_percent: Mapping[str, float] | None = None,
+        mass_percent: Mapping[str, float] | None = None,
+        carbon_activity: float | None = None,
         celsius: Any = None,
         fahrenheit: Any = None,
         kelvin: Any = None,
@@ -50,10 +59,9 @@ class CompositionSearchMethods:
         ----------
         element : str
             The others keep their weight percent, Fe is the balance.
-        quantity : Quantity
-            See `gibbsteel.quantities`.
-        value : float
-            In the unit of the quantity.
+        quantity, value : Quantity or callable, and float
+            Or one of the keywords ``matrix_carbon`` to ``carbon_activity``, as for
+            `temperature_for`.
         percent : tuple of float
             Lowest and highest weight percent of the element.
         celsius, fahrenheit, kelvin : float
@@ -81,18 +89,28 @@ class CompositionSearchMethods:
         >>> import gibbsteel as gs
         >>> steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75})
         >>> search = steel.composition_for(
-        ...     "C", gs.quantities.matrix("C"), 0.4, percent=(0.2, 1.0), celsius=1100
+        ...     "C", matrix_carbon=0.4, percent=(0.2, 1.0), celsius=1100
         ... )
         >>> search.status
         'found'
         """
+        wanted = target_of(
+            quantity,
+            value,
+            matrix_carbon=matrix_carbon,
+            matrix=matrix,
+            carbide_volume_percent=carbide_volume_percent,
+            carbide_mass_percent=carbide_mass_percent,
+            volume_percent=volume_percent,
+            mass_percent=mass_percent,
+            carbon_activity=carbon_activity,
+        )
         low, high = range_of(percent, "range", "gibbsteel.input.268")
         chosen: dict[str, Any] = {"steps": steps, "tolerance": tolerance}
         return _core.composition_for(
             self._core,
             element,
-            quantity,
-            float(value),
+            *wanted,
             low,
             high,
             one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),

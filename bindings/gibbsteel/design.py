@@ -6,18 +6,19 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from . import _core
-from ._core import Design, DesignTarget, MakeableSteps, Problem, Quantity, State
+from ._core import Design, DesignTarget, MakeableSteps, Problem, State
 from .composition_for import range_of
 from .errors import InputError
 from .soak_options import soak_options
 from .steel import Steel
+from .target_quantity import QuantityLike, as_quantity
 from .temperature import one_kelvin
 
 _CODE = "gibbsteel.input.269"
 
 
 def target(
-    quantity: Quantity,
+    quantity: QuantityLike,
     *,
     equal: float | None = None,
     at_least: float | None = None,
@@ -31,8 +32,8 @@ def target(
 
     Parameters
     ----------
-    quantity : Quantity
-        See `gibbsteel.quantities`.
+    quantity : Quantity or callable
+        See `gibbsteel.quantities`; or a function that gets a State.
     equal, at_least, at_most : float
         Exactly one of them, in the unit of the quantity.
     tolerance : float, optional
@@ -52,6 +53,7 @@ def target(
     >>> gs.target(gs.quantities.matrix("C"), at_least=0.5, celsius=1120)
     <DesignTarget: C in the matrix [wt%] at least 0.5 at 1120 C>
     """
+    quantity = as_quantity(quantity)
     wishes = {"equal": equal, "at least": at_least, "at most": at_most}
     given = {sense: value for sense, value in wishes.items() if value is not None}
     if len(given) != 1:

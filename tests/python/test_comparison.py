@@ -27,8 +27,11 @@ def test_rows_are_numbers_of_the_states(both):
 def test_states_short_soaks_and_quantities(state):
     short = state.with_measured_carbide({"M6C": 12.0})
     ratio = gs.Quantity("Cr over C", "", lambda s: s.matrix.weight_percent["Cr"])
-    table = gs.compare([state, short], quantities=[ratio])
+    hardness = gs.quantities.hardness_hrc()
+    table = gs.compare([state, short], quantities=[hardness, ratio])
     assert table.rows[-1].name == "Cr over C"
+    assert table[hardness.name].values == [hardness.value(s) for s in table.states]
+    assert not np.isnan(table[hardness.name].values).any()
     assert table["M6C"].values[1] == pytest.approx(12.0)
     assert np.isnan(table["carbon activity"].values[1])
     assert "short soak with measured carbide" in str(table)

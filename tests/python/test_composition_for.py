@@ -10,7 +10,7 @@ from gibbsteel import quantities
 @pytest.fixture(scope="module")
 def search(punch):
     return punch.composition_for(
-        "C", quantities.matrix("C"), 0.4, percent=(0.2, 1.0), celsius=1050
+        "C", matrix_carbon=0.4, percent=(0.2, 1.0), celsius=1050
     )
 
 
