@@ -16,6 +16,9 @@ PYBIND11_MODULE(_core, m) {
   bind_solve(m);
   bind_equilibrium(m);
   bind_state(m);
+  bind_state_slope(m);
+  bind_quantity(m);
   bind_sweep(m);
   bind_steel(m);
+  bind_sensitivities(m);
 }

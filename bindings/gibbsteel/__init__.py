@@ -10,10 +10,12 @@ long-hold limit (true equilibrium); shop soaks are minutes.
 """
 
 from . import phase_model as _phase_model  # adds methods to PhaseModel
+from . import quantities
 from ._core import (
     BoundCompound,
     Constituent,
     Equilibrium,
+    Input,
     Matrix,
     MillAnalysis,
     Occurrence,
@@ -21,10 +23,13 @@ from ._core import (
     PhaseDerivatives,
     PhaseModel,
     Problem,
+    Quantity,
+    Sensitivities,
     SoakWarning,
     SolveOptions,
     SolveReport,
     State,
+    StateSlope,
     Sweep,
     build_info,
 )
@@ -46,6 +51,7 @@ __all__ = [
     "DataError",
     "Equilibrium",
     "GibbsteelError",
+    "Input",
     "InputError",
     "Matrix",
     "MillAnalysis",
@@ -54,10 +60,13 @@ __all__ = [
     "PhaseDerivatives",
     "PhaseModel",
     "Problem",
+    "Quantity",
+    "Sensitivities",
     "SoakWarning",
     "SolveOptions",
     "SolveReport",
     "State",
+    "StateSlope",
     "Steel",
     "Sweep",
     "build_info",
@@ -65,6 +74,7 @@ __all__ = [
     "default_parameters",
     "load_parameters",
     "minimize",
+    "quantities",
     "write_parameters",
 ]
 
