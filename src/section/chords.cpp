@@ -81,4 +81,19 @@ std::optional<std::vector<Chord>> join(const std::vector<PerimeterCrossing>& aro
   return joiner.found();
 }
 
+std::optional<std::size_t> narrow_field(const std::vector<PerimeterCrossing>& around) {
+  for (std::size_t k = 0; k + 1 < around.size(); ++k) {
+    const PerimeterCrossing &in = around[k], &out = around[k + 1];
+    if (in.edge != out.edge || in.before == out.after) continue;
+    // The field has closed where its neighbours share a boundary of their own.
+    for (const PerimeterCrossing& closed : around) {
+      if (closed.before != out.after || closed.after != in.before) continue;
+      const PlanePoint across = out.point - in.point;
+      const PlanePoint along = closed.point - between(in.point, out.point, 0.5);
+      if (std::abs(cross(across, along)) < length(along)) return k;
+    }
+  }
+  return std::nullopt;
+}
+
 }  // namespace gibbsteel::internal

@@ -12,8 +12,8 @@ namespace gibbsteel::internal {
 /// A crossing met on the way around a triangle, counterclockwise.
 struct PerimeterCrossing {
   EdgeKey edge;
-  std::size_t index = 0;                  ///< into the crossings of the edge
-  std::size_t before = 0, after = 0;      ///< labels
+  std::size_t index = 0;                        ///< into the crossings of the edge
+  std::size_t before = 0, after = 0;            ///< labels
   std::size_t before_part = 0, after_part = 0;  ///< parts of the edge that they fill
   PlanePoint point;
 };
@@ -34,5 +34,10 @@ struct Chord {
 /// that each has the same fields on both sides at both ends. Empty when there is none,
 /// or more than one: then boundaries meet inside, or it cannot be told.
 std::optional<std::vector<Chord>> join(const std::vector<PerimeterCrossing>& around);
+
+/// A field that is narrower than one unit on its way through a triangle, though an edge
+/// runs through it for longer: the place of its first boundary on the edge, in
+/// `around`.
+std::optional<std::size_t> narrow_field(const std::vector<PerimeterCrossing>& around);
 
 }  // namespace gibbsteel::internal

@@ -9,8 +9,9 @@ namespace {
 
 using Offset = std::ptrdiff_t;
 
-/// The boundaries k and k + 1 become one; equal fields on both sides grow together.
-void merge(std::size_t k, Crossings& edge) {
+}  // namespace
+
+void merge_at(std::size_t k, Crossings& edge) {
   const auto i = static_cast<Offset>(k);
   edge.at[k] = std::midpoint(edge.at[k], edge.at[k + 1]);
   edge.at.erase(edge.at.begin() + i + 1);
@@ -19,8 +20,6 @@ void merge(std::size_t k, Crossings& edge) {
   edge.at.erase(edge.at.begin() + i);
   edge.labels.erase(edge.labels.begin() + i + 1);
 }
-
-}  // namespace
 
 void set_ends(std::size_t first, std::size_t last, Crossings& edge) {
   if (edge.labels.front() != first) {
@@ -44,7 +43,7 @@ void merge_narrow(double length, Crossings& edge) {
     for (std::size_t k = 1; k + 1 < edge.at.size(); ++k)
       if (width(k) < width(narrowest)) narrowest = k;
     if (width(narrowest) * length >= 1.0) return;
-    merge(narrowest, edge);
+    merge_at(narrowest, edge);
   }
 }
 

@@ -22,6 +22,9 @@ void set_ends(std::size_t first, std::size_t last, Crossings& edge);
 /// none.
 void merge_narrow(double length, Crossings& edge);
 
+/// The boundaries k and k + 1 become one; equal fields on both sides grow together.
+void merge_at(std::size_t k, Crossings& edge);
+
 std::pair<Crossings, Crossings> halves(const Crossings& edge);
 
 Crossings reversed(const Crossings& edge);

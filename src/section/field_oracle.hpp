@@ -24,7 +24,8 @@ class FieldOracle {
   virtual ~FieldOracle() = default;
   /// All changes on the way from `from` to `to`, each located to `tolerance` units. May
   /// be called from several threads.
-  virtual FieldsOnLine along(PlanePoint from, PlanePoint to, double tolerance) const = 0;
+  virtual FieldsOnLine along(PlanePoint from, PlanePoint to,
+                             double tolerance) const = 0;
 };
 
 }  // namespace gibbsteel::internal

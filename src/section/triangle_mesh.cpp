@@ -76,13 +76,11 @@ void TriangleMesh::split_edge(EdgeKey edge, std::size_t middle) {
 void TriangleMesh::replace(std::size_t triangle, std::size_t middle) {
   const auto c = triangles_[triangle].corners;
   triangles_[triangle].halved = true;
-  for (const EdgeKey edge : {key(c[1], c[2]), key(c[2], c[0])})
-    for (std::size_t& side : edges_.at(edge).triangles)
-      if (side == triangle) {
-        side = edges_.at(edge).triangles[1];
-        edges_.at(edge).triangles[1] = kNone;
-        break;
-      }
+  for (const std::size_t k : {std::size_t{1}, std::size_t{2}}) {
+    auto& sides = edges_.at(key(c[k], c[(k + 1) % 3])).triangles;
+    if (sides[0] == triangle) sides[0] = sides[1];
+    sides[1] = kNone;
+  }
   add({c[2], c[0], middle});
   add({c[1], c[2], middle});
 }
