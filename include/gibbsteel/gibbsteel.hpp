@@ -16,6 +16,7 @@
 #include "gibbsteel/phase_system.hpp"
 #include "gibbsteel/quantity.hpp"
 #include "gibbsteel/search_options.hpp"
+#include "gibbsteel/section_map.hpp"
 #include "gibbsteel/sensitivities.hpp"
 #include "gibbsteel/state.hpp"
 #include "gibbsteel/state_slope.hpp"

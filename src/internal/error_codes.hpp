@@ -150,6 +150,10 @@ inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
 inline constexpr std::string_view kReferenceWithout = "gibbsteel.input.253";
 inline constexpr std::string_view kWindowRule = "gibbsteel.input.254";
 inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
+inline constexpr std::string_view kElementRange = "gibbsteel.input.280";
+inline constexpr std::string_view kAxisElement = "gibbsteel.input.281";
+inline constexpr std::string_view kSectionOption = "gibbsteel.input.282";
+inline constexpr std::string_view kNotLinear = "gibbsteel.input.283";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -185,6 +189,10 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kReferenceWithout, "a reference state does not have the quantity to be matched"},
     {kWindowRule, "a rule of a hardening window is outside its range"},
     {kNotOneTarget, "a search is not asked for exactly one quantity and its value"},
+    {kElementRange, "a range of weight percents does not go upwards from 0 or more"},
+    {kAxisElement, "an axis of a map is that of Fe, or both are that of one element"},
+    {kSectionOption, "an option of a section map is outside its range"},
+    {kNotLinear, "bound tramp elements bend the composition over a section map"},
 });
 
 // Warnings.
@@ -202,6 +210,7 @@ inline constexpr std::string_view kNotUnique = "gibbsteel.warning.311";
 inline constexpr std::string_view kCarbideFormers = "gibbsteel.warning.312";
 inline constexpr std::string_view kTypedPpm = "gibbsteel.warning.313";
 inline constexpr std::string_view kTypedFractions = "gibbsteel.warning.314";
+inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -225,6 +234,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kTypedPpm, "so much N, S or P that ppm may have been typed for weight percent"},
     {kTypedFractions,
      "so little alloy that fractions may have been typed for weight percent"},
+    {kMapNotComplete, "parts of a section map are not known"},
 });
 
 }  // namespace gibbsteel::codes
