@@ -5,6 +5,7 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/phase_model.hpp"
+#include "gibbsteel/sensitivities.hpp"
 #include "gibbsteel/version.hpp"
 
 namespace gibbsteel::python {
@@ -113,6 +114,9 @@ void bind_contents(SetClass& set) {
             return py::make_tuple(s.lowest_temperature, s.highest_temperature);
           },
           "(low, high) [K].")
+      .def_property_readonly(
+          "parameter_inputs", &parameter_inputs,
+          "list of Input: the numbers that sensitivities can be taken to.")
       .def_readonly("reference_state", &ParameterSet::reference_state)
       .def_property_readonly("content_hash", &content_hash,
                              "16 hexadecimal digits that identify the content.");

@@ -12,6 +12,12 @@
 
 namespace gibbsteel {
 
+/// All numbers of a parameter set that can be inputs: coefficients of energies, Curie
+/// temperatures, moments and curves, factors of curves, volumes, expansions. Named by
+/// the JSON pointer of the number in the text that write_parameters() makes of the set
+/// (for a set of one file, the place in that file).
+std::vector<Input> parameter_inputs(const ParameterSet& set);
+
 /// Which inputs; the temperature is always among them.
 struct SensitivityOptions {
   /// Elements: all of the calculation but Fe when not given (none when the steel has no
