@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/steel.hpp"
+#include "progress.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -18,28 +19,6 @@ SoakOptions soak_options(bool graphite, std::optional<std::vector<std::string>> 
   options.basis = at_soak_temperature ? VolumeBasis::soak : VolumeBasis::room;
   options.solve = solve;
   return options;
-}
-
-/// Asks the callback whether to go on.
-bool wants_more(const py::object& callback, std::size_t done) {
-  if (PyErr_CheckSignals() != 0) throw py::error_already_set();
-  if (callback.is_none()) return true;
-  const py::object answer = callback(done);
-  return answer.is_none() || answer.cast<bool>();
-}
-
-/// Calls back with the interpreter held; false stops the sweep. An interrupt from the
-/// keyboard stops it too, so that the part that is done is not lost.
-std::function<bool(std::size_t)> progress_of(const py::object& callback) {
-  return [callback](std::size_t done) {
-    const py::gil_scoped_acquire hold;
-    try {
-      return wants_more(callback, done);
-    } catch (py::error_already_set& error) {
-      if (!error.matches(PyExc_KeyboardInterrupt)) throw;
-      return false;
-    }
-  };
 }
 
 Sweep run_sweep(const Steel& steel, const std::vector<double>& kelvin,

@@ -22,7 +22,10 @@ void bind_state_slope(py::module_& m);
 void bind_quantity(py::module_& m);
 void bind_sweep(py::module_& m);
 void bind_steel(py::module_& m);
+void bind_tolerance_parts(py::module_& m);
+void bind_tolerance(py::module_& m);
 void bind_sensitivities(py::module_& m);
+void bind_soak_grid(py::module_& m);
 
 }  // namespace gibbsteel::python
 

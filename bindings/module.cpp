@@ -20,5 +20,8 @@ PYBIND11_MODULE(_core, m) {
   bind_quantity(m);
   bind_sweep(m);
   bind_steel(m);
+  bind_tolerance_parts(m);
+  bind_tolerance(m);
   bind_sensitivities(m);
+  bind_soak_grid(m);
 }

@@ -36,7 +36,7 @@ class MapMaker {
       : request_(request),
         plane_(plane),
         traced_(traced),
-        lines_(internal::section_lines(traced)) {
+        lines_(internal::section_lines(traced, components())) {
     for (auto& line : lines_.boundaries)
       line.points = internal::thinned(line.points, kThinning);
     outlines_ = internal::field_outlines(lines_);
@@ -65,6 +65,8 @@ class MapMaker {
   bool is_shown(std::size_t field) const {
     return outlines_[field].area >= kSmallestField;
   }
+
+  std::size_t components() const { return plane_.problem().system.elements().size(); }
 
   SectionPoint in_units(PlanePoint p) const {
     const double y_low = request_.y ? request_.y->low : request_.low.in_celsius();
@@ -114,7 +116,9 @@ class MapMaker {
       boundary.left_only = only_in(boundary.left, boundary.right);
       boundary.right_only = only_in(boundary.right, boundary.left);
     }
-    boundary.invariant = boundary.left_only.size() + boundary.right_only.size() > 1;
+    boundary.invariant =
+        !boundary.of_gap &&
+        internal::is_reaction(set_of(line.left), set_of(line.right), components());
     boundary.closed = line.from == line.to;
     boundary.points = in_units(line.points);
     map.boundaries.push_back(std::move(boundary));

@@ -89,6 +89,8 @@ class MillAnalysis(_Compiled):
     @property
     def bound(self) -> list[BoundCompound]:
         """Compounds of tramp elements; empty unless asked for."""
+    def brief(self) -> str:
+        """As given, weight percent: ``"0.55C 4.5Cr, balance Fe"``."""
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
@@ -501,6 +503,12 @@ class State(_Compiled):
 
         Raises InputError for a kind that the parameter file does not know.
         """
+    def element_shares(self, element: str) -> dict[str, float]:
+        """Where the atoms of an element are, in percent of that element.
+
+        ``"matrix"`` first, then every other kind present, largest first; sum 100.
+        Empty when not usable; raises InputError when the state holds none of it.
+        """
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: str) -> bool: ...
 
@@ -694,3 +702,333 @@ def sensitivities(
     all_parameters: bool,
 ) -> Sensitivities:
     """Soaks and differentiates, Eq. (S1) to (S5)."""
+
+# bind_tolerance_parts.cpp
+
+class TolerancedInput(_Compiled):
+    """One thing that scatters: an element, the furnace or segregation."""
+
+    @property
+    def name(self) -> str:
+        """An element, "temperature" or "segregation"."""
+    @property
+    def unit(self) -> str:
+        """Unit of the numbers."""
+    @property
+    def nominal(self) -> float:
+        """Of the steel, or as asked for."""
+    @property
+    def low(self) -> float:
+        """End of the box: limit or two deviations."""
+    @property
+    def high(self) -> float:
+        """End of the box: limit or two deviations."""
+    @property
+    def given_deviation(self) -> float:
+        """Of the normal distribution given; 0 for a range."""
+    @property
+    def mean(self) -> float:
+        """Of the distribution."""
+    @property
+    def standard_deviation(self) -> float:
+        """Of the distribution."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class Contribution(_Compiled):
+    """How much one input matters for one quantity."""
+
+    @property
+    def input(self) -> str:
+        """Name of the input."""
+    @property
+    def slope(self) -> float:
+        """Derivative; NaN when unknown."""
+    @property
+    def scatter(self) -> float:
+        """Scatter that the input causes alone."""
+    @property
+    def share(self) -> float:
+        """Of the first-order variance, 0 to 1."""
+    @property
+    def sampled_share(self) -> float:
+        """Squared correlation over the samples, 0 to 1."""
+
+class FirstOrderBand(_Compiled):
+    """From the derivatives. NaN where unknown."""
+
+    @property
+    def mean(self) -> float: ...
+    @property
+    def standard_deviation(self) -> float: ...
+    @property
+    def lowest(self) -> float:
+        """Over the box, if all were linear."""
+    @property
+    def highest(self) -> float:
+        """Over the box, if all were linear."""
+    @property
+    def one_sided(self) -> bool:
+        """True: a phase change is close by."""
+    @property
+    def remark(self) -> str:
+        """Why one-sided or unknown; else empty."""
+
+class SampledBand(_Compiled):
+    """From the samples. NaN without any."""
+
+    @property
+    def count(self) -> int:
+        """Samples that have this number."""
+    @property
+    def mean(self) -> float: ...
+    @property
+    def standard_deviation(self) -> float: ...
+    @property
+    def lowest(self) -> float:
+        """Of the samples, not a bound."""
+    @property
+    def highest(self) -> float:
+        """Of the samples, not a bound."""
+    @property
+    def percentiles(self) -> list[float]:
+        """As ToleranceBand.percentiles."""
+
+class WorstCorner(_Compiled):
+    """Worst corner of the box that was found: a search, not a proof."""
+
+    @property
+    def value(self) -> float:
+        """NaN when not searched."""
+    @property
+    def inputs(self) -> list[float]:
+        """As ToleranceBand.inputs."""
+
+class QuantityBand(_Compiled):
+    """The band of one quantity."""
+
+    @property
+    def name(self) -> str: ...
+    @property
+    def unit(self) -> str: ...
+    @property
+    def label(self) -> str:
+        """Name with the unit."""
+    @property
+    def nominal(self) -> float:
+        """Of the nominal state."""
+    @property
+    def first_order(self) -> FirstOrderBand: ...
+    @property
+    def sampled(self) -> SampledBand: ...
+    @property
+    def lowest_corner(self) -> WorstCorner: ...
+    @property
+    def highest_corner(self) -> WorstCorner: ...
+    @property
+    def contributions(self) -> list[Contribution]:
+        """As ToleranceBand.inputs."""
+
+class PhaseShare(_Compiled):
+    """How often a kind of phase is there."""
+
+    @property
+    def kind(self) -> str: ...
+    @property
+    def nominal(self) -> bool:
+        """Present in the nominal state."""
+    @property
+    def share(self) -> float:
+        """Of the usable samples, 0 to 1."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class UnusableSample(_Compiled):
+    """A sample or corner that gave no result."""
+
+    @property
+    def inputs(self) -> list[float]:
+        """As ToleranceBand.inputs."""
+    @property
+    def reason(self) -> str: ...
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+# bind_tolerance.cpp
+
+class HeatTolerances(_Compiled):
+    """What scatters."""
+
+    def __init__(
+        self,
+        *,
+        ranges: Sequence[tuple[str, float, float]],
+        standard_deviations: dict[str, float],
+        furnace_error: float,
+        segregation_percent: float,
+    ) -> None: ...
+
+class ToleranceOptions(_Compiled):
+    """Settings of a tolerance band."""
+
+    def __init__(
+        self,
+        *,
+        soak: SoakOptions,
+        samples: int,
+        seed: int,
+        percentiles: Sequence[float],
+        corners: bool,
+        segregated_carbon: str,
+        threads: int,
+    ) -> None: ...
+
+class ToleranceBand(_Compiled):
+    """What scatter of heat, furnace and place does to a state."""
+
+    @property
+    def nominal(self) -> State:
+        """The State of the steel as it is."""
+    @property
+    def inputs(self) -> list[TolerancedInput]:
+        """What scatters."""
+    @property
+    def segregated_carbon(self) -> str:
+        """What carbon does where the alloy content is segregated."""
+    @property
+    def percentiles(self) -> list[float]: ...
+    @property
+    def quantities(self) -> list[QuantityBand]: ...
+    @property
+    def phases(self) -> list[PhaseShare]:
+        """How often each phase is there."""
+    @property
+    def samples_asked(self) -> int: ...
+    @property
+    def samples(self) -> int:
+        """Soaked, the unusable ones included."""
+    @property
+    def corners(self) -> int:
+        """Distinct corners soaked."""
+    @property
+    def cancelled(self) -> bool:
+        """True: holds the part that is done."""
+    @property
+    def unusable(self) -> list[UnusableSample]:
+        """Samples left out, with the reason."""
+    @property
+    def unusable_corners(self) -> list[UnusableSample]: ...
+    @property
+    def warnings(self) -> list[SoakWarning]: ...
+    @property
+    def usable(self) -> bool:
+        """False: the nominal state is not usable, and nothing else was soaked."""
+    @property
+    def sample_inputs(self) -> _Array:
+        """Array (samples, inputs), as drawn; units as `inputs`."""
+    @property
+    def sample_values(self) -> _Array:
+        """Array (samples, quantities); NaN for an unusable sample."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table of the band (pandas), one row per quantity."""
+    def __getitem__(self, name: str) -> QuantityBand: ...
+    def __len__(self) -> int: ...
+
+def tolerance_band(
+    steel: CompiledSteel,
+    kelvin: float,
+    tolerances: HeatTolerances,
+    quantities: Sequence[Quantity],
+    options: ToleranceOptions,
+    progress: Callable[[int], object] | None,
+) -> ToleranceBand:
+    """See Steel.tolerance_band."""
+
+def default_quantities(state: State) -> list[Quantity]:
+    """What a tolerance band follows when nothing else is asked for."""
+
+# bind_soak_grid.cpp
+
+class SweptVariable(_Compiled):
+    """What a grid sweeps: the temperature, or the weight percent of an element."""
+
+    def __init__(self, *, element: str, weight_percent: Sequence[float]) -> None: ...
+    @staticmethod
+    def _temperature(kelvin: Sequence[float]) -> SweptVariable: ...
+    @property
+    def name(self) -> str:
+        """``"temperature"``, or the symbol of an element."""
+    @property
+    def unit(self) -> str:
+        """``"C"`` (degrees Celsius) or ``"wt%"``."""
+    @property
+    def values(self) -> _Array:
+        """In the order given [unit]."""
+    @property
+    def label(self) -> str:
+        """``"temperature [C]"``, ``"C in the steel [wt%]"``."""
+    @property
+    def is_temperature(self) -> bool: ...
+    def __len__(self) -> int: ...
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SoakGrid(_Compiled):
+    """Soaks over two swept variables."""
+
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def analysis(self) -> MillAnalysis:
+        """Of the steel that the grid was made from."""
+    @property
+    def first(self) -> SweptVariable:
+        """The swept variable of the rows."""
+    @property
+    def second(self) -> SweptVariable:
+        """The swept variable of the columns."""
+    @property
+    def celsius(self) -> float | None:
+        """Soak temperature [C]; None where it is swept."""
+    @property
+    def parameters(self) -> str:
+        """Title and edition of the parameter file."""
+    @property
+    def parameters_hash(self) -> str:
+        """ParameterSet.content_hash of the parameter file."""
+    @property
+    def shape(self) -> tuple[int, int]:
+        """Rows, columns."""
+    @property
+    def states(self) -> list[State | None]:
+        """Row by row; None where the work was stopped before."""
+    @property
+    def cancelled(self) -> bool:
+        """True: stopped early, some cells are None."""
+    @property
+    def not_done(self) -> int:
+        """Number of cells that are None."""
+    @property
+    def failures(self) -> int:
+        """Number of soaks that are not usable."""
+    @property
+    def carbide_kinds(self) -> list[str]:
+        """Kinds of carbide that occur anywhere in the grid."""
+    def array(self, quantity: Quantity) -> _Array:
+        """Values of a quantity, shape `shape`; NaN where not done or not usable."""
+    def __getitem__(self, cell: tuple[int, int]) -> State | None: ...
+    def to_frame(self) -> pd.DataFrame:
+        """Table, one row per cell; see gibbsteel.grid_frames.grid_to_frame."""
+    def to_xarray(self) -> Any:
+        """Dataset (xarray); see gibbsteel.grid_frames.grid_to_xarray."""
+
+def soak_grid(
+    steel: CompiledSteel,
+    first: SweptVariable,
+    second: SweptVariable,
+    kelvin: float | None,
+    options: SoakOptions,
+    progress: Callable[[int], object] | None,
+) -> SoakGrid:
+    """Soaks at every pair of values."""

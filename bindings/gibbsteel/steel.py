@@ -7,15 +7,17 @@ from typing import Any
 
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
+from .bands import BandMethods
 from .composition import as_weight_percent
 from .parameters import default_parameters
 from .progress import Callback, reporting
 from .sensitivities import SensitivityMethods
+from .soak_grid import GridMethods
 from .soak_options import soak_options
 from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 
-class Steel(SensitivityMethods):
+class Steel(BandMethods, GridMethods, SensitivityMethods):
     """A steel, given as a mill certificate in weight percent.
 
     Parameters

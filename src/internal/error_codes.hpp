@@ -150,10 +150,24 @@ inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
 inline constexpr std::string_view kReferenceWithout = "gibbsteel.input.253";
 inline constexpr std::string_view kWindowRule = "gibbsteel.input.254";
 inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
+inline constexpr std::string_view kToleranceRange = "gibbsteel.input.270";
+inline constexpr std::string_view kToleranceTwice = "gibbsteel.input.271";
+inline constexpr std::string_view kNominalOutside = "gibbsteel.input.272";
+inline constexpr std::string_view kBalanceTolerance = "gibbsteel.input.273";
+inline constexpr std::string_view kStandardDeviation = "gibbsteel.input.274";
+inline constexpr std::string_view kFurnaceOrSegregation = "gibbsteel.input.275";
+inline constexpr std::string_view kSampling = "gibbsteel.input.276";
+inline constexpr std::string_view kNothingScatters = "gibbsteel.input.277";
+inline constexpr std::string_view kToleranceSum = "gibbsteel.input.278";
 inline constexpr std::string_view kElementRange = "gibbsteel.input.280";
 inline constexpr std::string_view kAxisElement = "gibbsteel.input.281";
 inline constexpr std::string_view kSectionOption = "gibbsteel.input.282";
 inline constexpr std::string_view kNotLinear = "gibbsteel.input.283";
+inline constexpr std::string_view kGridVariables = "gibbsteel.input.295";
+inline constexpr std::string_view kGridValues = "gibbsteel.input.296";
+inline constexpr std::string_view kNothingToDraw = "gibbsteel.input.297";
+inline constexpr std::string_view kPlotOption = "gibbsteel.input.298";
+inline constexpr std::string_view kElementNotInState = "gibbsteel.input.299";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -189,10 +203,24 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kReferenceWithout, "a reference state does not have the quantity to be matched"},
     {kWindowRule, "a rule of a hardening window is outside its range"},
     {kNotOneTarget, "a search is not asked for exactly one quantity and its value"},
+    {kToleranceRange, "a tolerance range cannot be used"},
+    {kToleranceTwice, "an element has two tolerances"},
+    {kNominalOutside, "the steel itself is outside a tolerance range"},
+    {kBalanceTolerance, "the balance element is given a tolerance"},
+    {kStandardDeviation, "a standard deviation is not above 0"},
+    {kFurnaceOrSegregation, "a furnace error or a segregation is outside its range"},
+    {kSampling, "an option of the sampling is outside its range"},
+    {kNothingScatters, "a tolerance band is asked for and nothing scatters"},
+    {kToleranceSum, "tolerances let a composition sum to more than 100"},
     {kElementRange, "a range of weight percents does not go upwards from 0 or more"},
     {kAxisElement, "an axis of a map is that of Fe, or both are that of one element"},
     {kSectionOption, "an option of a section map is outside its range"},
     {kNotLinear, "bound tramp elements bend the composition over a section map"},
+    {kGridVariables, "a grid of soaks is not over two different variables"},
+    {kGridValues, "the values of a swept variable are none, or not finite numbers"},
+    {kNothingToDraw, "a plot is given something that it cannot draw"},
+    {kPlotOption, "an option of a plot is not one of those that it knows"},
+    {kElementNotInState, "a state holds none of the element asked for"},
 });
 
 // Warnings.
@@ -210,6 +238,11 @@ inline constexpr std::string_view kNotUnique = "gibbsteel.warning.311";
 inline constexpr std::string_view kCarbideFormers = "gibbsteel.warning.312";
 inline constexpr std::string_view kTypedPpm = "gibbsteel.warning.313";
 inline constexpr std::string_view kTypedFractions = "gibbsteel.warning.314";
+inline constexpr std::string_view kFirstOrderDoubtful = "gibbsteel.warning.350";
+inline constexpr std::string_view kSamplesLeftOut = "gibbsteel.warning.351";
+inline constexpr std::string_view kBeyondCorners = "gibbsteel.warning.352";
+inline constexpr std::string_view kToleranceOutside = "gibbsteel.warning.353";
+inline constexpr std::string_view kPhasesChange = "gibbsteel.warning.354";
 inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
 
 /// Carried by warnings on a state.
@@ -234,6 +267,11 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kTypedPpm, "so much N, S or P that ppm may have been typed for weight percent"},
     {kTypedFractions,
      "so little alloy that fractions may have been typed for weight percent"},
+    {kFirstOrderDoubtful, "a first-order band is one-sided or missing"},
+    {kSamplesLeftOut, "samples gave no usable result and are left out of a band"},
+    {kBeyondCorners, "samples lie beyond the worst corners found"},
+    {kToleranceOutside, "tolerances reach outside the validity of the parameter file"},
+    {kPhasesChange, "phases come and go within the tolerances"},
     {kMapNotComplete, "parts of a section map are not known"},
 });
 

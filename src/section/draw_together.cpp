@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <iterator>
 #include <map>
 
 #include "section/section_lines.hpp"
@@ -32,6 +33,7 @@ class Groups {
       place = at->second;
     return place;
   }
+  bool is_fixed(std::size_t place) const { return fixed_.contains(root(place)); }
   /// False when both lie on the border, or one is no place to which others go.
   bool unite(std::size_t a, std::size_t b) {
     a = root(a);
@@ -40,14 +42,14 @@ class Groups {
     if (!position_.contains(a) || !position_.contains(b)) return false;
     if (fixed_.contains(b)) std::swap(a, b);
     if (fixed_.contains(b)) return false;
+    if (!fixed_.contains(a)) position_[a] = between(position_[a], position_[b], 0.5);
     parent_[b] = a;
     return true;
   }
   void move(std::size_t& place, PlanePoint& point) const {
-    const std::size_t to = root(place);
-    if (to == place) return;
-    place = to;
-    point = position_.at(to);
+    place = root(place);
+    const auto moved = position_.find(place);
+    if (moved != position_.end()) point = moved->second;
   }
 
  private:
@@ -75,12 +77,39 @@ void unite_meetings(const Groups& groups, std::vector<SectionMeeting>& meetings)
   meetings = std::move(kept);
 }
 
+std::size_t shared(const PhaseSet& left, const PhaseSet& right) {
+  PhaseSet both;
+  std::set_intersection(left.begin(), left.end(), right.begin(), right.end(),
+                        std::back_inserter(both));
+  return both.size();
+}
+
 }  // namespace
 
-void draw_together(SectionLines& lines) {
+bool several_change(const PhaseSet& left, const PhaseSet& right) {
+  return left.size() + right.size() > 2 * shared(left, right) + 1;
+}
+
+bool is_reaction(const PhaseSet& left, const PhaseSet& right, std::size_t components) {
+  return several_change(left, right) &&
+         left.size() + right.size() - shared(left, right) > components;
+}
+
+void draw_together(const TracedSection& section, std::size_t components,
+                   SectionLines& lines) {
   Groups groups(lines);
+  const auto set = [&](std::size_t field) -> const PhaseSet& {
+    return section.labels[lines.field_labels[field]];
+  };
+  const auto is_crossing = [&](const SectionLine& line) {
+    const PhaseSet &left = set(line.left), &right = set(line.right);
+    return !left.empty() && !right.empty() && several_change(left, right) &&
+           !is_reaction(left, right, components) && !groups.is_fixed(line.from) &&
+           !groups.is_fixed(line.to) && length_of(line) < kLongestCrossing;
+  };
   std::erase_if(lines.boundaries, [&](const SectionLine& line) {
-    return line.from != line.to && length_of(line) < kShortestBoundary &&
+    return line.from != line.to &&
+           (length_of(line) < kShortestBoundary || is_crossing(line)) &&
            groups.unite(line.from, line.to);
   });
   for (SectionLine& line : lines.boundaries) {

@@ -167,9 +167,9 @@ class Collector {
 
 }  // namespace
 
-SectionLines section_lines(const TracedSection& section) {
+SectionLines section_lines(const TracedSection& section, std::size_t components) {
   SectionLines lines = Collector(section).run();
-  draw_together(lines);
+  draw_together(section, components, lines);
   return lines;
 }
 

@@ -27,12 +27,24 @@ struct SectionLines {
   std::vector<SectionMeeting> meetings;
 };
 
-SectionLines section_lines(const TracedSection& section);
+/// @param components  elements, for the phase rule; see draw_together()
+SectionLines section_lines(const TracedSection& section, std::size_t components);
 
-/// Boundaries shorter than that many units that end in a meeting are drawn together to
-/// one point: they are nodes of more than three boundaries, seen at the tolerance.
+/// Boundaries that end in a meeting and are shorter than that many units are drawn
+/// together to one point: nodes of more than three boundaries, seen at the tolerance.
 inline constexpr double kShortestBoundary = 2.5;
+/// So are longer ones between two meetings across which several phases change though
+/// the phase rule does not let them: there two boundaries cross at a small angle, and
+/// the fields between them are narrower than a unit.
+inline constexpr double kLongestCrossing = 150.0;
 
-void draw_together(SectionLines& lines);
+void draw_together(const TracedSection& section, std::size_t components,
+                   SectionLines& lines);
+
+/// More phases change across a boundary than one.
+bool several_change(const PhaseSet& left, const PhaseSet& right);
+/// As many phases take part in a boundary as the phase rule allows only in a reaction
+/// at one temperature: one more than there are elements.
+bool is_reaction(const PhaseSet& left, const PhaseSet& right, std::size_t components);
 
 }  // namespace gibbsteel::internal

@@ -52,7 +52,7 @@ std::string fields_text(const SectionMap& map) {
   return internal::text_table(rows);
 }
 
-/// Boundaries across which several phases change, with the range that they cover.
+/// Reactions at one temperature, with the range that they cover.
 std::string reactions_text(const SectionMap& map) {
   std::string text;
   for (const SectionBoundary& boundary : map.boundaries) {
@@ -65,7 +65,7 @@ std::string reactions_text(const SectionMap& map) {
                         internal::field_label(boundary.right),
                     kWidth, 4);
   }
-  return text.empty() ? text : "\nboundaries where several phases change\n" + text;
+  return text.empty() ? text : "\nreactions at one temperature\n" + text;
 }
 
 std::string nodes_text(const SectionMap& map) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "internal/parallel_for.hpp"
 #include "section/follow_boundary.hpp"
 
 namespace gibbsteel::internal {
@@ -59,7 +60,7 @@ class Tracer {
   void in_batches(std::size_t count, const Task& task, const Use& use) {
     for (std::size_t first = 0; first < count; first += kBatch) {
       const std::size_t many = std::min(kBatch, count - first);
-      for (std::size_t k = 0; k < many; ++k) task(first + k);
+      parallel_for(many, options_.threads, [&](std::size_t k) { task(first + k); });
       for (std::size_t k = 0; k < many; ++k) use(first + k);
       if (section_.soaks > options_.most_soaks)
         throw Stopped{"the limit of " + std::to_string(options_.most_soaks) +

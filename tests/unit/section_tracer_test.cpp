@@ -69,7 +69,8 @@ struct Drawn {
 
 constexpr double kWidth = 1000.0, kHeight = 700.0;
 
-Drawn drawn(DrawnPlane::Field field, std::size_t most = 1000000) {
+Drawn drawn(DrawnPlane::Field field, std::size_t components = 2,
+            std::size_t most = 1000000) {
   const DrawnPlane plane(std::move(field));
   TraceOptions options;
   options.width = kWidth;
@@ -77,7 +78,7 @@ Drawn drawn(DrawnPlane::Field field, std::size_t most = 1000000) {
   options.columns = options.rows = 7;
   options.most_soaks = most;
   Drawn result{trace_section(plane, options), {}, {}};
-  result.lines = section_lines(result.section);
+  result.lines = section_lines(result.section, components);
   result.outlines = field_outlines(result.lines);
   return result;
 }
@@ -148,15 +149,24 @@ TEST_CASE("a eutectoid: four fields meet, two boundaries are horizontal") {
 
 TEST_CASE("two boundaries that cross: four fields, one node") {
   const PlanePoint node{512.7, 401.1};
-  const auto map = drawn([&](PlanePoint p) {
-    PhaseSet set;
-    if (p.y > node.y + 0.31 * (p.x - node.x)) set.push_back("A");
-    if (p.y > node.y - 0.57 * (p.x - node.x)) set.push_back("B");
-    return set.empty() ? kC : set;
-  });
-  CHECK(map.lines.field_labels.size() == 4);
-  CHECK(map.lines.boundaries.size() >= 4);
-  for (const auto& meeting : map.lines.meetings) CHECK(length(meeting.at - node) < 3.0);
+  for (const double rise : {-0.57, 0.19, 0.28}) {
+    CAPTURE(rise);
+    const auto field = [&](PlanePoint p) {
+      PhaseSet set;
+      if (p.y > node.y + 0.31 * (p.x - node.x)) set.push_back("A");
+      if (p.y > node.y + rise * (p.x - node.x)) set.push_back("B");
+      set.push_back("M");
+      return set;
+    };
+    // Three elements: three phases do not make a reaction, so the narrow ends of the
+    // fields between the two boundaries belong to the node.
+    const auto map = drawn(field, 3);
+    CHECK(map.lines.field_labels.size() == 4);
+    CHECK(map.lines.boundaries.size() == 4);
+    REQUIRE(map.lines.meetings.size() == 1);
+    CHECK(map.lines.meetings[0].fields.size() == 4);
+    CHECK(length(map.lines.meetings[0].at - node) < 1.0 / std::abs(0.31 - rise));
+  }
 }
 
 TEST_CASE("an island has one closed boundary and is a hole of the field around it") {
@@ -211,7 +221,7 @@ TEST_CASE("what is not known is a field of its own") {
 
 TEST_CASE("a tracing that stops leaves open triangles and says why") {
   const auto map =
-      drawn([](PlanePoint p) { return p.y > 300.0 + 0.1 * p.x ? kA : kB; }, 60);
+      drawn([](PlanePoint p) { return p.y > 300.0 + 0.1 * p.x ? kA : kB; }, 2, 60);
   CHECK(map.section.stopped == "the limit of 60 soaks was reached");
   double open = 0.0, known = 0.0;
   for (const auto& loop : open_outlines(map.section)) {
