@@ -26,6 +26,8 @@ void bind_tolerance_parts(py::module_& m);
 void bind_tolerance(py::module_& m);
 void bind_sensitivities(py::module_& m);
 void bind_soak_grid(py::module_& m);
+void bind_section_parts(py::module_& m);
+void bind_section_map(py::module_& m);
 
 }  // namespace gibbsteel::python
 

@@ -24,4 +24,6 @@ PYBIND11_MODULE(_core, m) {
   bind_tolerance(m);
   bind_sensitivities(m);
   bind_soak_grid(m);
+  bind_section_parts(m);
+  bind_section_map(m);
 }

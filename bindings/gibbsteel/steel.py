@@ -11,13 +11,14 @@ from .bands import BandMethods
 from .composition import as_weight_percent
 from .parameters import default_parameters
 from .progress import Callback, reporting
+from .section import SectionMethods
 from .sensitivities import SensitivityMethods
 from .soak_grid import GridMethods
 from .soak_options import soak_options
 from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 
-class Steel(BandMethods, GridMethods, SensitivityMethods):
+class Steel(BandMethods, GridMethods, SensitivityMethods, SectionMethods):
     """A steel, given as a mill certificate in weight percent.
 
     Parameters
