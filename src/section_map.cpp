@@ -17,8 +17,8 @@ using internal::PhaseSet;
 using internal::PlanePoint;
 using Kinds = std::vector<std::string>;
 
-constexpr double kThinning = 0.3;  ///< what leaving out points may cost, in tolerances
-constexpr double kSmallestField = 4.0;  ///< [square tolerances]: within the accuracy
+constexpr double kShortest = 10.0;  ///< [tolerances] beside fields not shown
+constexpr double kThinning = 0.3;   ///< what leaving out points may cost, in tolerances
 
 Kinds only_in(Kinds a, Kinds b) {
   std::sort(a.begin(), a.end());
@@ -52,7 +52,7 @@ class MapMaker {
                        return a.area_share > b.area_share;
                      });
     for (const auto& line : lines_.boundaries)
-      if (is_shown(line.left) && is_shown(line.right)) add_boundary(line, map);
+      if (is_shown(line)) add_boundary(line, map);
     for (const auto& meeting : lines_.meetings) add_node(meeting, map);
     for (const auto& loop : internal::open_outlines(traced_))
       map.gaps.push_back({in_units(loop), "not searched: " + traced_.stopped});
@@ -63,7 +63,12 @@ class MapMaker {
     return traced_.labels[lines_.field_labels[field]];
   }
   bool is_shown(std::size_t field) const {
-    return outlines_[field].area >= kSmallestField;
+    return internal::is_resolved(outlines_[field]);
+  }
+  /// A short line beside a field within the accuracy is part of a node.
+  bool is_shown(const internal::SectionLine& line) const {
+    return (is_shown(line.left) && is_shown(line.right)) ||
+           internal::length_of(line) > kShortest;
   }
 
   std::size_t components() const { return plane_.problem().system.elements().size(); }

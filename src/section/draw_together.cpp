@@ -7,13 +7,6 @@
 namespace gibbsteel::internal {
 namespace {
 
-double length_of(const SectionLine& line) {
-  double sum = 0.0;
-  for (std::size_t i = 1; i < line.points.size(); ++i)
-    sum += length(line.points[i] - line.points[i - 1]);
-  return sum;
-}
-
 /// Places that become one.
 class Groups {
  public:
@@ -85,6 +78,13 @@ std::size_t shared(const PhaseSet& left, const PhaseSet& right) {
 }
 
 }  // namespace
+
+double length_of(const SectionLine& line) {
+  double sum = 0.0;
+  for (std::size_t i = 1; i < line.points.size(); ++i)
+    sum += length(line.points[i] - line.points[i - 1]);
+  return sum;
+}
 
 bool several_change(const PhaseSet& left, const PhaseSet& right) {
   return left.size() + right.size() > 2 * shared(left, right) + 1;

@@ -64,6 +64,14 @@ bool crosses(PlanePoint at, const PlaneLoop& loop) {
 
 }  // namespace
 
+bool is_resolved(const FieldOutline& outline) {
+  constexpr double kLeastArea = 4.0, kLeastWidth = 0.75;
+  double around = 0.0;
+  for (std::size_t i = 0; i < outline.outer.size(); ++i)
+    around += length(outline.outer[(i + 1) % outline.outer.size()] - outline.outer[i]);
+  return outline.area >= kLeastArea && 2.0 * outline.area >= kLeastWidth * around;
+}
+
 std::vector<FieldOutline> field_outlines(const SectionLines& lines) {
   std::vector<std::vector<Arc>> arcs(lines.field_labels.size());
   for (const SectionLine& line : lines.border)

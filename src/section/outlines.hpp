@@ -13,6 +13,10 @@ struct FieldOutline {
   double area = 0.0;             ///< square units, less the holes
 };
 
+/// False for fields within the accuracy: less than four square units, or narrower than
+/// three quarters of a unit on the whole.
+bool is_resolved(const FieldOutline& outline);
+
 /// As lines.field_labels.
 std::vector<FieldOutline> field_outlines(const SectionLines& lines);
 

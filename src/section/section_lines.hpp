@@ -13,6 +13,8 @@ struct SectionLine {
   std::vector<PlanePoint> points;   ///< with both ends
 };
 
+double length_of(const SectionLine& line);
+
 /// A point where boundaries meet.
 struct SectionMeeting {
   std::size_t place = 0;

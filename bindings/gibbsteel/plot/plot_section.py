@@ -48,7 +48,7 @@ def section(
 
     Notes
     -----
-    Names that do not fit into their field stand on the right, at the end of a thin line.
+    Names that do not fit into their field stand nearby, at the end of a thin line.
     Parts of which nothing is known are hatched. Heavier lines are reactions at one
     temperature.
 
@@ -70,7 +70,7 @@ def section(
     _draw_gaps(ax, section_map)
     _draw_boundaries(ax, section_map)
     heading(ax, _title(section_map), _notes(section_map))
-    name_fields(ax, section_map.fields)
+    name_fields(ax, section_map.fields, section_map.boundaries)
     return ax
 
 
