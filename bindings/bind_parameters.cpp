@@ -114,9 +114,6 @@ void bind_contents(SetClass& set) {
             return py::make_tuple(s.lowest_temperature, s.highest_temperature);
           },
           "(low, high) [K].")
-      .def_property_readonly(
-          "parameter_inputs", &parameter_inputs,
-          "list of Input: the numbers that sensitivities can be taken to.")
       .def_readonly("reference_state", &ParameterSet::reference_state)
       .def_property_readonly("content_hash", &content_hash,
                              "16 hexadecimal digits that identify the content.");
@@ -155,6 +152,9 @@ void bind_parameters(py::module_& m) {
             return curve_value(s, name, Temperature::kelvin(kelvin));
           },
           py::arg("name"), py::arg("kelvin"), "Value of a named curve [J/mol].")
+      .def_property_readonly(
+          "parameter_inputs", &parameter_inputs,
+          "list of Input: the numbers that sensitivities can be taken to.")
       .def("__repr__", [](const ParameterSet& s) { return "<" + s.title() + ">"; })
       .def(
           "__eq__",

@@ -1,8 +1,10 @@
 /// ToleranceBand and the call that makes it.
 
-#include "arrays.hpp"
-#include "common.hpp"
 #include "gibbsteel/tolerance.hpp"
+
+#include "band_members.hpp"
+#include "common.hpp"
+#include "gibbsteel/errors.hpp"
 #include "progress.hpp"
 
 namespace gibbsteel::python {
@@ -81,44 +83,6 @@ ToleranceBand set_state(const py::tuple& t) {
   return b;
 }
 
-py::array_t<double> table(const std::vector<double>& values, std::size_t rows,
-                          std::size_t columns) {
-  return read_only(values,
-                   {static_cast<py::ssize_t>(rows), static_cast<py::ssize_t>(columns)});
-}
-
-void bind_members(py::class_<ToleranceBand>& c) {
-  using Band = ToleranceBand;
-  c.def_readonly("nominal", &Band::nominal, "The State of the steel as it is.")
-      .def_readonly("inputs", &Band::inputs, "What scatters.")
-      .def_property_readonly(
-          "segregated_carbon",
-          [](const Band& b) { return to_string(b.segregated_carbon); })
-      .def_readonly("percentiles", &Band::percentiles)
-      .def_readonly("quantities", &Band::quantities)
-      .def_readonly("phases", &Band::phases, "How often each phase is there.")
-      .def_readonly("samples_asked", &Band::samples_asked)
-      .def_readonly("samples", &Band::samples, "Soaked, the unusable ones included.")
-      .def_readonly("corners", &Band::corners, "Distinct corners soaked.")
-      .def_readonly("cancelled", &Band::cancelled, "True: holds the part that is done.")
-      .def_readonly("unusable", &Band::unusable, "Samples left out, with the reason.")
-      .def_readonly("unusable_corners", &Band::unusable_corners)
-      .def_readonly("warnings", &Band::warnings)
-      .def_property_readonly("usable", &Band::usable)
-      .def_property_readonly(
-          "sample_inputs",
-          [](const Band& b) {
-            return table(b.sample_inputs, b.samples, b.inputs.size());
-          },
-          "Array (samples, inputs), as drawn; units as `inputs`.")
-      .def_property_readonly(
-          "sample_values",
-          [](const Band& b) {
-            return table(b.sample_values, b.samples, b.quantities.size());
-          },
-          "Array (samples, quantities); NaN for an unusable sample.");
-}
-
 }  // namespace
 
 void bind_tolerance(py::module_& m) {
@@ -127,21 +91,17 @@ void bind_tolerance(py::module_& m) {
            py::arg("standard_deviations"), py::arg("furnace_error"),
            py::arg("segregation_percent"));
   py::class_<ToleranceOptions>(m, "ToleranceOptions")
-      .def(py::init(&options_of), py::kw_only(), py::arg("soak"), py::arg("samples"),
-           py::arg("seed"), py::arg("percentiles"), py::arg("corners"),
-           py::arg("segregated_carbon"), py::arg("threads"));
+      .def(py::init(&options_of), py::arg("soak"), py::arg("samples"), py::arg("seed"),
+           py::arg("percentiles"), py::arg("corners"), py::arg("segregated_carbon"),
+           py::arg("threads"));
   py::class_<ToleranceBand> band(
       m, "ToleranceBand", "What scatter of heat, furnace and place does to a state.");
-  bind_members(band);
-  band.def("__getitem__", &ToleranceBand::at, "QuantityBand by name or label.")
-      .def("__len__", [](const ToleranceBand& b) { return b.quantities.size(); })
-      .def(
-          "to_frame",
-          [](const py::object& self) {
-            return py::module_::import("gibbsteel.band_frames")
-                .attr("tolerance_to_frame")(self);
-          },
-          "Table of the band (pandas), one row per quantity.")
+  bind_band_members(band);
+  band.def_property_readonly(
+          "segregated_carbon",
+          [](const ToleranceBand& b) { return to_string(b.segregated_carbon); })
+      .def_readonly("corners", &ToleranceBand::corners, "Distinct corners soaked.")
+      .def_readonly("unusable_corners", &ToleranceBand::unusable_corners)
       .def("__repr__", [](const ToleranceBand& b) { return "<" + b.brief() + ">"; })
       .def("__str__", &ToleranceBand::full)
       .def(py::pickle(&get_state, &set_state));

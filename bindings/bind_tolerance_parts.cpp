@@ -3,7 +3,7 @@
 #include <pybind11/operators.h>
 #include "common.hpp"
 
-#include "gibbsteel/tolerance_band.hpp"
+#include "gibbsteel/band.hpp"
 
 namespace gibbsteel::python {
 namespace {

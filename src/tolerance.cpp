@@ -3,31 +3,35 @@
 #include <algorithm>
 #include <cmath>
 
+#include "tolerance/band_warnings.hpp"
 #include "tolerance/check_tolerances.hpp"
 #include "tolerance/corner_search.hpp"
 #include "tolerance/first_order.hpp"
+#include "tolerance/heat_soaks.hpp"
 #include "tolerance/input_distribution.hpp"
-#include "tolerance/sample_heats.hpp"
-#include "tolerance/tolerance_warnings.hpp"
+#include "tolerance/samples.hpp"
+#include "tolerance/sobol_points.hpp"
 
 namespace gibbsteel {
 namespace {
 
-/// Names, nominal values and room for the contributions.
-void prepare(const State& nominal, const std::vector<Quantity>& quantities,
-             ToleranceBand& band) {
-  for (const Quantity& quantity : quantities) {
-    QuantityBand& q = band.quantities.emplace_back();
-    q.name = quantity.name();
-    q.unit = quantity.unit();
-    q.nominal = quantity.value(nominal);
-    for (const TolerancedInput& input : band.inputs)
-      q.contributions.emplace_back().input = input.name;
-  }
-  for (const Occurrence& o : nominal.occurrences)
-    if (std::none_of(band.phases.begin(), band.phases.end(),
-                     [&](const PhaseShare& p) { return p.kind == o.kind; }))
-      band.phases.push_back({o.kind, true, 0.0});
+/// The plan refers to `heats`.
+internal::SamplePlan plan_of(const internal::HeatSoaks& heats,
+                             const ToleranceOptions& options) {
+  const std::vector<TolerancedInput>& inputs = heats.inputs();
+  internal::SamplePlan plan;
+  plan.soak = [&heats](std::span<const double> x) { return heats.at(x); };
+  plan.point = [&inputs, unit = internal::sobol_points(options.samples, inputs.size(),
+                                                       options.seed)](std::size_t row) {
+    std::vector<double> point;
+    for (std::size_t i = 0; i < inputs.size(); ++i)
+      point.push_back(internal::quantile_of(inputs[i], unit[row * inputs.size() + i]));
+    return point;
+  };
+  plan.threads = options.threads;
+  plan.progress = options.progress;
+  plan.more_to_come = options.corners;
+  return plan;
 }
 
 }  // namespace
@@ -76,14 +80,14 @@ ToleranceBand tolerance_band(const Steel& steel, Temperature t,
   if (!band.nominal.usable()) return band;
   const std::vector<Quantity> chosen =
       quantities.empty() ? default_quantities(band.nominal) : quantities;
-  prepare(band.nominal, chosen, band);
+  internal::prepare_band(chosen, band);
   internal::fill_first_order(steel, t, chosen, options.soak, band);
   const internal::HeatSoaks heats(steel, t, band.inputs, options.soak,
                                   options.segregated_carbon);
-  internal::take_samples(heats, chosen, options, band);
-  internal::summarize_samples(band);
+  const internal::SamplePlan plan = plan_of(heats, options);
+  internal::take_samples(plan, chosen, band);
   if (options.corners && !band.cancelled)
-    internal::search_corners(heats, chosen, options, band);
+    internal::search_corners(plan.soak, chosen, options, band);
   band.warnings = internal::tolerance_warnings(*steel.parameters(), band);
   return band;
 }

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from ._core import QuantityBand, ToleranceBand
+from ._core import ParameterBand, QuantityBand, ToleranceBand
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -32,12 +32,12 @@ def _row(quantity: QuantityBand, percentiles: list[float]) -> dict[str, Any]:
     return row
 
 
-def tolerance_to_frame(band: ToleranceBand) -> pd.DataFrame:
-    """Table of a tolerance band, one row per quantity.
+def band_to_frame(band: ToleranceBand | ParameterBand) -> pd.DataFrame:
+    """Table of a band, one row per quantity.
 
     Parameters
     ----------
-    band : ToleranceBand
+    band : ToleranceBand or ParameterBand
 
     Returns
     -------

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from . import _core
-from ._core import Problem, Quantity, SolveOptions, ToleranceBand
+from ._core import ParameterBand, Problem, Quantity, SolveOptions, ToleranceBand
 from .composition import as_weight_percent
 from .errors import InputError
 from .progress import Callback, reporting
@@ -136,18 +136,73 @@ class BandMethods:
             furnace_error=furnace_celsius,
             segregation_percent=segregation_percent,
         )
-        chosen = _core.ToleranceOptions(
-            soak=soak_options(
-                graphite, phases, suppressed, at_soak_temperature, options
-            ),
-            samples=samples,
-            seed=seed,
-            percentiles=percentiles,
-            corners=corners,
-            segregated_carbon=segregated_carbon,
-            threads=threads,
-        )
+        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
+        sampling = samples, seed, percentiles, corners, segregated_carbon, threads
+        chosen = _core.ToleranceOptions(soak, *sampling)
         with reporting(progress, samples) as callback:
             return _core.tolerance_band(
                 self._core, at, tolerances, quantities or [], chosen, callback
+            )
+
+    def parameter_band(
+        self,
+        *without_unit: Any,
+        celsius: Any = None,
+        fahrenheit: Any = None,
+        kelvin: Any = None,
+        quantities: Sequence[Quantity] | None = None,
+        samples: int = 0,
+        percentiles: Sequence[float] = (5.0, 50.0, 95.0),
+        seed: int = 1,
+        threads: int = 0,
+        progress: bool | Callback = False,
+        graphite: bool = False,
+        phases: str | Sequence[str] | None = None,
+        suppressed: str | Sequence[str] = (),
+        at_soak_temperature: bool = False,
+        options: SolveOptions | None = None,
+    ) -> ParameterBand:
+        """What the stated uncertainty of the parameter file does to a soak, Eq. (U5).
+
+        Needs a parameter set with standard deviations; the one that ships states none.
+        Numbers without one count as exact, so the true uncertainty is larger.
+
+        Parameters
+        ----------
+        celsius, fahrenheit, kelvin : float
+            Exactly one of them.
+        quantities : sequence of Quantity, optional
+            As in `tolerance_band`.
+        samples : int
+            0: first order only. Else soaks with that many parameter sets, drawn with
+            the correlations of the file, up to 1000000.
+
+        The other parameters are those of `tolerance_band` and `soak`.
+
+        Returns
+        -------
+        ParameterBand
+            ``inputs`` are the uncertain numbers by their place in the file.
+
+        Raises
+        ------
+        InputError
+            The parameter set states no standard deviation; wrong options.
+        """
+        refuse_without_unit(without_unit, "parameter_band(celsius=1120)")
+        chosen = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options
+        )
+        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+        with reporting(progress, samples) as callback:
+            return _core.parameter_band(
+                self._core,
+                at,
+                quantities or [],
+                chosen,
+                samples,
+                seed,
+                percentiles,
+                threads,
+                callback,
             )

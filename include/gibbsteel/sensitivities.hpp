@@ -1,6 +1,11 @@
 #pragma once
 /// Exact derivatives of every number of a state: to the temperature, to each element
-/// (balance Fe), and to each number of the parameter file.
+/// (balance Fe), and to each number of the parameter file. An element is an input by
+/// its weight percent w, with which the moles m change as
+///
+///   dm/dw = 1/M,  dm_Fe/dw = -1/M_Fe,  b = m / sum m                          Eq. (S5)
+///
+/// M molar masses, b the overall mole fractions; the rest is in linearization.hpp.
 
 #include <optional>
 #include <string>

@@ -75,23 +75,6 @@ void check_bound(const char* place, double value, double limit, const char* unit
                       "give 0 to " + shortest(limit) + " " + unit});
 }
 
-void check_options(const ToleranceOptions& options, Problems& problems) {
-  if (options.samples > kMostSamples)
-    problems.push_back({"gibbsteel.input.276", "samples",
-                        "is " + std::to_string(options.samples),
-                        "give at most " + std::to_string(kMostSamples)});
-  double below = 0.0;
-  for (const double percent : options.percentiles) {
-    if (!(percent > below && percent < 100.0)) {
-      problems.push_back({"gibbsteel.input.276", "percentiles",
-                          "holds " + shortest(percent),
-                          "give ascending numbers between 0 and 100"});
-      return;
-    }
-    below = percent;
-  }
-}
-
 /// Nothing may push the sum above 100 weight percent in any sample.
 void check_sum(const Steel& steel, Temperature t, const HeatTolerances& tolerances,
                Problems& problems) {
@@ -110,6 +93,24 @@ void check_sum(const Steel& steel, Temperature t, const HeatTolerances& toleranc
 
 }  // namespace
 
+void check_sampling(std::size_t samples, const std::vector<double>& percentiles,
+                    Problems& problems) {
+  if (samples > kMostSamples)
+    problems.push_back({"gibbsteel.input.276", "samples",
+                        "is " + std::to_string(samples),
+                        "give at most " + std::to_string(kMostSamples)});
+  double below = 0.0;
+  for (const double percent : percentiles) {
+    if (!(percent > below && percent < 100.0)) {
+      problems.push_back({"gibbsteel.input.276", "percentiles",
+                          "holds " + shortest(percent),
+                          "give ascending numbers between 0 and 100"});
+      return;
+    }
+    below = percent;
+  }
+}
+
 void check_tolerances(const Steel& steel, Temperature t,
                       const HeatTolerances& tolerances,
                       const ToleranceOptions& options) {
@@ -118,7 +119,7 @@ void check_tolerances(const Steel& steel, Temperature t,
   check_bound("furnace error", tolerances.furnace_error, kFurnaceLimit, "C", problems);
   check_bound("segregation", tolerances.segregation_percent, kSegregationLimit,
               "percent of the alloy content", problems);
-  check_options(options, problems);
+  check_sampling(options.samples, options.percentiles, problems);
   if (problems.empty() && inputs_of(steel, t, tolerances).empty())
     problems.push_back({"gibbsteel.input.277", "tolerances", "nothing scatters",
                         "give a range, a standard deviation, a furnace error or a "

@@ -10,9 +10,9 @@ using Corner = std::vector<bool>;  ///< true: the high end of that input
 
 class Search {
  public:
-  Search(const HeatSoaks& heats, const std::vector<Quantity>& quantities,
+  Search(const SoakAt& soak_at, const std::vector<Quantity>& quantities,
          const ToleranceOptions& options, ToleranceBand& band)
-      : heats_(heats), quantities_(quantities), options_(options), band_(band) {}
+      : soak_at_(soak_at), quantities_(quantities), options_(options), band_(band) {}
 
   /// @param sign  +1 for the highest value, -1 for the lowest
   WorstCorner best(std::size_t quantity, double sign) {
@@ -81,7 +81,7 @@ class Search {
       points.push_back(point_of(corner));
     }
     if (fresh.empty()) return;
-    const auto numbers = numbers_at(heats_, points, quantities_, options_.threads);
+    const auto numbers = numbers_at(soak_at_, points, quantities_, options_.threads);
     for (std::size_t i = 0; i < fresh.size(); ++i) {
       known_[fresh[i]] = numbers[i].values;
       if (!numbers[i].trouble.empty())
@@ -97,7 +97,7 @@ class Search {
     return std::isnan(value) ? -HUGE_VAL : sign * value;
   }
 
-  const HeatSoaks& heats_;
+  const SoakAt& soak_at_;
   const std::vector<Quantity>& quantities_;
   const ToleranceOptions& options_;
   ToleranceBand& band_;
@@ -106,9 +106,9 @@ class Search {
 
 }  // namespace
 
-void search_corners(const HeatSoaks& heats, const std::vector<Quantity>& quantities,
+void search_corners(const SoakAt& soak_at, const std::vector<Quantity>& quantities,
                     const ToleranceOptions& options, ToleranceBand& band) {
-  Search search(heats, quantities, options, band);
+  Search search(soak_at, quantities, options, band);
   for (std::size_t q = 0; q < quantities.size(); ++q) {
     if (band.cancelled) return;  // a search that was cut short is no result
     const WorstCorner low = search.best(q, -1.0);

@@ -1,7 +1,8 @@
 #pragma once
 /// Which corner of the box gives the lowest and the highest value.
 
-#include "tolerance/sample_heats.hpp"
+#include "gibbsteel/tolerance.hpp"
+#include "tolerance/samples.hpp"
 
 namespace gibbsteel::internal {
 
@@ -9,7 +10,7 @@ namespace gibbsteel::internal {
 /// exchanges one coordinate at a time, always the best one, until no single exchange
 /// improves the value. Fills lowest_corner and highest_corner of every quantity,
 /// corners, unusable_corners and cancelled of the band.
-void search_corners(const HeatSoaks& heats, const std::vector<Quantity>& quantities,
+void search_corners(const SoakAt& soak_at, const std::vector<Quantity>& quantities,
                     const ToleranceOptions& options, ToleranceBand& band);
 
 }  // namespace gibbsteel::internal

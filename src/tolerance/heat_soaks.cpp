@@ -18,16 +18,16 @@ Steel segregated(const Steel& heat, double factor, bool carbon_too) {
   return changes.empty() ? heat : heat.changed(changes);
 }
 
-HeatSoak soaked(const Steel& heat, Temperature t, const SoakOptions& options) {
-  HeatSoak soak{heat.soak(t, options), ""};
+SampleSoak soaked(const Steel& heat, Temperature t, const SoakOptions& options) {
+  SampleSoak soak{heat.soak(t, options), ""};
   if (!soak.state.usable()) soak.trouble = soak.state.solve_report.brief();
   return soak;
 }
 
 /// Carbon chosen such that the place has the carbon activity of the whole heat.
-HeatSoak at_equal_activity(const Steel& heat, double factor, Temperature t,
-                           const SoakOptions& options) {
-  HeatSoak whole = soaked(heat, t, options);
+SampleSoak at_equal_activity(const Steel& heat, double factor, Temperature t,
+                             const SoakOptions& options) {
+  SampleSoak whole = soaked(heat, t, options);
   if (!whole.trouble.empty()) return whole;
   const Steel place = segregated(heat, factor, false);
   const CarbonFound carbon =
@@ -54,7 +54,7 @@ HeatSoaks::HeatSoaks(const Steel& steel, Temperature t,
       options_(std::move(options)),
       carbon_(carbon) {}
 
-HeatSoak HeatSoaks::at(std::span<const double> x) const {
+SampleSoak HeatSoaks::at(std::span<const double> x) const {
   NamedValues changes;
   Temperature t = temperature_;
   double factor = 1.0;

@@ -4,15 +4,9 @@
 #include <span>
 
 #include "gibbsteel/tolerance.hpp"
+#include "tolerance/samples.hpp"
 
 namespace gibbsteel::internal {
-
-/// Soak of one sample or corner. Throws nothing for numerical trouble: the state is
-/// then not usable, or `trouble` says what is missing.
-struct HeatSoak {
-  State state;
-  std::string trouble;  ///< empty when the state may be used
-};
 
 /// Safe to call from several threads at once.
 class HeatSoaks {
@@ -21,7 +15,7 @@ class HeatSoaks {
             SoakOptions options, SegregatedCarbon carbon);
 
   /// @param x  as inputs()
-  HeatSoak at(std::span<const double> x) const;
+  SampleSoak at(std::span<const double> x) const;
   const std::vector<TolerancedInput>& inputs() const noexcept { return inputs_; }
 
  private:

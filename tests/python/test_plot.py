@@ -228,6 +228,21 @@ def test_a_gap_in_the_shares_too(broken_sweep):
     assert drawn == pytest.approx([1000, 1020, 1080, 1100, 1120])
 
 
+def test_no_usable_soak_at_all_is_one_named_gap(punch):
+    bad = punch.sweep(celsius=[1000, 1050, 1100], phases=["graphite"])
+    assert bad.failures == 3
+    for plot in (gs.plot.carbides, gs.plot.matrix, gs.plot.carbon_shares):
+        ax = plot(bad)
+        assert cautions(ax) == ["not usable (gap)"]
+        assert [p.get_gid() for p in ax.patches] == ["not usable"]
+
+
+def test_an_element_that_is_none_of_is_left_out(high_speed):
+    sweep = high_speed.changed(Co=0.0).sweep(celsius=[1000, 1100])
+    ax = gs.plot.matrix(sweep)
+    assert "Co" not in [text.get_text() for text in ax.get_legend().get_texts()]
+
+
 # Side by side
 
 

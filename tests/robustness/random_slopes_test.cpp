@@ -5,7 +5,6 @@
 
 #include <cmath>
 #include <cstdlib>
-#include <nlohmann/json.hpp>
 #include <random>
 
 #include "differences.hpp"
@@ -68,31 +67,57 @@ struct Tally {
     ++states;
   }
 
-  void check(const char* what) const {
+  void check(const std::string& what) const {
     MESSAGE(what << ": " << states << " compared, " << other_phases
                  << " with a change of phases within the steps, " << one_sided
                  << " one-sided, " << unusable << " not usable; " << numbers.compared
                  << " numbers, worst miss " << numbers.worst << " ("
-                 << numbers.worst_name << "); " << numbers.not_converged
-                 << " numbers of which the difference is not converged");
+                 << numbers.worst_name << "); " << numbers.not_resolved
+                 << " numbers hardly change, worst miss there "
+                 << numbers.worst_unresolved << " (" << numbers.worst_unresolved_name
+                 << "), " << numbers.not_converged << " differences are not converged");
     CHECK(numbers.worst <= 1e-6);
+    // 1e-9 of the number per step: a minimum of D is found to about 1e-7 J/mol only.
+    CHECK(numbers.worst_unresolved <= 100.0);
     CHECK(states > 2 * (other_phases + one_sided + unusable));
-    CHECK(numbers.compared > 2 * numbers.not_converged);
+    CHECK(numbers.compared > 5 * numbers.not_converged);
+    CHECK(2 * numbers.compared > numbers.not_resolved);
   }
 };
 
-/// The number at a place of a set becomes `value`: by way of the text of the file.
-SharedParameters changed(const nlohmann::json& file, const std::string& place,
-                         double value) {
-  nlohmann::json copy = file;
-  copy.at(nlohmann::json::json_pointer(place)) = value;
-  return parse_parameters(copy.dump(), "changed.json");
+using Number = parameter_file::ParameterNumber;
+
+Expression& expression_at(ParameterSet& set, const Number& number) {
+  if (number.where == Number::Where::curve)
+    return set.curves[number.owner].pieces[number.item].value;
+  Phase& phase = set.phases[number.owner];
+  if (number.where == Number::Where::energy) return phase.energy[number.item].value;
+  if (number.where == Number::Where::curie_temperature)
+    return phase.curie_temperature[number.item].value;
+  return phase.magnetic_moment[number.item].value;
 }
 
-/// A step that changes amounts and compositions of the phases by up to 1 in 500; less
-/// for a curve, of which no piece may part from the next by 1 J/mol.
-double step_of(const parameter_file::ParameterNumber& number, double kelvin,
-               const State& state, const StateSlope& slope) {
+/// A set in which one number has become `value`. (That the places of the numbers are
+/// right is tested in parameter_file/parameter_numbers_test.cpp.)
+SharedParameters changed(ParameterSet set, const Number& number, double value) {
+  const bool room = number.where == Number::Where::room_volume;
+  if (room || number.where == Number::Where::hot_volume) {
+    Phase& phase = set.phases[number.owner];
+    VolumeData& data = room ? *phase.room_volume : *phase.hot_volume;
+    if (number.entry == Number::Entry::expansion)
+      data.linear_expansion = value;
+    else
+      data.terms[number.item].cm3_per_mol = value;
+  } else if (number.entry == Number::Entry::factor) {
+    expression_at(set, number).curves[number.index].factor = value;
+  } else {
+    expression_at(set, number).terms[number.index].coefficient = value;
+  }
+  return std::make_shared<const ParameterSet>(std::move(set));
+}
+
+/// A step that changes amounts and compositions of the phases by up to 1 in 100.
+double step_of(const Number& number, const State& state, const StateSlope& slope) {
   double relative = 0.0;
   for (std::size_t k = 0; k < state.occurrences.size(); ++k) {
     const Occurrence &o = state.occurrences[k], &d = slope.occurrences[k];
@@ -101,18 +126,27 @@ double step_of(const parameter_file::ParameterNumber& number, double kelvin,
     for (const auto& [symbol, percent] : o.weight_percent)
       relative = std::max(relative, std::abs(d.weight_percent[symbol] / percent));
   }
-  using Number = parameter_file::ParameterNumber;
   // Without an effect on those: on driving forces only, which are nearly linear in it.
   const double size = number.value == 0.0 ? 1e3 : std::abs(number.value);
-  const double step =
-      relative > 0.0 ? std::min(2e-3 / relative, 0.3 * size) : 1e-3 * size;
-  if (number.where != Number::Where::curve) return step;
-  if (number.entry == Number::Entry::factor) return std::min(step, 1e-6);
-  const auto power = number.place.substr(number.place.rfind('/') + 1);
-  if (power == "1") return std::min(step, 0.4);
-  if (power == "T ln T") return std::min(step, 0.4 / (kelvin * std::log(kelvin)));
-  const int n = power == "T" ? 1 : std::stoi(power.substr(2));
-  return std::min(step, 0.4 / std::pow(kelvin, n));
+  return relative > 0.0 ? std::min(1e-2 / relative, 0.3 * size) : 1e-3 * size;
+}
+
+bool is_zero(const StateSlope& slope) {
+  const auto numbers = testing::numbers_of(slope);
+  return std::all_of(numbers.begin(), numbers.end(),
+                     [](const auto& number) { return number.second == 0.0; });
+}
+
+/// To the accuracy of a soak, which for driving forces is that of a minimum of D.
+bool same(const State& a, const State& b) {
+  const auto x = testing::numbers_of(a), y = testing::numbers_of(b);
+  if (x.size() != y.size()) return false;
+  for (std::size_t i = 0; i < x.size(); ++i) {
+    const double least = x[i].first.starts_with("driving force") ? 1e-5 : 1e-13;
+    if (std::abs(x[i].second - y[i].second) > 1e-9 * std::abs(x[i].second) + least)
+      return false;
+  }
+  return true;
 }
 
 double dot(std::span<const double> a, std::span<const double> b) {
@@ -184,12 +218,61 @@ double balance_miss(const Solved& s, const EquilibriumSlope& slope,
   return worst;
 }
 
+/// Of u . dmu(v) = v . dmu(u), relative to the size of the terms that are summed; at
+/// the largest number of phases both are zero but for rounding, and a
+/// hundred-millionth of R T stands for the size.
+double asymmetry(const std::vector<double>& u, const EquilibriumSlope& along_u,
+                 const std::vector<double>& v, const EquilibriumSlope& along_v) {
+  double difference = 0.0, size = 1e-4;  // [J/mol]
+  for (std::size_t i = 0; i < u.size(); ++i) {
+    const double a = u[i] * along_v.chemical_potential[i];
+    const double b = v[i] * along_u.chemical_potential[i];
+    difference += a - b;
+    size += std::abs(a) + std::abs(b);
+  }
+  return std::abs(difference) / size;
+}
+
+/// The worst miss of each identity.
+struct Identities {
+  double balance = 0.0, duhem = 0.0, entropy = 0.0, symmetry = 0.0, convexity = 0.0;
+
+  /// Gibbs-Duhem phase by phase, M . dmu/dT = dG/dT, which is the negative entropy.
+  void look_at_temperature(const Solved& s, const EquilibriumSlope& dt) {
+    const std::vector<double> nothing(s.x.size(), 0.0);
+    balance = std::max(balance, balance_miss(s, dt, nothing));
+    double negative_entropy = 0.0;
+    for (const PhasePoint& p : s.result.present) {
+      const double g_t =
+          s.system.phases()[p.phase].evaluate(s.result.temperature, p.y).dt;
+      const double sum = dot(atoms_of(s, p.phase, p.y), dt.chemical_potential);
+      duhem = std::max(duhem, std::abs(sum - g_t) / std::abs(g_t));
+      negative_entropy += p.amount * g_t;
+    }
+    entropy = std::max(entropy, std::abs(dt.gibbs_energy - negative_entropy) /
+                                    std::abs(negative_entropy));
+  }
+
+  /// The response of the potentials to the composition is symmetric, not negative, and
+  /// without a part along the composition itself.
+  void look_at_composition(const Solved& s, const Linearization& linear,
+                           std::mt19937_64& random) {
+    const auto u = direction(s.x, random), v = direction(s.x, random);
+    const auto along_u = linear.along(u), along_v = linear.along(v);
+    balance = std::max(balance, balance_miss(s, along_u, u));
+    symmetry = std::max(symmetry, asymmetry(u, along_u, v, along_v));
+    convexity = std::min(convexity, dot(u, along_u.chemical_potential));
+    const double rt = kGasConstant * s.result.temperature.in_kelvin();
+    duhem = std::max(duhem, std::abs(dot(s.x, along_u.chemical_potential)) / rt);
+  }
+};
+
 }  // namespace
 
 TEST_CASE("slopes to temperature and elements agree with differences of soaks") {
   const auto set = default_parameters();
   Tally temperature, element;
-  for (int k = 0; k < states_of(150); ++k) {
+  for (int k = 0; k < states_of(80); ++k) {
     std::mt19937_64 random(20261125u + static_cast<unsigned>(k));
     const RandomSteel drawn = draw(*set, kSoaks, random);
     const Steel steel = steel_of(drawn);
@@ -212,7 +295,7 @@ TEST_CASE("slopes to temperature and elements agree with differences of soaks") 
         [&](double h) {
           return steel.changed({{drawn.elements[e], middle + h}}).soak(t, tight());
         },
-        2e-3 * middle);
+        5e-3 * middle);
   }
   temperature.check("temperature");
   element.check("one element of each steel");
@@ -220,11 +303,10 @@ TEST_CASE("slopes to temperature and elements agree with differences of soaks") 
 
 TEST_CASE("slopes to numbers of the parameter file agree with differences of soaks") {
   const auto set = default_parameters();
-  const auto file = nlohmann::json::parse(write_parameters(*set));
   const auto numbers = parameter_file::parameter_numbers(*set);
   Tally tally;
   int without_effect = 0;
-  for (int k = 0; tally.states < states_of(100); ++k) {
+  for (int k = 0; tally.states < states_of(50); ++k) {
     std::mt19937_64 random(20261125u + static_cast<unsigned>(k));
     const RandomSteel drawn = draw(*set, kSoaks, random);
     const auto& number = numbers[random() % numbers.size()];
@@ -238,72 +320,41 @@ TEST_CASE("slopes to numbers of the parameter file agree with differences of soa
       continue;
     }
     const StateSlope& slope = all.at(number.place);
-    double largest = 0.0;
-    for (const auto& [name, value] : testing::numbers_of(slope))
-      largest = std::max(largest, std::abs(value));
-    if (largest == 0.0) {
+    const auto soak = [&](double h) {
+      return steel_of(drawn, changed(*set, number, number.value + h)).soak(t, options);
+    };
+    if (is_zero(slope)) {
       ++without_effect;
-      continue;
+      CHECK(same(all.state, soak(1e-2 * number.value)));
+    } else {
+      tally.add(slope, soak, step_of(number, all.state, slope));
     }
-    tally.add(
-        slope,
-        [&](double h) {
-          return steel_of(drawn, changed(file, number.place, number.value + h))
-              .soak(t, options);
-        },
-        step_of(number, t.in_kelvin(), all.state, slope));
   }
   MESSAGE(without_effect << " numbers drawn without effect");
   tally.check("one number of the parameter file for each steel");
 }
 
 TEST_CASE("slopes obey the identities of equilibria") {
-  double balance = 0.0, duhem = 0.0, entropy = 0.0, symmetry = 0.0, convexity = 0.0;
+  Identities worst;
   int states = 0;
-  for (int k = 0; k < states_of(300); ++k) {
+  for (int k = 0; k < states_of(200); ++k) {
     const auto solved = solve(k);
     if (!solved) continue;
     ++states;
-    const auto& [system, x, result] = *solved;
-    const Linearization linear(system, result, x);
+    const Linearization linear(solved->system, solved->result, solved->x);
     REQUIRE(linear.unique());
-    const auto dt = linear.per_kelvin();
-    const std::vector<double> nothing(x.size(), 0.0);
-    balance = std::max(balance, balance_miss(*solved, dt, nothing));
-    // Gibbs-Duhem, phase by phase: M . dmu/dT = dG/dT, the negative entropy.
-    double negative_entropy = 0.0;
-    for (const PhasePoint& p : result.present) {
-      const double s = system.phases()[p.phase].evaluate(result.temperature, p.y).dt;
-      const auto atoms = atoms_of(*solved, p.phase, p.y);
-      duhem = std::max(duhem,
-                       std::abs(dot(atoms, dt.chemical_potential) - s) / std::abs(s));
-      negative_entropy += p.amount * s;
-    }
-    entropy = std::max(entropy, std::abs(dt.gibbs_energy - negative_entropy) /
-                                    std::abs(negative_entropy));
+    worst.look_at_temperature(*solved, linear.per_kelvin());
     std::mt19937_64 random(7u + static_cast<unsigned>(k));
-    const auto u = direction(x, random), v = direction(x, random);
-    const auto along_u = linear.along(u), along_v = linear.along(v);
-    balance = std::max(balance, balance_miss(*solved, along_u, u));
-    // The response of the potentials to the composition is symmetric and not negative.
-    const double uu = dot(u, along_u.chemical_potential);
-    const double vv = dot(v, along_v.chemical_potential);
-    const double scale = std::sqrt(std::abs(uu * vv)) + 1e-9;
-    symmetry = std::max(symmetry, std::abs(dot(u, along_v.chemical_potential) -
-                                           dot(v, along_u.chemical_potential)) /
-                                      scale);
-    convexity = std::min(convexity, uu);
-    for (const auto& slope : {along_u, along_v})
-      duhem = std::max(duhem, std::abs(dot(x, slope.chemical_potential)) /
-                                  kGasConstant / result.temperature.in_kelvin());
+    worst.look_at_composition(*solved, linear, random);
   }
-  MESSAGE(states << " states; balance " << balance << ", Gibbs-Duhem " << duhem
-                 << ", entropy " << entropy << ", symmetry " << symmetry
-                 << ", lowest u.dmu(u) " << convexity << " J/mol");
+  MESSAGE(states << " states; balance " << worst.balance << ", Gibbs-Duhem "
+                 << worst.duhem << ", entropy " << worst.entropy << ", symmetry "
+                 << worst.symmetry << ", lowest u.dmu(u) " << worst.convexity
+                 << " J/mol");
   CHECK(states > 0);
-  CHECK(balance <= 1e-9);
-  CHECK(duhem <= 1e-9);
-  CHECK(entropy <= 1e-12);
-  CHECK(symmetry <= 1e-7);
-  CHECK(convexity >= -1e-7);
+  CHECK(worst.balance <= 1e-9);
+  CHECK(worst.duhem <= 1e-9);
+  CHECK(worst.entropy <= 1e-12);
+  CHECK(worst.symmetry <= 1e-9);
+  CHECK(worst.convexity >= -1e-7);
 }

@@ -71,6 +71,38 @@ TEST_CASE("carbon added to iron at 800 C: ferrite, A3, Acm") {
   CHECK(std::abs(2.0 * middle(scan, scan.events[2]) - 0.966) < 0.04);
 }
 
+TEST_CASE("slopes along a line that changes temperature and composition") {
+  const PhaseSystem system = iron_carbon();
+  const ConditionLine line(system, {},
+                           {Temperature::celsius(760.0), iron_with_carbon(0.3)},
+                           {Temperature::celsius(740.0), iron_with_carbon(0.6)});
+  const double s = 0.4, step = 1e-4;
+  const LineNode at = solve_node(line, s);
+  const LineNode above = solve_node(line, s + step), below = solve_node(line, s - step);
+  REQUIRE(at.phase_set() == Names{"austenite", "ferrite"});
+  REQUIRE(same_phase_set(below, above));
+  const LineSlopes slopes = slopes_of(line, at);
+  const auto low = partners(at.result.present, below.result.present, kSamePhase);
+  const auto high = partners(at.result.present, above.result.present, kSamePhase);
+  for (std::size_t i = 0; i < at.result.present.size(); ++i) {
+    const double difference =
+        (above.result.present[high[i]].amount - below.result.present[low[i]].amount) /
+        (2.0 * step);
+    CHECK(slopes.amount[i] == doctest::Approx(difference).epsilon(1e-5));
+  }
+  const auto low_absent = partners(at.result.absent, below.result.absent, kSamePhase);
+  const auto high_absent = partners(at.result.absent, above.result.absent, kSamePhase);
+  REQUIRE_FALSE(at.result.absent.empty());
+  for (std::size_t i = 0; i < at.result.absent.size(); ++i) {
+    REQUIRE(low_absent[i] != kNoMatch);
+    REQUIRE(high_absent[i] != kNoMatch);
+    const double difference = -(above.result.absent[high_absent[i]].driving_force -
+                                below.result.absent[low_absent[i]].driving_force) /
+                              (2.0 * step);
+    CHECK(slopes.d[i] == doctest::Approx(difference).epsilon(1e-4));
+  }
+}
+
 TEST_CASE("the same changes from nodes far apart") {
   const PhaseSystem system = iron_carbon();
   LineScanOptions fine, coarse;

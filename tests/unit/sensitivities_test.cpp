@@ -9,6 +9,7 @@
 
 #include "differences.hpp"
 #include "gibbsteel/errors.hpp"
+#include "gibbsteel/quantity.hpp"
 
 using namespace gibbsteel;
 using testing::Comparison;
@@ -164,9 +165,9 @@ TEST_CASE("a compound alone leaves its potentials free: NaN with a remark") {
   for (const StateSlope& slope : all.slopes) {
     CHECK(slope.remark == "the equilibrium leaves amounts or potentials free");
     CHECK_FALSE(slope.one_sided);
-    for (const auto& [name, value] : testing::numbers_of(slope)) {
-      CAPTURE(name);
-      CHECK(std::isnan(value));
+    for (const auto& number : testing::numbers_of(slope)) {
+      CAPTURE(number.first);
+      CHECK(std::isnan(number.second));
     }
   }
 }
@@ -194,4 +195,17 @@ TEST_CASE("next to a phase change slopes are flagged, on both sides of it") {
   CHECK(above.remark == "M3C appears within a step of 0.1 K");
   CHECK_FALSE(slope_at(low - 2.0).one_sided);
   CHECK_FALSE(slope_at(high + 2.0).one_sided);
+}
+
+TEST_CASE("a quantity without a slope of its own gets one from a difference") {
+  SensitivityOptions chosen;
+  chosen.parameters = {"/phases/M6C/energy/0/terms/1", "/phases/M6C/energy/0/terms/T"};
+  const auto all = sensitivities(high_speed(), kSoak, {}, chosen);
+  const auto own = quantities::matrix("C");
+  const Quantity without("C in the matrix", "wt%", own.function());
+  for (const StateSlope& slope : all.slopes) {
+    CAPTURE(slope.input.name);
+    CHECK(without.slope(all.state, slope) ==
+          doctest::Approx(own.slope(all.state, slope)).epsilon(1e-8));
+  }
 }

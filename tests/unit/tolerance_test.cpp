@@ -53,7 +53,7 @@ TEST_CASE("first order and sampling agree for small tolerances") {
   for (const SegregatedCarbon carbon :
        {SegregatedCarbon::equal_activity, SegregatedCarbon::scaled}) {
     CAPTURE(to_string(carbon));
-    ToleranceOptions options = sampling(128);
+    ToleranceOptions options = sampling(64);
     options.segregated_carbon = carbon;
     const ToleranceBand band = tolerance_band(punch(), kSoak, narrow(), {}, options);
     REQUIRE(band.unusable.empty());
@@ -63,11 +63,11 @@ TEST_CASE("first order and sampling agree for small tolerances") {
       const double deviation = q.first_order.standard_deviation;
       REQUIRE(deviation > 0.0);
       CHECK_FALSE(q.first_order.one_sided);
-      // Standard errors of 128 random samples: quasi-random ones are better.
+      // Standard errors of 64 random samples: quasi-random ones are better.
       CHECK(std::abs(q.sampled.standard_deviation - deviation) <
-            deviation / std::sqrt(2.0 * 127.0));
+            deviation / std::sqrt(2.0 * 63.0));
       CHECK(std::abs(q.sampled.mean - q.first_order.mean) <
-            deviation / std::sqrt(128.0));
+            deviation / std::sqrt(64.0));
       double shares = 0.0, sampled_shares = 0.0;
       for (const Contribution& c : q.contributions) {
         shares += c.share;
@@ -124,10 +124,14 @@ TEST_CASE("a sample is the soak of that heat") {
 }
 
 TEST_CASE("the same to the last bit on any number of threads") {
-  HeatTolerances tolerances = narrow();
+  HeatTolerances tolerances;
+  tolerances.ranges = {{"C", 0.50, 0.60}};
+  tolerances.standard_deviations = {{"V", 0.05}};
   tolerances.segregation_percent = 5.0;
   const auto run = [&](std::size_t threads) {
-    return tolerance_band(punch(), kSoak, tolerances, {}, sampling(40, threads, true));
+    return tolerance_band(punch(), kSoak, tolerances,
+                          {quantities::matrix("C"), quantities::volume_percent("MC")},
+                          sampling(36, threads, true));
   };
   const ToleranceBand serial = run(1);
   for (const std::size_t threads : {2u, 5u}) {
@@ -191,7 +195,7 @@ TEST_CASE("a segregated place has the carbon activity of the heat, Eq. (U4)") {
       return heats.at(std::vector<double>{percent}).state;
     };
     const State equal = place(SegregatedCarbon::equal_activity);
-    CHECK(equal.carbon_activity == doctest::Approx(heat.carbon_activity).epsilon(1e-7));
+    CHECK(std::abs(equal.carbon_activity / heat.carbon_activity - 1.0) < 1e-7);
     CHECK(equal.analysis.given["Cr"] ==
           doctest::Approx(4.5 * (1.0 + percent / 100.0)).epsilon(1e-14));
     // Carbide formers draw carbon (common practice, no source).

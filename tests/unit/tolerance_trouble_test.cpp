@@ -106,7 +106,7 @@ TEST_CASE("samples without a result are counted and left out, never dropped sile
   const Warning* warning = find(band.warnings, "gibbsteel.warning.351");
   REQUIRE(warning);
   CHECK(
-      warning->text.starts_with(std::to_string(unknown) + " of 32 samples and 0 of 0"));
+      warning->text.starts_with(std::to_string(unknown) + " of 32 samples gave no"));
   CHECK(band.full().find("NOT USABLE") != std::string::npos);
 }
 
@@ -169,8 +169,8 @@ TEST_CASE("an element that the steel lacks, and one that the file does not model
                              .changed(change)
                              .soak(Temperature::celsius(1120))
                              .matrix.weight_percent["C"];
-    CHECK(carbon.contributions[i].slope ==
-          doctest::Approx((value - carbon.nominal) / 0.01).epsilon(0.01));
+    const double slope = (value - carbon.nominal) / 0.01;
+    CHECK(std::abs(carbon.contributions[i].slope - slope) < 0.01 * std::abs(slope));
   }
   CHECK(std::abs(carbon.sampled.standard_deviation -
                  carbon.first_order.standard_deviation) <

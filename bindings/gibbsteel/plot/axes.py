@@ -119,8 +119,11 @@ def room_on_top(
     axes: Sequence[tuple[Axes, float]],
     handles: Sequence[Any],
     cautions: Sequence[Caution],
+    gaps: Sequence[tuple[float, float]] = (),
 ) -> None:
     """A legend and the cautions above all data, which reach up to the given numbers.
+
+    `gaps` are temperature ranges without a usable result: hatched, below all that.
 
     The first of the axes carries them; the others (of a second scale) get the same
     room, so that nothing lies under the legend.
@@ -143,15 +146,19 @@ def room_on_top(
             labelspacing=0.35,
         )
     for caution in cautions:
-        _draw_caution(ax, caution, 1.0 - (used + 0.5 * _CAUTION_ROW) / height)
+        _draw_caution(ax, caution, 1.0 - (used + 0.5 * _CAUTION_ROW) / height, width)
         used += _CAUTION_ROW
     share = min(0.7, (used + 4.0) / height)
+    mark_not_usable(ax, gaps, 1.0 - share)
     for one, highest in axes:
         one.set_ylim(0.0, (highest if highest > 0.0 else 1.0) / (1.0 - share))
 
 
-def _draw_caution(ax: Axes, caution: Caution, y: float) -> None:
-    """Bars over the temperatures of a caution, and its words where there is room."""
+def _draw_caution(ax: Axes, caution: Caution, y: float, width: float) -> None:
+    """Bars over the temperatures of a caution, and its words where there is room.
+
+    `y` is a fraction of the axes, `width` that of the axes [pt].
+    """
     across = ax.get_xaxis_transform()  # x: data, y: fraction of the axes
     for low, high in caution.ranges:
         ax.plot(
@@ -163,7 +170,7 @@ def _draw_caution(ax: Axes, caution: Caution, y: float) -> None:
             solid_capstyle="butt",
             gid="caution",
         )
-    place, align, shift = _place_of_words(ax, caution)
+    place, align, shift = _place_of_words(ax.get_xlim(), caution, width)
     ax.annotate(
         caution.label,
         (place, y),
@@ -179,13 +186,15 @@ def _draw_caution(ax: Axes, caution: Caution, y: float) -> None:
     )
 
 
-def _place_of_words(ax: Axes, caution: Caution) -> tuple[float, str, float]:
+def _place_of_words(
+    limits: tuple[float, float], caution: Caution, width: float
+) -> tuple[float, str, float]:
     """Beside the last bar, or on it where there is no room: x, alignment, gap [pt]."""
-    left, right = ax.get_xlim()
+    left, right = limits
     ranges = caution.ranges
     low, high = ranges[-1]
     letters = _LETTER * len(caution.label) + 8.0  # [pt]
-    needed = letters / size_in_points(ax)[0] * (right - left)
+    needed = letters / width * (right - left)
     if low - (ranges[-2][1] if len(ranges) > 1 else left) >= needed:
         return low, "right", -4.0
     if right - high >= needed:
@@ -193,12 +202,15 @@ def _place_of_words(ax: Axes, caution: Caution) -> tuple[float, str, float]:
     return 0.5 * (left + right), "center", 0.0
 
 
-def mark_not_usable(ax: Axes, ranges: Sequence[tuple[float, float]]) -> None:
-    """Grey hatching over the gaps that soaks without a usable result leave."""
-    for low, high in ranges:
+def mark_not_usable(
+    ax: Axes, gaps: Sequence[tuple[float, float]], top: float = 1.0
+) -> None:
+    """Grey hatching over temperature ranges, up to a fraction of the axes."""
+    for low, high in gaps:
         ax.axvspan(
             low,
             high,
+            ymax=top,
             facecolor="none",
             edgecolor="0.6",
             hatch="xxx",

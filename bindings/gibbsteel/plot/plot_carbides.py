@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING, Any
 from .._core import State, Sweep
 from .axes import (
     heading,
-    mark_not_usable,
     markers,
     no_such_option,
     own_or_given,
@@ -101,10 +100,9 @@ def _finish(
     raised: float,
 ) -> None:
     ax.set_ylabel("carbide in the steel [vol%]")
-    mark_not_usable(ax, not_usable(states))
     highest = max((x for x in total if not math.isnan(x)), default=0.0)
     heading(ax, title_of(states), notes_of(states, volumes=True), raised)
-    room_on_top([(ax, highest)], handles, cautions_of(states))
+    room_on_top([(ax, highest)], handles, cautions_of(states), not_usable(states))
 
 
 def _only_where_present(values: Sequence[float]) -> list[float]:

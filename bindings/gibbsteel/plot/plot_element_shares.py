@@ -6,7 +6,7 @@ import math
 from typing import TYPE_CHECKING, Any
 
 from .._core import Sweep
-from .axes import heading, mark_not_usable, own_or_given, room_on_top, temperature_axis
+from .axes import heading, own_or_given, room_on_top, temperature_axis
 from .cautions import cautions_of, not_usable
 from .phase_styles import in_order
 from .stack import draw_stack
@@ -71,9 +71,8 @@ def element_shares(
     handles = draw_stack(ax, celsius, columns, kw)
     name = "carbon" if element == "C" else element
     ax.set_ylabel(f"share of the {name} in the steel [%]")
-    mark_not_usable(ax, not_usable(states))
     heading(ax, title_of(states), notes_of(states), raised)
-    room_on_top([(ax, 100.0)], handles, cautions_of(states))
+    room_on_top([(ax, 100.0)], handles, cautions_of(states), not_usable(states))
     ax.set_yticks(range(0, 101, 20))
     return ax
 

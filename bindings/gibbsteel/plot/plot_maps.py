@@ -44,7 +44,7 @@ def maps(
     quantities = [carbide_volume_percent(), matrix("C")]
     check_grid(grid)
     if axes is None:
-        axes = pyplot().subplots(1, 2, figsize=(11.0, 5.0), layout="constrained")[1]
+        axes = pyplot().subplots(1, 2, figsize=(12.4, 5.4), layout="constrained")[1]
     places = list(axes)
     if len(places) != 2:
         raise cannot_draw("axes", f"are {len(places)}", "give two")

@@ -92,16 +92,16 @@ def matrix(
     ax.set_ylabel("alloying elements in the matrix [wt%]")
     if chosen[0] == "C":
         right.set_ylabel("carbon in the matrix [wt%]")
-    for on in highest:
-        mark_not_usable(on, not_usable(states))
+    gaps = not_usable(states)
     heading(ax, title_of(states), notes_of(states), raised)
     if right is not ax and carbon_ax is None:
         handles[0].set_label("C (right)")
     elif right is not ax:  # a panel of its own: neither legend nor room for one
         handles = handles[1:]
         right.set_xlim(ax.get_xlim())
+        mark_not_usable(right, gaps)
         right.set_ylim(0.0, 1.05 * (highest.pop(right) or 1.0))
-    room_on_top(list(highest.items()), handles, cautions_of(states))
+    room_on_top(list(highest.items()), handles, cautions_of(states), gaps)
     return ax
 
 
@@ -111,7 +111,8 @@ def _carbon_axes(ax: Axes, carbon_ax: Axes | None) -> Axes:
 
 def _chosen(states: Sequence[State], elements: str | Sequence[str] | None) -> list[str]:
     """The elements to draw, carbon first."""
-    known = list(states[0].analysis.modelled)
+    given = states[0].analysis.modelled
+    known = [symbol for symbol, percent in given.items() if percent > 0.0]
     if elements is None:
         chosen = [symbol for symbol in known if symbol != "Fe"]
     else:

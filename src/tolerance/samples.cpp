@@ -1,12 +1,10 @@
-#include "tolerance/sample_heats.hpp"
+#include "tolerance/samples.hpp"
 
 #include <algorithm>
 #include <cmath>
 
 #include "internal/parallel_for.hpp"
-#include "tolerance/input_distribution.hpp"
 #include "tolerance/sample_statistics.hpp"
-#include "tolerance/sobol_points.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -33,8 +31,7 @@ void count_kinds(const std::vector<std::string>& kinds,
   }
 }
 
-void keep(const std::vector<double>& point, const HeatNumbers& numbers,
-          ToleranceBand& band) {
+void keep(const std::vector<double>& point, const SampleNumbers& numbers, Band& band) {
   band.sample_inputs.insert(band.sample_inputs.end(), point.begin(), point.end());
   band.sample_values.insert(band.sample_values.end(), numbers.values.begin(),
                             numbers.values.end());
@@ -54,7 +51,7 @@ std::vector<double> column_of(const std::vector<double>& table, std::size_t colu
   return values;
 }
 
-void summarize(std::size_t q, ToleranceBand& band) {
+void summarize(std::size_t q, Band& band) {
   const auto all = column_of(band.sample_values, q, band.quantities.size());
   QuantityBand& quantity = band.quantities[q];
   const auto known_of = [&](const std::vector<double>& column) {
@@ -81,16 +78,16 @@ void summarize(std::size_t q, ToleranceBand& band) {
 
 }  // namespace
 
-std::vector<HeatNumbers> numbers_at(const HeatSoaks& heats,
-                                    const std::vector<std::vector<double>>& points,
-                                    const std::vector<Quantity>& quantities,
-                                    std::size_t threads) {
-  std::vector<HeatSoak> soaks(points.size());
+std::vector<SampleNumbers> numbers_at(const SoakAt& soak,
+                                      const std::vector<std::vector<double>>& points,
+                                      const std::vector<Quantity>& quantities,
+                                      std::size_t threads) {
+  std::vector<SampleSoak> soaks(points.size());
   parallel_for(points.size(), threads,
-               [&](std::size_t i) { soaks[i] = heats.at(points[i]); });
-  std::vector<HeatNumbers> all;
+               [&](std::size_t i) { soaks[i] = soak(points[i]); });
+  std::vector<SampleNumbers> all;
   for (const auto& [state, trouble] : soaks) {
-    HeatNumbers numbers{{}, kinds_in(state), trouble};
+    SampleNumbers numbers{{}, kinds_in(state), trouble};
     for (const Quantity& quantity : quantities)
       numbers.values.push_back(trouble.empty() ? quantity.value(state)
                                                : Occurrence::kUnknown);
@@ -99,31 +96,34 @@ std::vector<HeatNumbers> numbers_at(const HeatSoaks& heats,
   return all;
 }
 
-void take_samples(const HeatSoaks& heats, const std::vector<Quantity>& quantities,
-                  const ToleranceOptions& options, ToleranceBand& band) {
-  const std::size_t columns = band.inputs.size();
-  const auto unit = sobol_points(options.samples, columns, options.seed);
-  while (band.samples < options.samples && !band.cancelled) {
+void prepare_band(const std::vector<Quantity>& quantities, Band& band) {
+  for (const Quantity& quantity : quantities) {
+    QuantityBand& q = band.quantities.emplace_back();
+    q.name = quantity.name();
+    q.unit = quantity.unit();
+    q.nominal = quantity.value(band.nominal);
+    for (const TolerancedInput& input : band.inputs)
+      q.contributions.emplace_back().input = input.name;
+  }
+  for (const std::string& kind : kinds_in(band.nominal))
+    band.phases.push_back({kind, true, 0.0});
+}
+
+void take_samples(const SamplePlan& plan, const std::vector<Quantity>& quantities,
+                  Band& band) {
+  while (band.samples < band.samples_asked && !band.cancelled) {
     std::vector<std::vector<double>> points;
-    const std::size_t end = std::min(band.samples + kBatch, options.samples);
-    for (std::size_t row = band.samples; row < end; ++row) {
-      std::vector<double> point;
-      for (std::size_t i = 0; i < columns; ++i)
-        point.push_back(quantile_of(band.inputs[i], unit[row * columns + i]));
-      points.push_back(std::move(point));
-    }
-    const auto numbers = numbers_at(heats, points, quantities, options.threads);
+    const std::size_t end = std::min(band.samples + kBatch, band.samples_asked);
+    for (std::size_t row = band.samples; row < end; ++row)
+      points.push_back(plan.point(row));
+    const auto numbers = numbers_at(plan.soak, points, quantities, plan.threads);
     for (std::size_t i = 0; i < points.size(); ++i) keep(points[i], numbers[i], band);
-    const bool more = band.samples < options.samples || options.corners;
-    if (options.progress && !options.progress(band.samples) && more)
-      band.cancelled = true;
+    const bool more = band.samples < band.samples_asked || plan.more_to_come;
+    if (plan.progress && !plan.progress(band.samples) && more) band.cancelled = true;
   }
   const auto usable = static_cast<double>(band.samples - band.unusable.size());
   for (PhaseShare& phase : band.phases)
     phase.share = usable > 0.0 ? phase.share / usable : Occurrence::kUnknown;
-}
-
-void summarize_samples(ToleranceBand& band) {
   for (std::size_t q = 0; q < band.quantities.size(); ++q) summarize(q, band);
 }
 

@@ -1,4 +1,4 @@
-#include "tolerance/tolerance_warnings.hpp"
+#include "tolerance/band_warnings.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -20,7 +20,7 @@ void append(std::string& list, const std::string& item) {
 }
 
 /// Each distinct remark once.
-void first_order(const ToleranceBand& band, Warnings& warnings) {
+void first_order(const Band& band, Warnings& warnings) {
   std::vector<std::string> seen;
   for (const QuantityBand& q : band.quantities) {
     const std::string& remark = q.first_order.remark;
@@ -36,18 +36,13 @@ void first_order(const ToleranceBand& band, Warnings& warnings) {
   }
 }
 
-void unusable(const ToleranceBand& band, Warnings& warnings) {
-  const std::size_t samples = band.unusable.size();
-  const std::size_t corners = band.unusable_corners.size();
-  if (samples + corners == 0) return;
-  const std::string& reason =
-      (samples > 0 ? band.unusable : band.unusable_corners).front().reason;
+void left_out(const std::string& what, std::size_t all,
+              const std::vector<UnusableSample>& unusable, Warnings& warnings) {
+  if (unusable.empty()) return;
   add(codes::kSamplesLeftOut,
-      std::to_string(samples) + " of " + std::to_string(band.samples) +
-          " samples and " + std::to_string(corners) + " of " +
-          std::to_string(band.corners) +
-          " corners gave no usable result and are left out of the bands; the first: " +
-          reason + ".",
+      std::to_string(unusable.size()) + " of " + std::to_string(all) + " " + what +
+          " gave no usable result and are left out of the bands; the first: " +
+          unusable.front().reason + ".",
       warnings);
 }
 
@@ -88,7 +83,7 @@ void outside_validity(const ParameterSet& set, const ToleranceBand& band,
         warnings);
 }
 
-void phase_changes(const ToleranceBand& band, Warnings& warnings) {
+void phase_changes(const Band& band, Warnings& warnings) {
   std::string list;
   for (const PhaseShare& phase : band.phases)
     if (phase.share != (phase.nominal ? 1.0 : 0.0) && !std::isnan(phase.share))
@@ -104,14 +99,20 @@ void phase_changes(const ToleranceBand& band, Warnings& warnings) {
 
 }  // namespace
 
-std::vector<Warning> tolerance_warnings(const ParameterSet& set,
-                                        const ToleranceBand& band) {
+std::vector<Warning> band_warnings(const Band& band) {
   Warnings warnings;
   first_order(band, warnings);
-  unusable(band, warnings);
+  left_out("samples", band.samples, band.unusable, warnings);
+  phase_changes(band, warnings);
+  return warnings;
+}
+
+std::vector<Warning> tolerance_warnings(const ParameterSet& set,
+                                        const ToleranceBand& band) {
+  Warnings warnings = band_warnings(band);
+  left_out("corners", band.corners, band.unusable_corners, warnings);
   beyond_corners(band, warnings);
   outside_validity(set, band, warnings);
-  phase_changes(band, warnings);
   return warnings;
 }
 
