@@ -154,8 +154,8 @@ def _write_beside(
     taken: list[Any],
     dots: Sequence[Any],
 ) -> None:
-    """The name in the nearest free place, and a thin line to the field. Where no place is
-    free the name stands on the right of the axes."""
+    """The name in the nearest free place, and a thin line to the field; on the right of
+    the axes where no place is free."""
     label = _short(field.label)
     half = _half_size(ax, label)
     best = _in_pixels(ax, np.array([field.label_point]))[0]
