@@ -129,9 +129,8 @@ def _write_inside(ax: Axes, field: SectionField, taken: list[Any]) -> bool:
 
 
 def _free_places(ax: Axes, half: Points, best: Points) -> Points:
-    """Places inside the axes [pixels], the nearest to `best` first, none straight to the
-    left or right of it or above or below: a thin line to there is seen beside others.
-    """
+    """Places inside the axes [pixels], the nearest to `best` first; none straight beside,
+    above or below it, where a thin line could lie on a boundary."""
     low = np.array([ax.bbox.x0, ax.bbox.y0]) + half
     high = np.array([ax.bbox.x1, ax.bbox.y1]) - half
     axes = [np.linspace(a, b, 2 * _TRIES) for a, b in zip(low, high, strict=True)]
