@@ -129,7 +129,7 @@ def _write_inside(ax: Axes, field: SectionField, taken: list[Any]) -> bool:
 
 
 def _free_places(ax: Axes, half: Points, best: Points) -> Points:
-    """Places inside the axes [pixels], the nearest to `best` first; none straight beside,
+    """Places inside the axes [pixels], nearest to `best` first; none straight beside,
     above or below it, where a thin line could lie on a boundary."""
     low = np.array([ax.bbox.x0, ax.bbox.y0]) + half
     high = np.array([ax.bbox.x1, ax.bbox.y1]) - half
