@@ -105,15 +105,11 @@ class CompositionSearchMethods:
             mass_percent=mass_percent,
             carbon_activity=carbon_activity,
         )
-        low, high = range_of(percent, "range", "gibbsteel.input.268")
+        ends = range_of(percent, "range", "gibbsteel.input.268")
+        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+        soak = soak_options(graphite, None, suppressed, False, None)
         chosen: dict[str, Any] = {"steps": steps, "tolerance": tolerance}
+        given = {key: number for key, number in chosen.items() if number is not None}
         return _core.composition_for(
-            self._core,
-            element,
-            *wanted,
-            low,
-            high,
-            one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),
-            soak_options(graphite, None, suppressed, False, None),
-            **{key: given for key, given in chosen.items() if given is not None},
+            self._core, element, *wanted, *ends, at, soak, **given
         )

@@ -30,15 +30,17 @@ PhaseProof prove_phase(const Candidate& candidate, std::span<const double> mu,
   std::vector<Box> open{whole_box(phase)};
   const auto begin = Clock::now();
   PhaseProof proof;
+  const auto stop = [&](PhaseProof::Outcome why) {
+    proof.outcome = why;
+    proof.boxes_left = static_cast<long>(open.size());
+    return proof;
+  };
   while (!open.empty()) {
     const std::chrono::duration<double> elapsed = Clock::now() - begin;
-    if (proof.boxes >= limits.most_boxes || elapsed.count() > limits.most_seconds) {
-      proof.outcome = proof.boxes >= limits.most_boxes
-                          ? PhaseProof::Outcome::out_of_boxes
-                          : PhaseProof::Outcome::out_of_time;
-      proof.boxes_left = static_cast<long>(open.size());
-      return proof;
-    }
+    if (proof.boxes >= limits.most_boxes)
+      return stop(PhaseProof::Outcome::out_of_boxes);
+    if (elapsed.count() > limits.most_seconds)
+      return stop(PhaseProof::Outcome::out_of_time);
     Box box = std::move(open.back());
     open.pop_back();
     ++proof.boxes;
