@@ -18,6 +18,14 @@ std::vector<Interval> lowered_weights(const CompiledPhase& phase,
   return weights;
 }
 
+void cut_in_two(Box box, std::size_t i, std::vector<Box>& open) {
+  const double middle = 0.5 * (box[i].lo + box[i].hi);
+  open.push_back(box);
+  open.back()[i].lo = middle;
+  box[i].hi = middle;
+  open.push_back(std::move(box));
+}
+
 }  // namespace
 
 PhaseProof prove_phase(const Candidate& candidate, std::span<const double> mu,
@@ -54,12 +62,7 @@ PhaseProof prove_phase(const Candidate& candidate, std::span<const double> mu,
       return proof;
     }
     if (verdict != Verdict::undecided) continue;
-    const std::size_t i = bound.split();
-    const double middle = 0.5 * (box[i].lo + box[i].hi);
-    open.push_back(box);
-    open.back()[i].lo = middle;
-    box[i].hi = middle;
-    open.push_back(std::move(box));
+    cut_in_two(std::move(box), bound.split(), open);
   }
   proof.outcome = PhaseProof::Outcome::proven;
   return proof;
