@@ -11,13 +11,14 @@ using Holder = std::shared_ptr<ParameterSet>;
 
 SoakOptions soak_options(bool graphite, std::optional<std::vector<std::string>> phases,
                          std::vector<std::string> suppressed, bool at_soak_temperature,
-                         const SolveOptions& solve) {
+                         const SolveOptions& solve, int prove_every) {
   SoakOptions options;
   options.graphite = graphite;
   options.phases = std::move(phases);
   options.suppressed = std::move(suppressed);
   options.basis = at_soak_temperature ? VolumeBasis::soak : VolumeBasis::room;
   options.solve = solve;
+  options.prove_every = prove_every;
   return options;
 }
 
@@ -36,7 +37,7 @@ void bind_steel(py::module_& m) {
   py::class_<SoakOptions>(m, "SoakOptions")
       .def(py::init(&soak_options), py::kw_only(), py::arg("graphite"),
            py::arg("phases"), py::arg("suppressed"), py::arg("at_soak_temperature"),
-           py::arg("solve"));
+           py::arg("solve"), py::arg("prove_every"));
 
   py::class_<Steel>(m, "CompiledSteel")
       .def(py::init([](const NamedValues& weight_percent, const std::string& name,

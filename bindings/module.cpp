@@ -26,5 +26,19 @@ PYBIND11_MODULE(_core, m) {
   bind_quantity(m);
   bind_sweep(m);
   bind_steel(m);
+  bind_tolerance_parts(m);
+  bind_tolerance(m);
+  bind_parameter_band(m);
+  bind_matrix_twin(m);
+  bind_comparison(m);
+  bind_measured_carbide(m);
+  bind_composition_for(m);
+  bind_design(m);
   bind_sensitivities(m);
+  bind_soak_grid(m);
+  bind_estimate(m);
+  bind_property_equations(m);
+  bind_hardening(m);
+  bind_section_parts(m);
+  bind_section_map(m);
 }

@@ -26,6 +26,15 @@ std::string heading(const State& state) {
   return name + " at " + degrees(state.temperature);
 }
 
+bool is_measured(const State& state) {
+  return state.solve_report.status == SolveStatus::measured;
+}
+
+/// What the numbers are.
+std::string condition(const State& state) {
+  return is_measured(state) ? "short soak with measured carbide" : "long-hold limit";
+}
+
 /// "austenite + ferrite" when the matrix is not austenite alone; empty otherwise.
 std::string unusual_matrix(const State& state) {
   std::string text;
@@ -68,6 +77,7 @@ std::string composition_table(const State& state) {
 
 /// That the solution was checked, and the absent kind that is nearest to forming.
 std::string solution(const State& state) {
+  if (is_measured(state)) return "solution: " + state.solve_report.reason;
   const std::string* nearest = nullptr;
   double force = 0.0;
   for (const auto& entry : state.driving_force) {
@@ -96,7 +106,7 @@ std::string warnings_text(const State& state) {
 std::string State::brief() const {
   if (!usable()) return heading(*this) + ": " + solve_report.brief();
   const bool by_mass = std::isnan(carbide_volume_percent);
-  std::string text = heading(*this) + ", long-hold limit: " +
+  std::string text = heading(*this) + ", " + condition(*this) + ": " +
                      (by_mass ? fixed(carbide_mass_percent, 1) + " wt%"
                               : fixed(carbide_volume_percent, 1) + " vol%") +
                      " carbide";
@@ -113,11 +123,14 @@ std::string State::brief() const {
 
 std::string State::full() const {
   const std::string top =
-      heading(*this) + ", long-hold limit\n" + internal::analysis_text(*this) +
+      heading(*this) + ", " + condition(*this) + "\n" + internal::analysis_text(*this) +
       internal::wrapped("parameters: " + parameters + ", " + parameters_hash, kWidth,
                         2);
   const std::string end =
-      warnings_text(*this) + internal::wrapped(internal::kCaution, kWidth, 0);
+      warnings_text(*this) + internal::wrapped(is_measured(*this)
+                                                   ? internal::kMeasuredCaution
+                                                   : internal::kCaution,
+                                               kWidth, 0);
   if (!usable()) return solve_report.brief() + "\n" + top + end;
   std::string text = top + internal::wrapped(solution(*this), kWidth, 2) +
                      internal::basis_text(*this) + "\n" + amounts_table(*this) + "\n" +

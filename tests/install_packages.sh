@@ -9,7 +9,7 @@ set -euo pipefail
 
 run_packages=(
   g++ cmake ninja-build
-  libeigen3-dev libboost-math-dev nlohmann-json3-dev
+  libeigen3-dev libboost-math-dev nlohmann-json3-dev libnlopt-dev
   pybind11-dev python3-dev python3-numpy
 )
 test_packages=(
@@ -17,7 +17,7 @@ test_packages=(
   doctest-dev libbenchmark-dev
   python3-pytest python3-hypothesis python3-jsonschema
   python3-setuptools python3-wheel python3-venv
-  python3-pandas python3-tqdm mypy
+  python3-pandas python3-tqdm python3-matplotlib python3-xarray mypy
 )
 
 case "${1:-}" in

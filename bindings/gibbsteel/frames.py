@@ -97,3 +97,10 @@ def sweep_to_frame(sweep: Sweep, *, wide: bool = False) -> pd.DataFrame:
         frame.attrs["parameters"] = sweep[0].parameters
         frame.attrs["parameters_hash"] = sweep[0].parameters_hash
     return frame
+
+
+def state_columns(rows: list[tuple[State, dict[str, float]]]) -> pd.DataFrame:
+    """One row per state: its conditions, the given numbers, and how far to trust it."""
+    return _pandas().DataFrame(
+        [{**_conditions(state), **numbers, **_trust(state)} for state, numbers in rows]
+    )

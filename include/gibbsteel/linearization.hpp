@@ -53,6 +53,7 @@ struct EquilibriumSlope {
   double gibbs_energy = 0.0;
 };
 
+/// Work space is kept inside: one object for each thread.
 class Linearization {
  public:
   /// Factors once. Keep `system` alive.

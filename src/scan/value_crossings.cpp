@@ -1,215 +1,67 @@
 #include "scan/value_crossings.hpp"
 
-#include <algorithm>
-#include <cmath>
-#include <numeric>
-
-#include <boost/math/tools/toms748_solve.hpp>
-
-#include "scan/cubic_bounds.hpp"
-#include "scan/stopped.hpp"
-#include "scan/value_samples.hpp"
+#include "internal/slopes_of_soak.hpp"
+#include "scan/value_line.hpp"
 
 namespace gibbsteel::internal {
 namespace {
 
-bool known(const ValueSample& sample) { return std::isfinite(sample.excess); }
+ValueLine line_of(const TemperatureScan& scan, const SearchOptions& search) {
+  ValueLine line;
+  line.scan = &scan.scan;
+  line.solve = [&scan](double s) { return scan.problem.solve(scan.at(s)); };
+  line.state = [&scan](double, const Equilibrium& result) {
+    return scan.problem.state_of(result);
+  };
+  line.slope = [&scan](double, const Equilibrium& result, const State& state) {
+    const auto slopes = slopes_of_soak(scan.problem, result, state,
+                                       {std::vector<std::string>{}, {}, false});
+    return slopes.empty() ? std::nullopt : std::optional(slopes.front());
+  };
+  line.length = scan.range.high.in_kelvin() - scan.range.low.in_kelvin();
+  line.tolerance = search.tolerance / line.length;
+  line.most_soaks = search.most_soaks;
+  line.progress = search.progress;
+  return line;
+}
 
-class CrossingSearch {
- public:
-  CrossingSearch(const TemperatureScan& scan, const Quantity& quantity, double target,
-                 const SearchOptions& search)
-      : scan_(scan),
-        samples_(scan, quantity, target, search),
-        closest_(search.tolerance / 3.0 /
-                 (scan.range.high.in_kelvin() - scan.range.low.in_kelvin())) {
-    found_.target = target;
-    found_.stopped = scan.scan.stopped;
-  }
-
-  TemperatureSearch run() {
-    try {
-      walk();
-    } catch (const Stopped& stop) {
-      found_.stopped = stop.why;
-    }
-    note_extremes();
-    found_.soaks = samples_.soaks();
-    return std::move(found_);
-  }
-
- private:
-  void walk() {
-    const auto& nodes = scan_.scan.nodes;
-    auto event = scan_.scan.events.begin();
-    std::size_t last = nodes.size();  // the last usable one; none yet
-    for (std::size_t i = 0; i < nodes.size(); ++i) {
-      if (!nodes[i].usable()) continue;
-      if (last != nodes.size() && !inside_gap(nodes[last].s, nodes[i].s)) {
-        const bool change = event != scan_.scan.events.end() && event->below == last;
-        if (change) ++event;
-        step(samples_.at(nodes[last].s), samples_.at(nodes[i].s), change);
-      }
-      last = i;
-    }
-    for (const LineGap& gap : scan_.scan.gaps) add_gap(gap.from, gap.to, gap.reason);
-    std::sort(found_.gaps.begin(), found_.gaps.end(),
-              [](const PhaseGap& a, const PhaseGap& b) { return a.low < b.low; });
-  }
-
-  bool inside_gap(double from, double to) const {
-    const auto& gaps = scan_.scan.gaps;
-    return std::any_of(gaps.begin(), gaps.end(), [&](const LineGap& gap) {
-      return gap.from <= from && to <= gap.to;
-    });
-  }
-
-  void step(ValueSample& a, ValueSample& b, bool change) {
-    if (!change) return within(a, b);
-    if (!known(a) && !known(b)) return add_unknown(a, b);
-    if (!known(a) || !known(b)) return;  // as narrow as the tolerance
-    if (a.excess == 0.0 && b.excess == 0.0) return add_equal(a, b);
-    if (!differ(a, b)) return;
-    add_crossing(a, b, is_jump(a, b));
-    found_.crossings.back().bracket_width = width(a, b);
-  }
-
-  static bool differ(const ValueSample& a, const ValueSample& b) {
-    if (a.excess == 0.0 || b.excess == 0.0) return a.excess != b.excess;
-    return std::signbit(a.excess) != std::signbit(b.excess);
-  }
-
-  /// More than both slopes together explain.
-  bool is_jump(ValueSample& a, ValueSample& b) {
-    constexpr double kFar = 10.0, kNoise = 1e-6;
-    const double h = b.s - a.s;
-    const double smooth =
-        h * std::max(std::abs(samples_.slope(a)), std::abs(samples_.slope(b)));
-    return std::abs(b.excess - a.excess) > kFar * smooth + kNoise;
-  }
-
-  /// Everything between two soaks with the same phases.
-  void within(ValueSample& a, ValueSample& b) {
-    if (!known(a) && !known(b)) return add_unknown(a, b);
-    if (a.excess == 0.0 && b.excess == 0.0) return add_equal(a, b);
-    const bool narrow = b.s - a.s <= closest_;
-    if (!known(a) || !known(b)) return narrow ? add_unknown(a, b) : split(a, b);
-    const bool crosses = differ(a, b);
-    if (narrow) {
-      if (crosses) add_crossing(a, b, false);
-      return;
-    }
-    const double sign = a.excess + b.excess < 0.0 ? -1.0 : 1.0;
-    const EndValues ends{sign * a.excess, sign * b.excess, sign * samples_.slope(a),
-                         sign * samples_.slope(b)};
-    const double h = b.s - a.s;
-    if (!crosses && stays_positive(ends, h, 0.0)) return;
-    if (!crosses || !is_monotonic(ends, h)) return split(a, b);
-    if (!locate(a, b)) split(a, b);
-  }
-
-  void split(ValueSample& a, ValueSample& b) {
-    ValueSample& middle = samples_.at(std::midpoint(a.s, b.s));
-    within(a, middle);
-    within(middle, b);
-  }
-
-  /// The only root between two soaks. @return false when a soak was not usable
-  bool locate(ValueSample& a, ValueSample& b) {
-    constexpr double kPart = 0.03;  // of the distance at which phase changes are known
-    bool lost = false;
-    const auto value = [&](double s) {
-      const double excess = samples_.at(s).excess;
-      lost = lost || !std::isfinite(excess);
-      return lost ? 0.0 : excess;  // 0 ends the search
-    };
-    const auto close = [&](double from, double to) {
-      return std::abs(to - from) <= kPart * closest_;
-    };
-    if (a.excess != 0.0 && b.excess != 0.0) {
-      std::uintmax_t most = 100;
-      const auto [low, high] = boost::math::tools::toms748_solve(
-          value, a.s, b.s, a.excess, b.excess, close, most);
-      if (lost) return false;
-      add_crossing(samples_.at(low), samples_.at(high), false);
-    } else {
-      add_crossing(a, b, false);
-    }
-    return true;
-  }
-
-  void add_crossing(const ValueSample& a, const ValueSample& b, bool jump) {
-    const ValueSample& root = jump || std::abs(a.excess) <= std::abs(b.excess) ? a : b;
-    const bool again = !found_.crossings.empty() && root.excess == 0.0 &&
-                       found_.crossings.back().temperature == root.state.temperature;
-    if (again) return;
-    Crossing crossing;
-    crossing.temperature = root.state.temperature;
-    crossing.bracket_width = root.excess == 0.0 ? 0.0 : width(a, b);
-    crossing.kind = jump ? CrossingKind::jump : CrossingKind::crossing;
-    crossing.rising = a.excess == b.excess ? samples_.slope(samples_.at(a.s)) > 0.0
-                                           : b.excess > a.excess;
-    crossing.value = root.excess + found_.target;
-    crossing.below = a.excess + found_.target;
-    crossing.above = b.excess + found_.target;
-    crossing.state = root.state;
-    found_.crossings.push_back(std::move(crossing));
-  }
-
-  double width(const ValueSample& a, const ValueSample& b) const {
-    return scan_.at(b.s).in_kelvin() - scan_.at(a.s).in_kelvin();
-  }
-
-  void add_equal(const ValueSample& a, const ValueSample& b) {
-    if (!found_.equal.empty() && found_.equal.back().high == scan_.at(a.s))
-      found_.equal.back().high = scan_.at(b.s);
-    else
-      found_.equal.push_back({scan_.at(a.s), scan_.at(b.s)});
-  }
-
-  void add_unknown(const ValueSample& a, const ValueSample& b) {
-    const ValueSample& bad = known(a) ? b : a;
-    add_gap(a.s, b.s,
-            bad.state.usable() ? "the quantity has no value there"
-                               : bad.state.solve_report.reason);
-  }
-
-  void add_gap(double from, double to, const std::string& reason) {
-    const PhaseGap gap{scan_.at(from), scan_.at(to), reason};
-    const bool joins = !found_.gaps.empty() && found_.gaps.back().high == gap.low &&
-                       found_.gaps.back().reason == reason;
-    if (joins)
-      found_.gaps.back().high = gap.high;
-    else
-      found_.gaps.push_back(gap);
-  }
-
-  void note_extremes() {
-    for (const auto& [s, sample] : samples_.all()) {
-      if (!known(sample)) continue;
-      const ValueAt here{sample.excess + found_.target, sample.state.temperature};
-      if (!(found_.lowest.value <= here.value)) found_.lowest = here;
-      if (!(found_.highest.value >= here.value)) found_.highest = here;
-    }
-  }
-
-  const TemperatureScan& scan_;
-  ValueSamples samples_;
-  double closest_;
-  TemperatureSearch found_;
-};
+Crossing crossing_of(const TemperatureScan& scan, const LineCrossing& found) {
+  Crossing crossing;
+  crossing.temperature = found.state.temperature;
+  crossing.bracket_width =
+      found.width * (scan.range.high.in_kelvin() - scan.range.low.in_kelvin());
+  crossing.kind = found.kind;
+  crossing.rising = found.rising;
+  crossing.value = found.value;
+  crossing.below = found.below;
+  crossing.above = found.above;
+  crossing.state = found.state;
+  return crossing;
+}
 
 }  // namespace
 
 TemperatureSearch find_crossings(const TemperatureScan& scan, const Quantity& quantity,
                                  double target, const SearchOptions& search) {
-  TemperatureSearch found = CrossingSearch(scan, quantity, target, search).run();
+  const LineSearch line = search_line(line_of(scan, search), quantity, target);
+  TemperatureSearch found;
   found.steel = scan.problem.blank.steel;
   found.analysis = scan.problem.blank.analysis;
   found.parameters = scan.problem.blank.parameters;
   found.quantity = quantity.name();
   found.unit = quantity.unit();
+  found.target = target;
   found.range = scan.range;
+  for (const LineCrossing& crossing : line.crossings)
+    found.crossings.push_back(crossing_of(scan, crossing));
+  for (const LineSpan& span : line.equal)
+    found.equal.push_back({scan.at(span.from), scan.at(span.to)});
+  for (const LineGap& gap : line.gaps)
+    found.gaps.push_back({scan.at(gap.from), scan.at(gap.to), gap.reason});
+  found.lowest = {line.lowest.value, scan.at(line.lowest.s)};
+  found.highest = {line.highest.value, scan.at(line.highest.s)};
+  found.soaks = line.soaks;
+  found.stopped = line.stopped;
   return found;
 }
 

@@ -1,21 +1,20 @@
 #include "scan/value_samples.hpp"
 
-#include "internal/slopes_of_soak.hpp"
 #include "scan/stopped.hpp"
 
 namespace gibbsteel::internal {
 
-ValueSamples::ValueSamples(const TemperatureScan& scan, const Quantity& quantity,
-                           double target, const SearchOptions& search)
-    : scan_(scan), quantity_(quantity), target_(target), search_(search) {
-  for (const LineNode& node : scan.scan.nodes) add(node.s, node.result);
+ValueSamples::ValueSamples(const ValueLine& line, const Quantity& quantity,
+                           double target)
+    : line_(line), quantity_(quantity), target_(target) {
+  for (const LineNode& node : line.scan->nodes) add(node.s, node.result);
 }
 
 void ValueSamples::add(double s, const Equilibrium& result) {
   ValueSample sample;
   sample.s = s;
   sample.result = &result;
-  sample.state = scan_.problem.state_of(result);
+  sample.state = line_.state(s, result);
   sample.excess = quantity_.value(sample.state) - target_;
   samples_.emplace(s, std::move(sample));
 }
@@ -23,22 +22,18 @@ void ValueSamples::add(double s, const Equilibrium& result) {
 ValueSample& ValueSamples::at(double s) {
   const auto known = samples_.find(s);
   if (known != samples_.end()) return known->second;
-  const auto [it, added] = added_.emplace(s, scan_.problem.solve(scan_.at(s)));
+  const auto [it, added] = added_.emplace(s, line_.solve(s));
   add(s, it->second);
-  count_soak(search_, search_.most_soaks, soaks());
+  count_soak(line_, line_.most_soaks, soaks());
   return samples_.at(s);
 }
 
 double ValueSamples::slope(ValueSample& sample) {
   if (sample.slope) return *sample.slope;
-  const auto slopes = slopes_of_soak(scan_.problem, *sample.result, sample.state,
-                                     {std::vector<std::string>{}, {}, false});
-  const double length = scan_.range.high.in_kelvin() - scan_.range.low.in_kelvin();
-  const double slope = slopes.empty()
-                           ? Occurrence::kUnknown
-                           : length * quantity_.slope(sample.state, slopes.front());
-  sample.slope = slope;
-  return slope;
+  const auto of_state = line_.slope(sample.s, *sample.result, sample.state);
+  sample.slope = of_state ? line_.length * quantity_.slope(sample.state, *of_state)
+                          : Occurrence::kUnknown;
+  return *sample.slope;
 }
 
 }  // namespace gibbsteel::internal

@@ -1,10 +1,9 @@
 #pragma once
-/// Soaks along a scan and the value of a quantity at each, less its target.
+/// Soaks along a line and the value of a quantity at each, less its target.
 
 #include <map>
 
-#include "gibbsteel/quantity.hpp"
-#include "scan/temperature_scan.hpp"
+#include "scan/value_line.hpp"
 
 namespace gibbsteel::internal {
 
@@ -19,22 +18,22 @@ struct ValueSample {
 class ValueSamples {
  public:
   /// Starts with the nodes of the scan. Both must outlive it.
-  ValueSamples(const TemperatureScan& scan, const Quantity& quantity, double target,
-               const SearchOptions& search);
+  ValueSamples(const ValueLine& line, const Quantity& quantity, double target);
 
   /// Soaks when there is none at s. @throws Stopped
   ValueSample& at(double s);
   double slope(ValueSample& sample);
-  std::size_t soaks() const noexcept { return scan_.scan.nodes.size() + added_.size(); }
+  std::size_t soaks() const noexcept {
+    return line_.scan->nodes.size() + added_.size();
+  }
   const std::map<double, ValueSample>& all() const noexcept { return samples_; }
 
  private:
   void add(double s, const Equilibrium& result);
 
-  const TemperatureScan& scan_;
+  const ValueLine& line_;
   const Quantity& quantity_;
   double target_;
-  const SearchOptions& search_;
   std::map<double, ValueSample> samples_;
   std::map<double, Equilibrium> added_;
 };

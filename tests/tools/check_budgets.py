@@ -24,6 +24,8 @@ def file_budget(path: Path) -> int:
         return 1500  # a stub declares one compiled module and has no behaviour
     if path.parts[0] in ("tests", "benchmarks"):
         return 600
+    if path.name == "error_codes.hpp":
+        return 600  # a table, two lines for each code
     if path.suffix == ".hpp" or (path.parts[0] == "bindings" and path.suffix == ".cpp"):
         return 250
     return 300
