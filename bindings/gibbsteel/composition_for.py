@@ -26,6 +26,11 @@ def range_of(values: Any, place: str, code: str) -> tuple[float, float]:
         raise InputError([problem]) from None
 
 
+def _given(**chosen: Any) -> dict[str, Any]:
+    """Those that are not None: the others keep the default of the core."""
+    return {key: number for key, number in chosen.items() if number is not None}
+
+
 class CompositionSearchMethods:
     """What `Steel` can say about how much of an element is needed."""
 
@@ -105,15 +110,10 @@ class CompositionSearchMethods:
             mass_percent=mass_percent,
             carbon_activity=carbon_activity,
         )
-        low, high = range_of(percent, "range", "gibbsteel.input.268")
-        chosen: dict[str, Any] = {"steps": steps, "tolerance": tolerance}
+        ends = range_of(percent, "range", "gibbsteel.input.268")
+        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+        soak = soak_options(graphite, None, suppressed, False, None)
+        given = _given(steps=steps, tolerance=tolerance)
         return _core.composition_for(
-            self._core,
-            element,
-            *wanted,
-            low,
-            high,
-            one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),
-            soak_options(graphite, None, suppressed, False, None),
-            **{key: given for key, given in chosen.items() if given is not None},
+            self._core, element, *wanted, *ends, at, soak, **given
         )

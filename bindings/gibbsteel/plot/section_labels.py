@@ -101,7 +101,8 @@ def _half_size(ax: Axes, label: str) -> Points:
     box = text.get_window_extent()
     text.remove()
     air = 3.0 * ax.figure.dpi / 72.0
-    return 0.5 * np.array([box.width, box.height]) + air
+    half: Points = 0.5 * np.array([box.width, box.height]) + air
+    return half
 
 
 def _box(place: Points, half: Points) -> Any:
@@ -129,9 +130,8 @@ def _write_inside(ax: Axes, field: SectionField, taken: list[Any]) -> bool:
 
 
 def _free_places(ax: Axes, half: Points, best: Points) -> Points:
-    """Places inside the axes [pixels], the nearest to `best` first, none straight to the
-    left or right of it or above or below: a thin line to there is seen beside others.
-    """
+    """Places inside the axes [pixels], nearest to `best` first; none straight beside,
+    above or below it, where a thin line could lie on a boundary."""
     low = np.array([ax.bbox.x0, ax.bbox.y0]) + half
     high = np.array([ax.bbox.x1, ax.bbox.y1]) - half
     axes = [np.linspace(a, b, 2 * _TRIES) for a, b in zip(low, high, strict=True)]
@@ -154,8 +154,8 @@ def _write_beside(
     taken: list[Any],
     dots: Sequence[Any],
 ) -> None:
-    """The name in the nearest free place, and a thin line to the field. Where no place is
-    free the name stands on the right of the axes."""
+    """The name in the nearest free place, and a thin line to the field; on the right of
+    the axes where no place is free."""
     label = _short(field.label)
     half = _half_size(ax, label)
     best = _in_pixels(ax, np.array([field.label_point]))[0]
