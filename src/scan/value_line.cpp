@@ -67,7 +67,9 @@ class CrossingSearch {
     if (!known(a) && !known(b)) return add_unknown(a, b);
     if (!known(a) || !known(b)) return;  // as narrow as the tolerance
     if (a.excess == 0.0 && b.excess == 0.0) return add_equal(a, b);
-    if (differ(a, b)) add_crossing(a, b, is_jump(a, b));
+    if (!differ(a, b)) return;
+    add_crossing(a, b, is_jump(a, b));
+    found_.crossings.back().width = b.s - a.s;
   }
 
   static bool differ(const ValueSample& a, const ValueSample& b) {

@@ -136,6 +136,30 @@ TEST_CASE("a search that is stopped knows nothing above") {
   CHECK(part.brief().find("NOT COMPLETE (cancelled)") != std::string::npos);
 }
 
+TEST_CASE("nothing usable: a gap with its reason, and no claim") {
+  SoakOptions options;
+  options.phases = {{"M3C"}};
+  const PhaseChanges found = phase_changes(plain(0.4), range(700, 720), options);
+  REQUIRE(found.gaps.size() == 1);
+  CHECK(found.gaps[0].low == celsius(700));
+  CHECK(found.gaps[0].high == celsius(720));
+  CHECK(found.gaps[0].reason ==
+        "no mixture of the allowed phases has this composition");
+  CHECK(found.fields.empty());
+  CHECK_FALSE(found.complete());
+  CHECK(found.brief() ==
+        "plain, 700 to 720 C, long-hold limit: 0 phase changes, 1 GAP");
+  CHECK(
+      found.full().find("NOT KNOWN from 700.00 to 720.00 C: no mixture of the allowed "
+                        "phases has this\n  composition. Changes in there are not "
+                        "listed.\n") != std::string::npos);
+  CHECK(found.dissolution("M3C").status == DissolutionStatus::not_known);
+  const auto target = temperature_for(plain(0.4), quantities::matrix("C"), 0.1,
+                                      range(700, 720), options);
+  CHECK(target.status == TargetStatus::not_computable);
+  CHECK(target.gaps == found.gaps);
+}
+
 TEST_CASE("as text") {
   const PhaseChanges found = phase_changes(plain(0.4), range(700, 800));
   CHECK(found.brief() == "plain, 700 to 800 C, long-hold limit: 2 phase changes");

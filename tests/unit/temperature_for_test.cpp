@@ -121,6 +121,8 @@ TEST_CASE("a value that is kept from a phase change on") {
                                      0.0, range(1100, 1200));
   CHECK(found.status == TargetStatus::found);
   REQUIRE(found.crossings.size() == 1);
+  CHECK(found.crossings[0].bracket_width > 0.0);  // located no closer than the change
+  CHECK(found.crossings[0].bracket_width <= 0.01);
   REQUIRE(found.equal.size() == 1);
   CHECK(found.equal[0].high == celsius(1200));
   CHECK(found.text ==
