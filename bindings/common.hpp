@@ -41,6 +41,8 @@ void bind_soak_grid(py::module_& m);
 void bind_estimate(py::module_& m);
 void bind_property_equations(py::module_& m);
 void bind_hardening(py::module_& m);
+void bind_section_parts(py::module_& m);
+void bind_section_map(py::module_& m);
 
 }  // namespace gibbsteel::python
 

@@ -39,4 +39,6 @@ PYBIND11_MODULE(_core, m) {
   bind_estimate(m);
   bind_property_equations(m);
   bind_hardening(m);
+  bind_section_parts(m);
+  bind_section_map(m);
 }

@@ -2394,3 +2394,218 @@ def soak_grid(
     progress: Callable[[int], object] | None,
 ) -> SoakGrid:
     """Soaks at every pair of values."""
+
+class SectionOptions(_Compiled):
+    """Settings of a section map."""
+
+    def __init__(
+        self,
+        *,
+        temperature_tolerance: float = ...,
+        percent_tolerance: float = ...,
+        columns: int = ...,
+        rows: int = ...,
+        most_soaks: int = ...,
+        threads: int = ...,
+    ) -> None: ...
+    @property
+    def temperature_tolerance(self) -> float:
+        """What a boundary may be off [K]."""
+    @property
+    def percent_tolerance(self) -> float:
+        """What a boundary may be off [wt%]."""
+    @property
+    def columns(self) -> int:
+        """Of the mesh at the start."""
+    @property
+    def rows(self) -> int:
+        """Of the mesh at the start."""
+    @property
+    def most_soaks(self) -> int:
+        """The search stops there and says so."""
+    @property
+    def threads(self) -> int:
+        """0: all cores."""
+
+class SectionAxis(_Compiled):
+    """One axis of a section map."""
+
+    @property
+    def element(self) -> str:
+        """Symbol; empty for an axis of temperature."""
+    @property
+    def low(self) -> float:
+        """[`unit`]"""
+    @property
+    def high(self) -> float:
+        """[`unit`]"""
+    @property
+    def unit(self) -> str:
+        """``"wt%"`` or ``"C"``."""
+    @property
+    def label(self) -> str:
+        """``"C [wt%]"``, ``"temperature [C]"``."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SectionBoundary(_Compiled):
+    """A line between two fields."""
+
+    @property
+    def left(self) -> list[str]:
+        """Phases on the left, walking along the points."""
+    @property
+    def right(self) -> list[str]:
+        """Phases on the right."""
+    @property
+    def left_only(self) -> list[str]:
+        """Phases that vanish to the right."""
+    @property
+    def right_only(self) -> list[str]:
+        """Phases that vanish to the left."""
+    @property
+    def invariant(self) -> bool:
+        """True: a reaction at one temperature."""
+    @property
+    def closed(self) -> bool:
+        """True: the last point is the first."""
+    @property
+    def of_gap(self) -> bool:
+        """True: nothing is known on one side."""
+    @property
+    def points(self) -> _Array:
+        """Shape (n, 2), in the units of the axes."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SectionField(_Compiled):
+    """A region with one set of phases."""
+
+    @property
+    def phases(self) -> list[str]:
+        """Kinds; two of a kind are listed twice."""
+    @property
+    def label(self) -> str:
+        """``"austenite + M3C"``."""
+    @property
+    def label_point(self) -> tuple[float, float]:
+        """A point inside, as far from the outline as can be."""
+    @property
+    def label_room(self) -> float:
+        """Its distance from the outline, as a share of the axes."""
+    @property
+    def area_share(self) -> float:
+        """Of the map, 0 to 1."""
+    @property
+    def outline(self) -> _Array:
+        """Shape (n, 2); closed, the first point is not repeated."""
+    @property
+    def holes(self) -> list[_Array]:
+        """Outlines of the fields inside it."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SectionNode(_Compiled):
+    """A point where boundaries meet."""
+
+    @property
+    def at(self) -> tuple[float, float]:
+        """In the units of the axes."""
+    @property
+    def fields(self) -> list[str]:
+        """Labels of the fields around it."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SectionGap(_Compiled):
+    """A region of which nothing is known."""
+
+    @property
+    def outline(self) -> _Array:
+        """Shape (n, 2); no phase boundary."""
+    @property
+    def reason(self) -> str:
+        """Why nothing is known."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SectionMap(_Compiled):
+    """Which phases are stable where."""
+
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def analysis(self) -> MillAnalysis:
+        """Of the steel that the axes change."""
+    @property
+    def x(self) -> SectionAxis:
+        """The axis to the right."""
+    @property
+    def y(self) -> SectionAxis:
+        """The axis upwards."""
+    @property
+    def celsius(self) -> float | None:
+        """Temperature of a map over two elements [C]; else None."""
+    @property
+    def x_tolerance(self) -> float:
+        """[unit of x]"""
+    @property
+    def y_tolerance(self) -> float:
+        """[unit of y]"""
+    @property
+    def boundaries(self) -> list[SectionBoundary]: ...
+    @property
+    def fields(self) -> list[SectionField]:
+        """Largest first."""
+    @property
+    def nodes(self) -> list[SectionNode]:
+        """Points where boundaries meet."""
+    @property
+    def gaps(self) -> list[SectionGap]:
+        """Regions of which nothing is known."""
+    @property
+    def warnings(self) -> list[SoakWarning]: ...
+    @property
+    def parameters(self) -> str:
+        """Title and edition of the parameter file."""
+    @property
+    def parameters_hash(self) -> str:
+        """ParameterSet.content_hash of the parameter file."""
+    @property
+    def soaks(self) -> int:
+        """Soaks that the search took."""
+    @property
+    def stopped(self) -> str:
+        """Why it is not complete; else empty."""
+    @property
+    def complete(self) -> bool:
+        """True when nothing in the map is unknown."""
+    def field_at(self, x: float, y: float) -> SectionField | None:
+        """The field that holds a point, or None."""
+    def to_frame(self) -> pd.DataFrame:
+        """Points of all boundaries; see gibbsteel.section_frames.section_to_frame."""
+
+def section_over_temperature(
+    steel: CompiledSteel,
+    element: str,
+    percent: tuple[float, float],
+    kelvin: tuple[float, float],
+    soak: SoakOptions,
+    options: SectionOptions,
+    progress: Callable[[int], object] | None,
+) -> SectionMap:
+    """Temperature against one element."""
+
+def section_over_elements(
+    steel: CompiledSteel,
+    first: str,
+    first_percent: tuple[float, float],
+    second: str,
+    second_percent: tuple[float, float],
+    kelvin: float,
+    soak: SoakOptions,
+    options: SectionOptions,
+    progress: Callable[[int], object] | None,
+) -> SectionMap:
+    """Two elements at one temperature."""

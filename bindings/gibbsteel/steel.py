@@ -13,6 +13,7 @@ from .composition_for import CompositionSearchMethods
 from .matrix_twin import MatrixTwinMethods
 from .parameters import default_parameters
 from .progress import Callback, reporting
+from .section import SectionMethods
 from .sensitivities import SensitivityMethods
 from .soak_grid import GridMethods
 from .soak_options import soak_options
@@ -25,6 +26,7 @@ class Steel(
     CompositionSearchMethods,
     GridMethods,
     MatrixTwinMethods,
+    SectionMethods,
     SensitivityMethods,
     TargetMethods,
 ):

@@ -34,6 +34,7 @@
 #include "gibbsteel/property_equations.hpp"
 #include "gibbsteel/quantity.hpp"
 #include "gibbsteel/search_options.hpp"
+#include "gibbsteel/section_map.hpp"
 #include "gibbsteel/sensitivities.hpp"
 #include "gibbsteel/soak_grid.hpp"
 #include "gibbsteel/state.hpp"

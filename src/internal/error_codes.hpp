@@ -42,6 +42,10 @@ inline constexpr std::string_view kFurnaceOrSegregation = "gibbsteel.input.275";
 inline constexpr std::string_view kSampling = "gibbsteel.input.276";
 inline constexpr std::string_view kNothingScatters = "gibbsteel.input.277";
 inline constexpr std::string_view kToleranceSum = "gibbsteel.input.278";
+inline constexpr std::string_view kElementRange = "gibbsteel.input.280";
+inline constexpr std::string_view kAxisElement = "gibbsteel.input.281";
+inline constexpr std::string_view kSectionOption = "gibbsteel.input.282";
+inline constexpr std::string_view kNotLinear = "gibbsteel.input.283";
 inline constexpr std::string_view kGridVariables = "gibbsteel.input.295";
 inline constexpr std::string_view kGridValues = "gibbsteel.input.296";
 inline constexpr std::string_view kNothingToDraw = "gibbsteel.input.297";
@@ -99,6 +103,10 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kSampling, "an option of the sampling is outside its range"},
     {kNothingScatters, "a tolerance band is asked for and nothing scatters"},
     {kToleranceSum, "tolerances let a composition sum to more than 100"},
+    {kElementRange, "a range of weight percents does not go upwards from 0 or more"},
+    {kAxisElement, "an axis of a map is that of Fe, or both are that of one element"},
+    {kSectionOption, "an option of a section map is outside its range"},
+    {kNotLinear, "bound tramp elements bend the composition over a section map"},
     {kGridVariables, "a grid of soaks is not over two different variables"},
     {kGridValues, "the values of a swept variable are none, or not finite numbers"},
     {kNothingToDraw, "a plot is given something that it cannot draw"},
@@ -158,6 +166,7 @@ inline constexpr std::string_view kStaysAustenite = "gibbsteel.warning.332";
 inline constexpr std::string_view kNitrogenLeftOut = "gibbsteel.warning.333";
 inline constexpr std::string_view kMassForVolume = "gibbsteel.warning.334";
 inline constexpr std::string_view kNearFamilyBorder = "gibbsteel.warning.335";
+inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -199,6 +208,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
      "a phase that was not measured is kept at its long-hold volume"},
     {"gibbsteel.warning.348",
      "less carbide was measured than the long-hold limit holds"},
+    {kMapNotComplete, "parts of a section map are not known"},
 });
 
 }  // namespace gibbsteel::codes

@@ -98,7 +98,7 @@ def test_doctests():
     import gibbsteel
 
     tried = 0
-    for name in ("__init__", "steel", "minimizer", "parameters"):
+    for name in ("__init__", "steel", "bands", "minimizer", "parameters"):
         module = (
             gibbsteel
             if name == "__init__"

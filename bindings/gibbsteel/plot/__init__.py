@@ -12,6 +12,7 @@ from .plot_element_shares import carbon_shares, element_shares
 from .plot_map import map
 from .plot_maps import maps
 from .plot_matrix import matrix
+from .plot_section import section
 
 __all__ = [
     "carbides",
@@ -21,4 +22,5 @@ __all__ = [
     "map",
     "maps",
     "matrix",
+    "section",
 ]
