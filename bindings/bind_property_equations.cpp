@@ -49,7 +49,7 @@ using Ranges = std::map<std::string, std::pair<double, double>>;
 
 Ranges ranges_of(const PropertyEquation& equation) {
   Ranges ranges;
-  for (const PercentRange& range : equation.ranges)
+  for (const EquationRange& range : equation.ranges)
     ranges[range.element] = {range.low, range.high};
   return ranges;
 }

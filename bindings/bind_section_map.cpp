@@ -106,13 +106,11 @@ void bind_options(py::module_& m) {
       });
 }
 
-}  // namespace
+using Class = py::class_<SectionMap>;
 
-void bind_section_map(py::module_& m) {
-  bind_options(m);
+void bind_conditions(Class& map) {
   using M = SectionMap;
-  py::class_<M>(m, "SectionMap", "Which phases are stable where.")
-      .def_readonly("steel", &M::steel, "Name of the steel; may be empty.")
+  map.def_readonly("steel", &M::steel, "Name of the steel; may be empty.")
       .def_readonly("analysis", &M::analysis, "Of the steel that the axes change.")
       .def_readonly("x", &M::x, "The axis to the right.")
       .def_readonly("y", &M::y, "The axis upwards.")
@@ -120,34 +118,45 @@ void bind_section_map(py::module_& m) {
                              "Temperature of a map over two elements [C]; else None.")
       .def_readonly("x_tolerance", &M::x_tolerance, "[unit of x]")
       .def_readonly("y_tolerance", &M::y_tolerance, "[unit of y]")
-      .def_readonly("boundaries", &M::boundaries)
+      .def_readonly("parameters", &M::parameters, "Title and edition.")
+      .def_readonly("parameters_hash", &M::parameters_hash);
+}
+
+std::optional<SectionField> field_at(const SectionMap& map, double x, double y) {
+  const SectionField* field = map.field_at({x, y});
+  if (!field) return std::nullopt;
+  return *field;
+}
+
+void bind_results(Class& map) {
+  using M = SectionMap;
+  map.def_readonly("boundaries", &M::boundaries)
       .def_readonly("fields", &M::fields, "Largest first.")
       .def_readonly("nodes", &M::nodes, "Points where boundaries meet.")
       .def_readonly("gaps", &M::gaps, "Regions of which nothing is known.")
       .def_readonly("warnings", &M::warnings)
-      .def_readonly("parameters", &M::parameters, "Title and edition.")
-      .def_readonly("parameters_hash", &M::parameters_hash)
       .def_readonly("soaks", &M::soaks, "Soaks that the search took.")
       .def_readonly("stopped", &M::stopped, "Why it is not complete; else empty.")
       .def_property_readonly("complete", &M::complete,
                              "True when nothing in the map is unknown.")
-      .def(
-          "field_at",
-          [](const M& map, double x, double y) -> std::optional<SectionField> {
-            const SectionField* field = map.field_at({x, y});
-            if (!field) return std::nullopt;
-            return *field;
-          },
-          py::arg("x"), py::arg("y"), "The field that holds a point, or None.")
-      .def(
-          "to_frame",
-          [](const py::object& self) {
-            return py::module_::import("gibbsteel.section_frames")
-                .attr("section_to_frame")(self);
-          },
-          "Points of all boundaries (pandas).")
-      .def("__repr__", [](const M& map) { return "<" + map.brief() + ">"; })
-      .def("__str__", &M::full)
+      .def("field_at", &field_at, py::arg("x"), py::arg("y"),
+           "The field that holds a point, or None.");
+}
+
+py::object to_frame(const py::object& map) {
+  return py::module_::import("gibbsteel.section_frames").attr("section_to_frame")(map);
+}
+
+}  // namespace
+
+void bind_section_map(py::module_& m) {
+  bind_options(m);
+  Class map(m, "SectionMap", "Which phases are stable where.");
+  bind_conditions(map);
+  bind_results(map);
+  map.def("to_frame", &to_frame, "Points of all boundaries (pandas).")
+      .def("__repr__", [](const SectionMap& s) { return "<" + s.brief() + ">"; })
+      .def("__str__", &SectionMap::full)
       .def(py::pickle(&get_state, &set_state));
   m.def("section_over_temperature", &over_temperature, py::arg("steel"),
         py::arg("element"), py::arg("percent"), py::arg("kelvin"), py::arg("soak"),

@@ -80,7 +80,7 @@ PropertySlope PropertyEquation::slope_at(const PropertyInput& input) const {
 std::vector<std::string> PropertyEquation::range_remarks(
     const NamedValues& weight_percent) const {
   std::vector<std::string> remarks;
-  for (const PercentRange& range : ranges) {
+  for (const EquationRange& range : ranges) {
     const double percent = weight_percent[range.element];
     if (percent < range.low || percent > range.high)
       remarks.push_back(key + ": " + internal::fixed(percent, 2) + " wt% " +

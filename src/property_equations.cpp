@@ -35,7 +35,7 @@ Iterator find(Iterator begin, Iterator end, PropertyKind kind, std::string_view 
 
 void check_ranges(const PropertyEquation& equation, const std::string& place,
                   std::vector<Problem>& problems) {
-  for (const PercentRange& range : equation.ranges) {
+  for (const EquationRange& range : equation.ranges) {
     if (!find_element(range.element))
       problems.push_back(
           {"gibbsteel.input.241", place,

@@ -45,11 +45,11 @@ struct PropertySlope {
 };
 
 /// Weight percents within which the source says that its equation holds.
-struct PercentRange {
+struct EquationRange {
   std::string element;
   double low = 0.0;
   double high = 100.0;
-  bool operator==(const PercentRange&) const = default;
+  bool operator==(const EquationRange&) const = default;
 };
 
 struct PropertyEquation {
@@ -61,7 +61,7 @@ struct PropertyEquation {
   std::string label;    ///< of the table of equations, "H7"; empty for a user's own
   std::string formula;  ///< as text, with units
   std::string source;   ///< citation; "from memory" where it was not looked up again
-  std::vector<PercentRange> ranges;   ///< empty: none stated
+  std::vector<EquationRange> ranges;   ///< empty: none stated
   std::vector<std::string> elements;  ///< that it has a term for; empty: not known
   double error = 0.0;  ///< typical, one standard deviation, in the unit of the kind
   std::string note;    ///< what to know when using it; may be empty

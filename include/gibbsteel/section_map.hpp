@@ -118,8 +118,10 @@ struct SectionMap {
 ///
 /// Boundaries are lines on which every point is located to a fifth of the tolerances,
 /// and which are off by less than the tolerances between their points. Fields narrower
-/// than the tolerances are taken as part of the boundary. A field that touches no line
-/// of the mesh and no boundary followed is not found.
+/// than the tolerances are taken as part of the boundary. Where two boundaries cross at
+/// a small angle the node is located to the tolerances across them, less well along
+/// them. A field that touches no line of the mesh and no boundary followed is not
+/// found.
 ///
 /// Long-hold limit: shop soaks of minutes lie beside it.
 /// @throws InputError gibbsteel.input.280 (range), .281 (element), .282 (options), .283

@@ -14,7 +14,7 @@ namespace {
 double hv_per_hrc(double hrc) { return 37400.0 / ((100.0 - hrc) * (100.0 - hrc)); }
 
 PropertyEquation hardness(const char* key, const char* label, const char* source,
-                          std::vector<PercentRange> ranges, double error,
+                          std::vector<EquationRange> ranges, double error,
                           const char* note) {
   PropertyEquation equation;
   equation.kind = PropertyKind::martensite_hardness;

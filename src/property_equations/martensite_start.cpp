@@ -20,7 +20,7 @@ NamedValues andrews_product_slope(const LinearStart& linear, const NamedValues& 
 }
 
 PropertyEquation start(const char* key, const char* label, const char* source,
-                       std::vector<PercentRange> ranges, double error,
+                       std::vector<EquationRange> ranges, double error,
                        const char* note) {
   PropertyEquation equation;
   equation.kind = PropertyKind::martensite_start;
@@ -120,7 +120,7 @@ PropertyEquation with_cobalt_and_silicon(PropertyEquation base) {
   return base;
 }
 
-std::vector<PercentRange> andrews_range() {
+std::vector<EquationRange> andrews_range() {
   return {{"C", 0.0, 0.6},
           {"Cr", 0.0, 5.0},
           {"Ni", 0.0, 5.0},

@@ -97,8 +97,9 @@ def test_a_stopped_section_says_so():
     [
         (
             {"celsius": (700, 900)},
-            "[gibbsteel.input.281] section: is over nothing; give section_map(C=(0, 2), "
-            "celsius=(650, 1200)) or section_map(C=(0, 2), Cr=(0, 20), celsius=1000)",
+            "[gibbsteel.input.281] section: is over nothing; give "
+            "section_map(C=(0, 2), celsius=(650, 1200)) or "
+            "section_map(C=(0, 2), Cr=(0, 20), celsius=1000)",
         ),
         (
             {"C": 0.6, "celsius": (700, 900)},

@@ -129,9 +129,8 @@ def _write_inside(ax: Axes, field: SectionField, taken: list[Any]) -> bool:
 
 
 def _free_places(ax: Axes, half: Points, best: Points) -> Points:
-    """Places inside the axes [pixels], the nearest to `best` first, none straight to the
-    left or right of it or above or below: a thin line to there is seen beside others.
-    """
+    """Places inside the axes [pixels], nearest to `best` first; none straight beside,
+    above or below it, where a thin line could lie on a boundary."""
     low = np.array([ax.bbox.x0, ax.bbox.y0]) + half
     high = np.array([ax.bbox.x1, ax.bbox.y1]) - half
     axes = [np.linspace(a, b, 2 * _TRIES) for a, b in zip(low, high, strict=True)]
@@ -154,8 +153,8 @@ def _write_beside(
     taken: list[Any],
     dots: Sequence[Any],
 ) -> None:
-    """The name in the nearest free place, and a thin line to the field. Where no place is
-    free the name stands on the right of the axes."""
+    """The name in the nearest free place, and a thin line to the field; on the right of
+    the axes where no place is free."""
     label = _short(field.label)
     half = _half_size(ax, label)
     best = _in_pixels(ax, np.array([field.label_point]))[0]
