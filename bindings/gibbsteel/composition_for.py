@@ -26,6 +26,11 @@ def range_of(values: Any, place: str, code: str) -> tuple[float, float]:
         raise InputError([problem]) from None
 
 
+def given(**settings: Any) -> dict[str, Any]:
+    """Those that are not None: the others keep the default of the compiled module."""
+    return {name: value for name, value in settings.items() if value is not None}
+
+
 class CompositionSearchMethods:
     """What `Steel` can say about how much of an element is needed."""
 
@@ -41,9 +46,7 @@ class CompositionSearchMethods:
         matrix_carbon: float | None = None,
         matrix: Mapping[str, float] | None = None,
         carbide_volume_percent: float | None = None,
-        carbide_mass_percent: float | None = None,
         volume_percent: Mapping[str, float] | None = None,
-        mass_percent: Mapping[str, float] | None = None,
         carbon_activity: float | None = None,
         celsius: Any = None,
         fahrenheit: Any = None,
@@ -100,13 +103,10 @@ class CompositionSearchMethods:
             matrix_carbon=matrix_carbon,
             matrix=matrix,
             carbide_volume_percent=carbide_volume_percent,
-            carbide_mass_percent=carbide_mass_percent,
             volume_percent=volume_percent,
-            mass_percent=mass_percent,
             carbon_activity=carbon_activity,
         )
         low, high = range_of(percent, "range", "gibbsteel.input.268")
-        chosen: dict[str, Any] = {"steps": steps, "tolerance": tolerance}
         return _core.composition_for(
             self._core,
             element,
@@ -115,5 +115,5 @@ class CompositionSearchMethods:
             high,
             one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),
             soak_options(graphite, None, suppressed, False, None),
-            **{key: given for key, given in chosen.items() if given is not None},
+            **given(steps=steps, tolerance=tolerance),
         )
