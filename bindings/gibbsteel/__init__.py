@@ -211,5 +211,4 @@ __all__ = [
     "write_parameters",
 ]
 
-del _hardening, _phase_model
-del _measured_carbide, _phase_model
+del _hardening, _measured_carbide, _phase_model

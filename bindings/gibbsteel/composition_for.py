@@ -26,9 +26,9 @@ def range_of(values: Any, place: str, code: str) -> tuple[float, float]:
         raise InputError([problem]) from None
 
 
-def given(**settings: Any) -> dict[str, Any]:
-    """Those that are not None: the others keep the default of the compiled module."""
-    return {name: value for name, value in settings.items() if value is not None}
+def _given(**chosen: Any) -> dict[str, Any]:
+    """Those that are not None: the others keep the default of the core."""
+    return {key: number for key, number in chosen.items() if number is not None}
 
 
 class CompositionSearchMethods:
@@ -46,7 +46,9 @@ class CompositionSearchMethods:
         matrix_carbon: float | None = None,
         matrix: Mapping[str, float] | None = None,
         carbide_volume_percent: float | None = None,
+        carbide_mass_percent: float | None = None,
         volume_percent: Mapping[str, float] | None = None,
+        mass_percent: Mapping[str, float] | None = None,
         carbon_activity: float | None = None,
         celsius: Any = None,
         fahrenheit: Any = None,
@@ -103,17 +105,15 @@ class CompositionSearchMethods:
             matrix_carbon=matrix_carbon,
             matrix=matrix,
             carbide_volume_percent=carbide_volume_percent,
+            carbide_mass_percent=carbide_mass_percent,
             volume_percent=volume_percent,
+            mass_percent=mass_percent,
             carbon_activity=carbon_activity,
         )
-        low, high = range_of(percent, "range", "gibbsteel.input.268")
+        ends = range_of(percent, "range", "gibbsteel.input.268")
+        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+        soak = soak_options(graphite, None, suppressed, False, None)
+        given = _given(steps=steps, tolerance=tolerance)
         return _core.composition_for(
-            self._core,
-            element,
-            *wanted,
-            low,
-            high,
-            one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),
-            soak_options(graphite, None, suppressed, False, None),
-            **given(steps=steps, tolerance=tolerance),
+            self._core, element, *wanted, *ends, at, soak, **given
         )

@@ -7,7 +7,7 @@ from typing import Any
 
 from . import _core
 from ._core import Design, DesignTarget, MakeableSteps, Problem, State
-from .composition_for import given, range_of
+from .composition_for import range_of
 from .errors import InputError
 from .soak_options import soak_options
 from .steel import Steel
@@ -55,12 +55,12 @@ def target(
     """
     quantity = as_quantity(quantity)
     wishes = {"equal": equal, "at least": at_least, "at most": at_most}
-    wish = {sense: value for sense, value in wishes.items() if value is not None}
-    if len(wish) != 1:
-        what = "got " + (" and ".join(wish) if wish else "no wish")
+    given = {sense: value for sense, value in wishes.items() if value is not None}
+    if len(given) != 1:
+        what = "got " + (" and ".join(given) if given else "no wish")
         remedy = "give exactly one of equal=, at_least= and at_most="
         raise InputError([Problem(_CODE, f"targets, {quantity.name}", what, remedy)])
-    sense, wanted = next(iter(wish.items()))
+    sense, wanted = next(iter(given.items()))
     at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
     return DesignTarget(quantity, at, sense, float(wanted), tolerance)
 
@@ -149,11 +149,12 @@ def design(
         steps = rounding
     else:
         steps = MakeableSteps() if rounding else MakeableSteps.none()
+    chosen: dict[str, Any] = {"starts": starts, "candidates": candidates}
     return _core.design(
         start._core,
         free,
         list(targets),
         steps=steps,
         soak=soak_options(graphite, None, suppressed, False, None),
-        **given(starts=starts, candidates=candidates),
+        **{key: given for key, given in chosen.items() if given is not None},
     )

@@ -207,8 +207,8 @@ class Steel(
         prove_every : int
             With ``certify="proof"``: prove every so many-th soak and the last one.
             Those between get the certificate "covered": the proofs extend to them by
-            concavity, with a wider gap of at most 5 J/mol of atoms. Where that cannot be
-            shown (far apart, phase change between) they are proven too.
+            concavity, with a wider gap of at most 5 J/mol of atoms. Where that cannot
+            be shown (far apart, phase change between) they are proven too.
 
         The other parameters are those of `soak`. Ctrl-C, or Stop in a notebook, ends
         the sweep early: ``sweep.cancelled`` is then True and ``sweep.states`` holds

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from typing import Any
+from typing import Any, TypeAlias
 
 from . import quantities
 from ._core import Problem, Quantity, State
 from .errors import InputError
 
-QuantityLike = Quantity | Callable[[State], float]
+QuantityLike: TypeAlias = Quantity | Callable[[State], float]
 
 _OF_STEEL: dict[str, Callable[[], Quantity]] = {
     "matrix_carbon": lambda: quantities.matrix("C"),

@@ -18,6 +18,14 @@ std::vector<Interval> lowered_weights(const CompiledPhase& phase,
   return weights;
 }
 
+void cut_in_two(Box box, std::size_t i, std::vector<Box>& open) {
+  const double middle = 0.5 * (box[i].lo + box[i].hi);
+  open.push_back(box);
+  open.back()[i].lo = middle;
+  box[i].hi = middle;
+  open.push_back(std::move(box));
+}
+
 }  // namespace
 
 PhaseProof prove_phase(const Candidate& candidate, std::span<const double> mu,
@@ -30,15 +38,17 @@ PhaseProof prove_phase(const Candidate& candidate, std::span<const double> mu,
   std::vector<Box> open{whole_box(phase)};
   const auto begin = Clock::now();
   PhaseProof proof;
+  const auto stop = [&](PhaseProof::Outcome why) {
+    proof.outcome = why;
+    proof.boxes_left = static_cast<long>(open.size());
+    return proof;
+  };
   while (!open.empty()) {
     const std::chrono::duration<double> elapsed = Clock::now() - begin;
-    if (proof.boxes >= limits.most_boxes || elapsed.count() > limits.most_seconds) {
-      proof.outcome = proof.boxes >= limits.most_boxes
-                          ? PhaseProof::Outcome::out_of_boxes
-                          : PhaseProof::Outcome::out_of_time;
-      proof.boxes_left = static_cast<long>(open.size());
-      return proof;
-    }
+    if (proof.boxes >= limits.most_boxes)
+      return stop(PhaseProof::Outcome::out_of_boxes);
+    if (elapsed.count() > limits.most_seconds)
+      return stop(PhaseProof::Outcome::out_of_time);
     Box box = std::move(open.back());
     open.pop_back();
     ++proof.boxes;
@@ -52,12 +62,7 @@ PhaseProof prove_phase(const Candidate& candidate, std::span<const double> mu,
       return proof;
     }
     if (verdict != Verdict::undecided) continue;
-    const std::size_t i = bound.split();
-    const double middle = 0.5 * (box[i].lo + box[i].hi);
-    open.push_back(box);
-    open.back()[i].lo = middle;
-    box[i].hi = middle;
-    open.push_back(std::move(box));
+    cut_in_two(std::move(box), bound.split(), open);
   }
   proof.outcome = PhaseProof::Outcome::proven;
   return proof;

@@ -101,7 +101,8 @@ def _half_size(ax: Axes, label: str) -> Points:
     box = text.get_window_extent()
     text.remove()
     air = 3.0 * ax.figure.dpi / 72.0
-    return 0.5 * np.array([box.width, box.height]) + air
+    half: Points = 0.5 * np.array([box.width, box.height]) + air
+    return half
 
 
 def _box(place: Points, half: Points) -> Any:
