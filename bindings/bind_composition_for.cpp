@@ -6,18 +6,18 @@
 namespace gibbsteel::python {
 namespace {
 
-py::tuple pair_of(const PercentRange& range) {
+py::tuple pair_of(const WeightPercentRange& range) {
   return py::make_tuple(range.low, range.high);
 }
 
-PercentRange range_of(const py::handle& pair) {
+WeightPercentRange range_of(const py::handle& pair) {
   const auto t = pair.cast<py::tuple>();
   return {t[0].cast<double>(), t[1].cast<double>()};
 }
 
-py::list pairs_of(const std::vector<PercentRange>& ranges) {
+py::list pairs_of(const std::vector<WeightPercentRange>& ranges) {
   py::list list;
-  for (const PercentRange& range : ranges) list.append(pair_of(range));
+  for (const WeightPercentRange& range : ranges) list.append(pair_of(range));
   return list;
 }
 

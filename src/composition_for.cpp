@@ -12,7 +12,7 @@ namespace gibbsteel {
 namespace {
 
 CompositionCrossing crossing_of(const internal::CompositionScan& scan,
-                                const PercentRange& range,
+                                const WeightPercentRange& range,
                                 const internal::LineCrossing& found) {
   return {scan.percent(found.s),
           found.width * (range.high - range.low),
@@ -43,7 +43,7 @@ void take_over(const internal::LineSearch& line, const internal::CompositionScan
 
 CompositionSearch composition_for(const Steel& steel, const std::string& element,
                                   const Quantity& quantity, double value,
-                                  const PercentRange& range, Temperature t,
+                                  const WeightPercentRange& range, Temperature t,
                                   const SoakOptions& soak,
                                   const CompositionSearchOptions& search) {
   if (!std::isfinite(value))

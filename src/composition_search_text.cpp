@@ -35,7 +35,7 @@ std::string found_text(const CompositionSearch& search) {
   for (std::size_t i = 0; i < search.crossings.size(); ++i)
     text += (i == 0 ? " at " : ", ") + crossing_text(search, search.crossings[i]);
   bool first = search.crossings.empty();
-  for (const PercentRange& range : search.equal) {
+  for (const WeightPercentRange& range : search.equal) {
     text += (first ? " from " : ", and all the way from ") +
             percent(search, range.low) + " to " + percent(search, range.high);
     first = false;

@@ -11,9 +11,9 @@
 namespace gibbsteel {
 
 /// Of one element [wt%].
-struct PercentRange {
+struct WeightPercentRange {
   double low = 0.0, high = 0.0;  ///< 0 <= low < high <= 100
-  bool operator==(const PercentRange&) const = default;
+  bool operator==(const WeightPercentRange&) const = default;
 };
 
 struct CompositionSearchOptions {
@@ -60,12 +60,13 @@ struct CompositionSearch {
   std::string unit;
   double target = 0.0;
   Temperature temperature = Temperature::kelvin(0.0);
-  PercentRange range;
+  WeightPercentRange range;
   TargetStatus status = TargetStatus::not_known;
   std::vector<CompositionCrossing> crossings;  ///< upwards
-  std::vector<PercentRange> equal;  ///< where it has the value throughout, upwards
-  ValueAtPercent lowest, highest;   ///< of all soaks of the search
-  std::vector<PercentGap> gaps;     ///< upwards; also where it has no value
+  std::vector<WeightPercentRange>
+      equal;                       ///< where it has the value throughout, upwards
+  ValueAtPercent lowest, highest;  ///< of all soaks of the search
+  std::vector<PercentGap> gaps;    ///< upwards; also where it has no value
   std::size_t soaks = 0;
   std::string stopped;    ///< why the range is not searched to its end; else empty
   std::string text;       ///< one sentence: the answer, or why there is none
@@ -88,7 +89,7 @@ struct CompositionSearch {
 ///         .252 (value not finite), .210 (temperature); and as Steel::soak()
 CompositionSearch composition_for(const Steel& steel, const std::string& element,
                                   const Quantity& quantity, double value,
-                                  const PercentRange& range, Temperature t,
+                                  const WeightPercentRange& range, Temperature t,
                                   const SoakOptions& soak = {},
                                   const CompositionSearchOptions& search = {});
 

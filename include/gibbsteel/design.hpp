@@ -51,7 +51,7 @@ std::vector<DesignTarget> matrix_targets(const State& state,
 /// An element that may be changed.
 struct DesignElement {
   std::string symbol;
-  PercentRange range;  ///< bounds [wt%]
+  WeightPercentRange range;  ///< bounds [wt%]
   bool operator==(const DesignElement&) const = default;
 };
 
@@ -92,7 +92,7 @@ struct TargetOutcome {
 /// An element of the result.
 struct DesignedElement {
   std::string symbol;
-  PercentRange range;
+  WeightPercentRange range;
   double weight_percent = 0.0;
   bool at_bound = false;  ///< the bound holds it back
   bool operator==(const DesignedElement&) const = default;

@@ -36,7 +36,7 @@ double most_of(const Steel& steel, const std::string& element) {
 }
 
 void check_range(const Steel& steel, const std::string& element,
-                 const PercentRange& range, Problems& out) {
+                 const WeightPercentRange& range, Problems& out) {
   const std::string text =
       "goes from " + shortest(range.low) + " to " + shortest(range.high) + " wt%";
   const double most = most_of(steel, element);
@@ -62,7 +62,7 @@ void check_options(const CompositionSearchOptions& search, Problems& out) {
 
 /// The steel with all elements of the line; checked first.
 Steel at_high_end(const Steel& steel, const std::string& element,
-                  const PercentRange& range, Temperature t,
+                  const WeightPercentRange& range, Temperature t,
                   const CompositionSearchOptions& search) {
   check_temperatures({&t, 1});
   Problems problems;
@@ -76,7 +76,7 @@ Steel at_high_end(const Steel& steel, const std::string& element,
 }  // namespace
 
 CompositionScan::CompositionScan(const Steel& steel, const std::string& element,
-                                 const PercentRange& range, Temperature t,
+                                 const WeightPercentRange& range, Temperature t,
                                  const SoakOptions& soak,
                                  const CompositionSearchOptions& search)
     : steel_(at_high_end(steel, element, range, t, search)),

@@ -11,8 +11,8 @@ class CompositionScan {
  public:
   /// @throws InputError gibbsteel.input.268, .210 and those of SoakProblem
   CompositionScan(const Steel& steel, const std::string& element,
-                  const PercentRange& range, Temperature t, const SoakOptions& soak,
-                  const CompositionSearchOptions& search);
+                  const WeightPercentRange& range, Temperature t,
+                  const SoakOptions& soak, const CompositionSearchOptions& search);
 
   double percent(double s) const;
   /// Keep this object alive and in place.
@@ -28,7 +28,7 @@ class CompositionScan {
 
   Steel steel_;
   std::string element_;
-  PercentRange range_;
+  WeightPercentRange range_;
   CompositionSearchOptions search_;
   SoakProblem problem_;
   ConditionLine line_;

@@ -43,7 +43,7 @@ void check_soak(const Steel& steel, const CompositionSearch& search,
 
 struct Question {
   const char* element;
-  PercentRange range;
+  WeightPercentRange range;
   Quantity quantity;
   double target;
 };
@@ -79,7 +79,7 @@ TEST_CASE("composition: the steel from which the target was computed is found") 
   struct Case {
     const char* element;
     double percent;
-    PercentRange range;
+    WeightPercentRange range;
     Quantity quantity;
   };
   const std::vector<Case> cases{

@@ -87,7 +87,9 @@ TEST_CASE("design: a known steel is recovered from its matrix") {
                               targets);
   CHECK(found.status == DesignStatus::met);
   const NamedValues given = punch().analysis().given;
-  for (const auto& [symbol, percent] : given) {
+  for (const auto& entry : given) {
+    const std::string symbol = entry.first;
+    const double percent = entry.second;
     CAPTURE(symbol);
     CHECK(found.steel.analysis().given[symbol] ==
           doctest::Approx(percent).epsilon(1e-3));

@@ -47,11 +47,15 @@ TEST_CASE("twin: exact, it is the matrix alone with the same potentials") {
   REQUIRE(state.usable());
   CHECK(state.carbide_volume_percent < 1e-6);
   CHECK(state.matrix_phases().size() == 1);
-  for (const auto& [symbol, percent] : steel.matrix.weight_percent) {
+  for (const auto& entry : steel.matrix.weight_percent) {
+    const std::string symbol = entry.first;
+    const double percent = entry.second;
     CAPTURE(symbol);
     CHECK(twin.analysis().modelled[symbol] == doctest::Approx(percent).epsilon(1e-9));
   }
-  for (const auto& [symbol, potential] : steel.chemical_potential) {
+  for (const auto& entry : steel.chemical_potential) {
+    const std::string symbol = entry.first;
+    const double potential = entry.second;
     CAPTURE(symbol);
     CHECK(state.chemical_potential[symbol] == doctest::Approx(potential).epsilon(1e-7));
   }
@@ -61,7 +65,9 @@ TEST_CASE("twin: carbides and twin together make up the steel again") {
   const Steel steel = high_speed();
   const State state = steel.soak(kSoak);
   const Steel twin = matrix_twin(steel, state, exact());
-  for (const auto& [symbol, given] : steel.analysis().modelled) {
+  for (const auto& entry : steel.analysis().modelled) {
+    const std::string symbol = entry.first;
+    const double given = entry.second;
     CAPTURE(symbol);
     double sum = state.matrix.mass_percent * twin.analysis().modelled[symbol];
     for (const Occurrence& o : state.carbides())
@@ -74,7 +80,9 @@ TEST_CASE("twin: rounded to what can be ordered, and named") {
   const State state = high_speed().soak(kSoak);
   const Steel twin = matrix_twin(high_speed(), kSoak);
   CHECK(twin.name() == "matrix of punch heat 12 at 1200 C");
-  for (const auto& [symbol, percent] : twin.analysis().given) {
+  for (const auto& entry : twin.analysis().given) {
+    const std::string symbol = entry.first;
+    const double percent = entry.second;
     CAPTURE(symbol);
     const double step = symbol == "C" ? 0.01 : 0.05;
     const double steps = percent / step;

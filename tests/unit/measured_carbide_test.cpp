@@ -61,7 +61,9 @@ void check_balance(const State& state) {
   }
   CHECK(mass == doctest::Approx(100.0).epsilon(1e-12));
   CHECK(volume == doctest::Approx(100.0).epsilon(1e-12));
-  for (const auto& [symbol, given] : state.analysis.modelled) {
+  for (const auto& entry : state.analysis.modelled) {
+    const std::string symbol = entry.first;
+    const double given = entry.second;
     CAPTURE(symbol);
     double sum = 0.0;
     for (const Occurrence& o : state.occurrences)
@@ -109,7 +111,9 @@ TEST_CASE("short soak: measured as the long-hold limit, it is the long-hold limi
     for (const Occurrence& o : limit.carbides())
       measured.push_back({o.kind, o.volume_percent});
     const ShortSoak soak = with_measured_carbide(limit, measured);
-    for (const auto& [symbol, percent] : limit.matrix.weight_percent) {
+    for (const auto& entry : limit.matrix.weight_percent) {
+      const std::string symbol = entry.first;
+      const double percent = entry.second;
       CAPTURE(symbol);
       CHECK(soak.state.matrix.weight_percent[symbol] ==
             doctest::Approx(percent).epsilon(1e-9));
