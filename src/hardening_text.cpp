@@ -1,5 +1,7 @@
 /// How HardeningEstimates print; see hardening.hpp.
 
+#include <algorithm>
+
 #include "gibbsteel/hardening.hpp"
 #include "internal/number_format.hpp"
 #include "internal/text_table.hpp"
@@ -72,6 +74,13 @@ std::string indices_table(const HardeningEstimates& e) {
        row("Cr + 3.3(Mo + W/2) + 16N", matrix.pitting_index, steel.pitting_index)});
 }
 
+/// Of a state with measured carbide, see measured_carbide.hpp.
+bool of_short_soak(const HardeningEstimates& e) {
+  return std::any_of(e.warnings.begin(), e.warnings.end(), [](const Warning& warning) {
+    return warning.code == "gibbsteel.warning.345";
+  });
+}
+
 }  // namespace
 
 std::string HardeningEstimates::brief() const {
@@ -94,7 +103,9 @@ std::string HardeningEstimates::full() const {
   text += equations_text(*this) + "\n" + indices_table(*this) + "\n";
   for (const Warning& warning : warnings)
     text += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
-  return text + internal::wrapped(internal::kCaution, kWidth, 0);
+  return text + internal::wrapped(of_short_soak(*this) ? internal::kMeasuredCaution
+                                                       : internal::kCaution,
+                                  kWidth, 0);
 }
 
 bool HardeningEstimates::operator==(const HardeningEstimates& o) const {

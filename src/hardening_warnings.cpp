@@ -86,7 +86,8 @@ void check_family(const State& state, const HardeningEstimates& result, Warnings
 /// The state's own warnings that bear on the austenite; the others stay with the state.
 void check_state(const State& state, Warnings& out) {
   for (const Warning& warning : state.warnings)
-    for (const char* code : {"301", "302", "303", "304", "308", "310", "311", "312"})
+    for (const char* code : {"301", "302", "303", "304", "308", "310", "311", "312",
+                             "345", "346", "347", "348"})
       if (warning.code == std::string("gibbsteel.warning.") + code)
         out.push_back(warning);
 }

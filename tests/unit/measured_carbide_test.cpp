@@ -314,3 +314,20 @@ TEST_CASE("short soak: two matrix phases, no composition, no volume data") {
         "[gibbsteel.input.265] parameters: have no volume data for M3C; add "
         "`room_volume` to the parameter file");
 }
+
+TEST_CASE("short soak: it goes on into the hardening estimates, and they say so") {
+  // Ms 245 +- 10 C, 52100 austenitized at 860 C, dilatometry (BRG-07, the pairing with
+  // 860 C from memory); 65 +- 1 HRC as quenched from 845 C (BRG-12) and 10 +- 4 vol%
+  // retained austenite from 850 C (BRG-13), both from memory.
+  const State limit = bearing_state();
+  const ShortSoak soak = with_measured_carbide(limit, {{"M3C", 6.0}});
+  const HardeningEstimates estimates = hardening(soak.state);
+  CHECK(std::abs(estimates.martensite_start.value - 245.0) <= 10.0);
+  CHECK(std::abs(estimates.hardness_hrc.value - 65.0) <= 1.0);
+  CHECK(std::abs(estimates.retained_austenite.value - 10.0) <= 4.0);
+  // The long-hold limit is far from the measured martensite start: that is the point.
+  CHECK(hardening(limit).martensite_start.value < 200.0);
+  CHECK(estimates.full().find("Long-hold limit") == std::string::npos);
+  CHECK(estimates.full().find("[gibbsteel.warning.345]") != std::string::npos);
+  CHECK(hardening(limit).full().find("Long-hold limit") != std::string::npos);
+}
