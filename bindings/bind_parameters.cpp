@@ -5,7 +5,6 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/phase_model.hpp"
-#include "gibbsteel/version.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -59,21 +58,6 @@ PhaseModel phase_model(const ParameterSet& set, const std::string& name,
                           "leave it out or load a file that models it"});
   if (!problems.empty()) throw InputError(std::move(problems));
   return {set, *phase, elements};
-}
-
-py::dict build_info() {
-  py::dict info;
-  info["version"] = kVersion;
-  info["compiler"] = __VERSION__;
-  info["cxx_standard"] = __cplusplus;
-#ifdef NDEBUG
-  info["assertions"] = false;
-#else
-  info["assertions"] = true;
-#endif
-  info["pybind11"] = PYBIND11_TOSTRING(PYBIND11_VERSION_MAJOR) "." PYBIND11_TOSTRING(
-      PYBIND11_VERSION_MINOR) "." PYBIND11_TOSTRING(PYBIND11_VERSION_PATCH);
-  return info;
 }
 
 using SetClass = py::class_<ParameterSet, Holder>;
@@ -133,7 +117,7 @@ void bind_functions(py::module_& m) {
       py::arg("text"), py::arg("file_name"), py::arg("on_top_of") = nullptr);
   m.def("write_parameters", &write_parameters, py::arg("parameters"));
   m.def("sources_page", &sources_page, py::arg("parameters"));
-  m.def("build_info", &build_info);
+  m.def("default_parameters", [] { return hold(default_parameters()); });
 }
 
 }  // namespace

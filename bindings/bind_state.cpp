@@ -20,12 +20,12 @@ bool contains(const State& state, const std::string& name) {
 }
 
 py::tuple get_state(const State& s) {
-  return py::make_tuple(s.steel, s.analysis, s.temperature.in_kelvin(),
-                        static_cast<int>(s.basis), s.occurrences, s.matrix,
-                        s.carbide_volume_percent, s.carbide_mass_percent,
-                        s.carbon_activity, s.gibbs_energy, s.density,
-                        s.chemical_potential, s.driving_force, s.warnings,
-                        s.solve_report, s.parameters, s.parameters_hash, s.kinds);
+  return py::make_tuple(
+      s.steel, s.analysis, s.temperature.in_kelvin(), static_cast<int>(s.basis),
+      s.occurrences, s.matrix, s.carbide_volume_percent, s.carbide_mass_percent,
+      s.carbon_activity, s.gibbs_energy, s.density, s.chemical_potential,
+      s.driving_force, s.warnings, s.solve_report, s.parameters, s.parameters_hash,
+      s.kinds, s.suppressed);
 }
 
 State set_state(const py::tuple& t) {
@@ -48,6 +48,7 @@ State set_state(const py::tuple& t) {
   s.parameters = t[15].cast<std::string>();
   s.parameters_hash = t[16].cast<std::string>();
   s.kinds = t[17].cast<std::vector<std::string>>();
+  s.suppressed = t[18].cast<std::vector<std::string>>();
   return s;
 }
 
@@ -143,7 +144,9 @@ void bind_results(StateClass& state) {
       .def_readonly("parameters", &State::parameters, "Title and edition of the file.")
       .def_readonly("parameters_hash", &State::parameters_hash)
       .def_readonly("kinds", &State::kinds,
-                    "Names of all kinds of phase that the parameter file knows.");
+                    "Names of all kinds of phase that the parameter file knows.")
+      .def_readonly("suppressed", &State::suppressed,
+                    "Phase models of the file that were not allowed to form.");
 }
 
 }  // namespace

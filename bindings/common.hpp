@@ -20,6 +20,8 @@ void bind_analysis(py::module_& m);
 void bind_state(py::module_& m);
 void bind_sweep(py::module_& m);
 void bind_steel(py::module_& m);
+void bind_report(py::module_& m);
+void bind_build_info(py::module_& m);
 
 }  // namespace gibbsteel::python
 

@@ -18,4 +18,6 @@ PYBIND11_MODULE(_core, m) {
   bind_state(m);
   bind_sweep(m);
   bind_steel(m);
+  bind_report(m);
+  bind_build_info(m);
 }

@@ -9,6 +9,7 @@ answer; ``state.usable`` and ``state.warnings`` say how far to trust it. Results
 long-hold limit (true equilibrium); shop soaks are minutes.
 """
 
+from . import _core
 from . import phase_model as _phase_model  # adds methods to PhaseModel
 from ._core import (
     BoundCompound,
@@ -21,6 +22,8 @@ from ._core import (
     PhaseDerivatives,
     PhaseModel,
     Problem,
+    Report,
+    ReportSection,
     SoakWarning,
     SolveOptions,
     SolveReport,
@@ -28,17 +31,20 @@ from ._core import (
     Sweep,
     build_info,
 )
+from .display import attach as _attach
 from .errors import DataError, GibbsteelError, InputError
 from .minimizer import minimize
 from .parameters import (
     content_hash,
     default_parameters,
     load_parameters,
+    parameter_files,
     write_parameters,
 )
 from .steel import Steel
+from .warn import GibbsteelWarning, NotUsableWarning, OutsideValidityWarning
 
-__version__: str = build_info()["version"]
+__version__: str = _core.version
 
 __all__ = [
     "BoundCompound",
@@ -46,14 +52,19 @@ __all__ = [
     "DataError",
     "Equilibrium",
     "GibbsteelError",
+    "GibbsteelWarning",
     "InputError",
     "Matrix",
     "MillAnalysis",
+    "NotUsableWarning",
     "Occurrence",
+    "OutsideValidityWarning",
     "ParameterSet",
     "PhaseDerivatives",
     "PhaseModel",
     "Problem",
+    "Report",
+    "ReportSection",
     "SoakWarning",
     "SolveOptions",
     "SolveReport",
@@ -65,7 +76,9 @@ __all__ = [
     "default_parameters",
     "load_parameters",
     "minimize",
+    "parameter_files",
     "write_parameters",
 ]
 
-del _phase_model
+_attach()
+del _attach, _phase_model

@@ -5,9 +5,34 @@ from __future__ import annotations
 import os
 from functools import lru_cache
 from importlib import resources
+from pathlib import Path
 
 from . import _core
 from ._core import ParameterSet
+
+
+def parameter_files() -> dict[str, Path]:
+    """The parameter files that ship with the package, by name.
+
+    Returns
+    -------
+    dict of str to Path
+        Where they are installed; for reading, for laying a copy on top, for editors.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> list(gs.parameter_files())
+    ['tool_steel.json']
+    """
+    folder = resources.files("gibbsteel") / "thermo_data"
+    files = [Path(str(file)) for file in folder.iterdir()]
+    chosen = [file for file in files if file.suffix == ".json"]
+    return {
+        file.name: file
+        for file in sorted(chosen)
+        if not file.name.endswith(".schema.json")
+    }
 
 
 @lru_cache(maxsize=1)
@@ -25,9 +50,7 @@ def default_parameters() -> ParameterSet:
     >>> gs.default_parameters().elements[:3]
     ['Fe', 'C', 'Cr']
     """
-    file = resources.files("gibbsteel") / "thermo_data" / "tool_steel.json"
-    with resources.as_file(file) as path:
-        return _core.load_parameters(str(path))
+    return _core.load_parameters(str(parameter_files()["tool_steel.json"]))
 
 
 def load_parameters(

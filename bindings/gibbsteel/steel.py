@@ -8,6 +8,7 @@ from typing import Any
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
 from .composition import as_weight_percent
+from .html_inputs import steel_html
 from .names import as_names
 from .parameters import default_parameters
 from .progress import Callback, reporting
@@ -37,7 +38,8 @@ class Steel:
     ----------
     composition : mapping of str to float, optional
         Weight percent by element symbol; Fe is the balance and may be left out. A dict,
-        a pandas Series, anything with ``items()``. Elements that the parameter file
+        a pandas Series, anything with ``items()``. A number may be a quantity with a
+        unit, such as Pint's: a mass per mass. Elements that the parameter file
         does not model (P, S, N, Cu, ...) are kept in ``analysis.not_modelled``.
     name : str
         Shown in tables and reports.
@@ -144,7 +146,7 @@ class Steel:
         Parameters
         ----------
         celsius, fahrenheit, kelvin : float
-            Exactly one of them.
+            Exactly one of them; a number, or a quantity with a unit such as Pint's.
         graphite : bool
             Allow graphite; it does not form in the times of a soak.
         phases : str or sequence of str, optional
@@ -209,6 +211,9 @@ class Steel:
 
     def __repr__(self) -> str:
         return f"<{self._core.brief()}>"
+
+    def _repr_html_(self) -> str:
+        return steel_html(self)
 
     def __eq__(self, other: object) -> bool:
         if not isinstance(other, Steel):

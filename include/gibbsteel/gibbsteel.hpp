@@ -2,6 +2,7 @@
 /// Umbrella header: everything public.
 
 #include "gibbsteel/assemblage.hpp"
+#include "gibbsteel/build_info.hpp"
 #include "gibbsteel/curve_value.hpp"
 #include "gibbsteel/elements.hpp"
 #include "gibbsteel/errors.hpp"
@@ -13,6 +14,7 @@
 #include "gibbsteel/phase_model.hpp"
 #include "gibbsteel/phase_system.hpp"
 #include "gibbsteel/quantity.hpp"
+#include "gibbsteel/report.hpp"
 #include "gibbsteel/state.hpp"
 #include "gibbsteel/state_slope.hpp"
 #include "gibbsteel/steel.hpp"

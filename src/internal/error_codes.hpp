@@ -140,6 +140,10 @@ inline constexpr std::string_view kElementTwice = "gibbsteel.input.215";
 inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
 inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
+inline constexpr std::string_view kNoSuchColumn = "gibbsteel.input.290";
+inline constexpr std::string_view kFileEnding = "gibbsteel.input.291";
+inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
+inline constexpr std::string_view kEstimateRow = "gibbsteel.input.293";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -164,6 +168,10 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kMoleFractions,
      "mole fractions do not fit the system, are not positive or do not sum to 1"},
     {kSolveOption, "an option of the minimizer is outside its range"},
+    {kNoSuchColumn, "a sweep has no column of numbers of this name"},
+    {kFileEnding, "a report cannot be saved as this kind of file"},
+    {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},
+    {kEstimateRow, "a row of estimates for a report is not complete"},
 });
 
 // Warnings.
