@@ -80,11 +80,13 @@ NamedEquilibrium run(const std::shared_ptr<ParameterSet>& set,
 
 void bind_equilibrium(py::module_& m) {
   py::class_<NamedEquilibrium>(m, "Equilibrium", "What the minimizer found.")
-      .def_property_readonly("report",
-                             [](const NamedEquilibrium& e) { return e.result.report; })
+      .def_property_readonly(
+          "report", [](const NamedEquilibrium& e) { return e.result.report; },
+          "How it went; look at report.usable first.")
       .def_property_readonly(
           "kelvin",
-          [](const NamedEquilibrium& e) { return e.result.temperature.in_kelvin(); })
+          [](const NamedEquilibrium& e) { return e.result.temperature.in_kelvin(); },
+          "Temperature [K].")
       .def_property_readonly(
           "gibbs_energy",
           [](const NamedEquilibrium& e) { return e.result.gibbs_energy; },

@@ -97,7 +97,8 @@ void bind_contents(SetClass& set) {
             return py::make_tuple(s.lowest_temperature, s.highest_temperature);
           },
           "(low, high) [K].")
-      .def_readonly("reference_state", &ParameterSet::reference_state)
+      .def_readonly("reference_state", &ParameterSet::reference_state,
+                    "What the chemical potentials refer to.")
       .def_property_readonly("content_hash", &content_hash,
                              "16 hexadecimal digits that identify the content.");
 }

@@ -25,7 +25,7 @@ py::dict provenance_dict(const State& state) {
 
 void bind_section(py::module_& m) {
   py::class_<ReportSection>(m, "ReportSection", "Sentences, then a table.")
-      .def_readonly("title", &ReportSection::title)
+      .def_readonly("title", &ReportSection::title, "Heading of the section.")
       .def_readonly("lines", &ReportSection::lines, "list of sentences.")
       .def_readonly("table", &ReportSection::table,
                     "list of rows of texts, the headings first; empty without table.")
@@ -60,12 +60,13 @@ void bind_functions(py::module_& m) {
 void bind_report(py::module_& m) {
   bind_section(m);
   py::class_<Report>(m, "Report", "One page that can be filed with a heat.")
-      .def_readonly("title", &Report::title)
+      .def_readonly("title", &Report::title, "Steel and temperature.")
       .def_readonly("flag", &Report::flag,
                     "Empty; otherwise what is not usable or outside validity.")
       .def_readonly("sections", &Report::sections, "list of ReportSection.")
       .def_readonly("warnings", &Report::warnings, "list of texts with their codes.")
-      .def_readonly("caution", &Report::caution)
+      .def_readonly("caution", &Report::caution,
+                    "What to do before hardening real parts.")
       .def_property_readonly("text", &Report::text, "The page as plain text.")
       .def("__repr__", [](const Report& r) { return "<" + r.brief() + ">"; })
       .def("__str__", &Report::text)

@@ -52,11 +52,20 @@ void bind_options(py::module_& m) {
            py::arg("starts_per_phase") = standard.starts_per_phase,
            py::arg("balance_tolerance") = standard.balance_tolerance,
            py::arg("stability_tolerance") = standard.stability_tolerance)
-      .def_readonly("max_rounds", &SolveOptions::max_rounds)
-      .def_readonly("max_newton_steps", &SolveOptions::max_newton_steps)
-      .def_readonly("starts_per_phase", &SolveOptions::starts_per_phase)
-      .def_readonly("balance_tolerance", &SolveOptions::balance_tolerance)
-      .def_readonly("stability_tolerance", &SolveOptions::stability_tolerance)
+      .def_readonly("max_rounds", &SolveOptions::max_rounds,
+                    "Certificate rounds that may add phases, >= 1.")
+      .def_readonly("max_newton_steps", &SolveOptions::max_newton_steps,
+                    "Most Newton steps of a refinement, >= 1.")
+      .def_readonly("starts_per_phase", &SolveOptions::starts_per_phase,
+                    "Mutually distant starts of the certificate in each phase, >= 1.")
+      .def_readonly("balance_tolerance", &SolveOptions::balance_tolerance,
+                    "Largest element balance error, relative, in (0, 1e-6].")
+      .def_readonly(
+          "stability_tolerance", &SolveOptions::stability_tolerance,
+          "How far below the plane still counts as on it [J/mol of atoms], > 0.")
+      .def(
+          "__eq__", [](const SolveOptions& a, const SolveOptions& b) { return a == b; },
+          py::is_operator())
       .def("__repr__",
            [](const SolveOptions& o) {
              return py::str(
@@ -94,7 +103,7 @@ void bind_solve(py::module_& m) {
                              "True when every number may be used.")
       .def_readonly("reason", &SolveReport::reason, "One sentence.")
       .def_readonly("rounds", &SolveReport::rounds, "Certificate rounds.")
-      .def_readonly("newton_steps", &SolveReport::newton_steps)
+      .def_readonly("newton_steps", &SolveReport::newton_steps, "Of all rounds.")
       .def_readonly("columns", &SolveReport::columns, "Of the linear program.")
       .def_readonly("evaluations", &SolveReport::evaluations,
                     "Of a phase with its Hessian.")

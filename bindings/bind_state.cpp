@@ -55,7 +55,7 @@ State set_state(const py::tuple& t) {
 void bind_warning(py::module_& m) {
   py::class_<Warning>(m, "SoakWarning", "What to know about a result; no error.")
       .def_readonly("code", &Warning::code, "Stable code.")
-      .def_readonly("text", &Warning::text)
+      .def_readonly("text", &Warning::text, "One or two sentences.")
       .def("__str__", [](const Warning& w) { return "[" + w.code + "] " + w.text; })
       .def("__repr__",
            [](const Warning& w) {
@@ -104,12 +104,15 @@ void bind_conditions(StateClass& state) {
   state.def_readonly("steel", &State::steel, "Name of the steel; may be empty.")
       .def_readonly("analysis", &State::analysis,
                     "The mill certificate, sorted into modelled and not modelled.")
-      .def_property_readonly("kelvin",
-                             [](const State& s) { return s.temperature.in_kelvin(); })
-      .def_property_readonly("celsius",
-                             [](const State& s) { return s.temperature.in_celsius(); })
       .def_property_readonly(
-          "fahrenheit", [](const State& s) { return s.temperature.in_fahrenheit(); })
+          "kelvin", [](const State& s) { return s.temperature.in_kelvin(); },
+          "Temperature [K].")
+      .def_property_readonly(
+          "celsius", [](const State& s) { return s.temperature.in_celsius(); },
+          "Temperature [C].")
+      .def_property_readonly(
+          "fahrenheit", [](const State& s) { return s.temperature.in_fahrenheit(); },
+          "Temperature [F].")
       .def_property_readonly(
           "at_soak_temperature",
           [](const State& s) { return s.basis == VolumeBasis::soak; },
@@ -129,8 +132,10 @@ void bind_results(StateClass& state) {
           "matrix_phases", [](const State& s) { return by_name(s.matrix_phases()); },
           "dict: name -> Occurrence.")
       .def_readonly("matrix", &State::matrix, "All matrix phases together.")
-      .def_readonly("carbide_volume_percent", &State::carbide_volume_percent)
-      .def_readonly("carbide_mass_percent", &State::carbide_mass_percent)
+      .def_readonly("carbide_volume_percent", &State::carbide_volume_percent,
+                    "Percent of the volume, all carbides together.")
+      .def_readonly("carbide_mass_percent", &State::carbide_mass_percent,
+                    "Percent of the mass, all carbides together.")
       .def_readonly("carbon_activity", &State::carbon_activity,
                     "Relative to graphite; NaN without carbon.")
       .def_readonly("gibbs_energy", &State::gibbs_energy, "[J/mol of atoms]")
@@ -140,9 +145,10 @@ void bind_results(StateClass& state) {
       .def_readonly("driving_force", &State::driving_force,
                     "dict: kind -> [J/mol of atoms]; 0 present, negative absent.")
       .def_readonly("warnings", &State::warnings, "list of SoakWarning.")
-      .def_readonly("solve_report", &State::solve_report)
+      .def_readonly("solve_report", &State::solve_report, "How the minimization went.")
       .def_readonly("parameters", &State::parameters, "Title and edition of the file.")
-      .def_readonly("parameters_hash", &State::parameters_hash)
+      .def_readonly("parameters_hash", &State::parameters_hash,
+                    "ParameterSet.content_hash of the file.")
       .def_readonly("kinds", &State::kinds,
                     "Names of all kinds of phase that the parameter file knows.")
       .def_readonly("suppressed", &State::suppressed,

@@ -49,8 +49,8 @@ py::object view(const py::object& self, const std::string& member) {
 
 void bind_sweep(py::module_& m) {
   py::class_<Sweep>(m, "Sweep", "Many soaks of one steel, in the order asked for.")
-      .def_readonly("steel", &Sweep::steel)
-      .def_readonly("states", &Sweep::states)
+      .def_readonly("steel", &Sweep::steel, "Name of the steel; may be empty.")
+      .def_readonly("states", &Sweep::states, "list of State, one per temperature.")
       .def_readonly("cancelled", &Sweep::cancelled,
                     "True: stopped early; `states` is the part that is done.")
       .def_property_readonly("carbide_kinds", &Sweep::carbide_kinds,

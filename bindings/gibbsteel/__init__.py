@@ -29,8 +29,8 @@ from ._core import (
     SolveReport,
     State,
     Sweep,
-    build_info,
 )
+from .build import build_info
 from .display import attach as _attach
 from .errors import DataError, GibbsteelError, InputError
 from .minimizer import minimize

@@ -313,6 +313,8 @@ class SolveOptions(_Compiled):
     @property
     def stability_tolerance(self) -> float:
         """How far below the plane still counts as on it [J/mol of atoms], > 0."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
 
 class SolveReport(_Compiled):
     """How a minimization went."""

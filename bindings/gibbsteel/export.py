@@ -19,7 +19,8 @@ def _one_line(text: str) -> str:
 
 
 def _listed(weight_percent: dict[str, float]) -> str:
-    return " ".join(f"{symbol} {value:g}" for symbol, value in weight_percent.items())
+    amounts = [f"{name} {value:.6g}" for name, value in weight_percent.items() if value]
+    return " ".join(amounts) or "nothing"
 
 
 def _header(result: State | Sweep) -> list[str]:
@@ -30,9 +31,7 @@ def _header(result: State | Sweep) -> list[str]:
         analysis = states[0].analysis
         lines.append(f"steel: {states[0].steel}")
         lines.append(f"analysis as given, wt%: {_listed(analysis.given)}")
-        lines.append(
-            f"not modelled, wt%: {_listed(analysis.not_modelled) or 'nothing'}"
-        )
+        lines.append(f"not modelled, wt%: {_listed(analysis.not_modelled)}")
     warnings = result.warnings
     lines += [str(warning) for warning in warnings]
     top = f"gibbsteel table; lines of header: {len(lines) + 1}"

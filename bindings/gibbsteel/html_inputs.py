@@ -6,13 +6,15 @@ from typing import TYPE_CHECKING
 
 from ._core import ParameterSet
 from .html_table import html_page
+from .temperature import ICE_POINT_K
 
 if TYPE_CHECKING:
     from .steel import Steel
 
 
 def _listed(weight_percent: dict[str, float]) -> str:
-    return ", ".join(f"{symbol} {value:g}" for symbol, value in weight_percent.items())
+    amounts = [f"{name} {value:.4g}" for name, value in weight_percent.items() if value]
+    return ", ".join(amounts) or "nothing"
 
 
 def steel_html(self: Steel) -> str:
@@ -29,7 +31,7 @@ def steel_html(self: Steel) -> str:
             *[f"{modelled[s]:.4g}" if s in modelled else "-" for s in symbols],
         ],
     ]
-    lines = [f"not modelled: {_listed(analysis.not_modelled) or 'nothing'} (wt%)"]
+    lines = [f"not modelled: {_listed(analysis.not_modelled)} (wt%)"]
     if analysis.bound:
         bound = {item.name: item.weight_percent for item in analysis.bound}
         lines.append(f"bound by tramp elements: {_listed(bound)} (wt%)")
@@ -49,7 +51,7 @@ def parameter_set_html(self: ParameterSet) -> str:
         ["highest wt%", *[_end(ranges, symbol, 1) for symbol in elements]],
     ]
     lines = [
-        f"valid from {low:.0f} to {high:.0f} K",
+        f"valid from {low - ICE_POINT_K:.0f} to {high - ICE_POINT_K:.0f} C",
         "phase models: " + ", ".join(self.phases),
         "files, lowest layer first: " + ", ".join(self.files),
         f"{len(self.sources)} sources; hash {self.content_hash}",

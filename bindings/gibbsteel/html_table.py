@@ -65,7 +65,7 @@ def html_table(rows: Sequence[Row], *, heading: bool = True) -> str:
 
     Examples
     --------
-    >>> html_table([["C", 0.55]], heading=False)[-33:]
+    >>> html_table([["C", 0.55]], heading=False)[-34:]
     '<td>0.55</td></tr></tbody></table>'
     """
     if not rows:

@@ -75,12 +75,36 @@ def load_parameters(
     ------
     DataError
         With every problem of the file: place, what is wrong, what would be right.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> file = gs.parameter_files()["tool_steel.json"]
+    >>> gs.load_parameters(file) == gs.default_parameters()
+    True
     """
     return _core.load_parameters(os.fspath(file), on_top_of)
 
 
 def write_parameters(parameters: ParameterSet) -> str:
-    """The whole set as the text of one file, in canonical form."""
+    """The whole set as the text of one file, in canonical form.
+
+    Parameters
+    ----------
+    parameters : ParameterSet
+        Layers are merged.
+
+    Returns
+    -------
+    str
+        JSON; reading it back and writing it again gives the same text.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> gs.write_parameters(gs.default_parameters())[:1]
+    '{'
+    """
     return _core.write_parameters(parameters)
 
 
@@ -92,5 +116,23 @@ def restore(text: str, file_name: str) -> ParameterSet:
 
 
 def content_hash(parameters: ParameterSet) -> str:
-    """16 hexadecimal digits that identify the content of a set."""
+    """16 hexadecimal digits that identify the content of a set.
+
+    Parameters
+    ----------
+    parameters : ParameterSet
+        The names of its files do not count.
+
+    Returns
+    -------
+    str
+        The same as ``parameters.content_hash``. Finds mix-ups; no protection against
+        intent.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> len(gs.content_hash(gs.default_parameters()))
+    16
+    """
     return parameters.content_hash

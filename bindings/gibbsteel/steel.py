@@ -114,6 +114,11 @@ class Steel:
         **elements : float
             Weight percents as keywords instead of, or besides, the mapping.
 
+        Returns
+        -------
+        Steel
+            With the same parameter set; this steel does not change.
+
         Examples
         --------
         >>> steel = Steel({"C": 0.55, "Cr": 4.5}, name="heat 7")
@@ -170,6 +175,12 @@ class Steel:
         ------
         InputError
             Temperature without or in a wrong unit, unknown phase.
+
+        Examples
+        --------
+        >>> state = Steel(C=0.8).soak(fahrenheit=1292)
+        >>> round(state.celsius), list(state.carbides)
+        (700, ['M3C'])
         """
         refuse_without_unit(without_unit, "soak(celsius=1120)")
         chosen = _options(graphite, phases, suppressed, at_soak_temperature, options)
@@ -202,6 +213,22 @@ class Steel:
         The other parameters are those of `soak`. Ctrl-C, or Stop in a notebook, ends
         the sweep early: ``sweep.cancelled`` is then True and ``sweep.states`` holds
         what is done.
+
+        Returns
+        -------
+        Sweep
+            One state per temperature; ``sweep.warnings`` holds those of all states.
+
+        Raises
+        ------
+        InputError
+            As for `soak`, with every temperature that is outside what makes sense.
+
+        Examples
+        --------
+        >>> sweep = Steel(C=0.8).sweep(celsius=[650, 700])
+        >>> len(sweep), sweep.carbide_kinds
+        (2, ['M3C'])
         """
         refuse_without_unit(without_unit, "sweep(celsius=range(900, 1231, 5))")
         chosen = _options(graphite, phases, suppressed, at_soak_temperature, options)

@@ -7,7 +7,6 @@ from operator import methodcaller
 import gibbsteel as gs
 import pytest
 
-# Started processes load the module anew, without the run-time library of a sanitizer.
 pytestmark = pytest.mark.skipif(
     os.environ.get("LD_PRELOAD") is not None, reason="slow when traced"
 )
