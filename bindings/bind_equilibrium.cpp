@@ -76,13 +76,20 @@ NamedEquilibrium run(const std::shared_ptr<ParameterSet>& set,
   return named;
 }
 
+NamedValues potentials(const NamedEquilibrium& e) {
+  NamedValues values;
+  for (std::size_t i = 0; i < e.result.chemical_potential.size(); ++i)
+    values.set(e.elements[i], e.result.chemical_potential[i]);
+  return values;
+}
+
 }  // namespace
 
 void bind_equilibrium(py::module_& m) {
   py::class_<NamedEquilibrium>(m, "Equilibrium", "What the minimizer found.")
       .def_property_readonly(
           "report", [](const NamedEquilibrium& e) { return e.result.report; },
-          "How it went; look at report.usable first.")
+          "How it went.")
       .def_property_readonly(
           "kelvin",
           [](const NamedEquilibrium& e) { return e.result.temperature.in_kelvin(); },
@@ -91,15 +98,8 @@ void bind_equilibrium(py::module_& m) {
           "gibbs_energy",
           [](const NamedEquilibrium& e) { return e.result.gibbs_energy; },
           "[J/mol of atoms]; NaN when not usable.")
-      .def_property_readonly(
-          "chemical_potential",
-          [](const NamedEquilibrium& e) {
-            NamedValues values;
-            for (std::size_t i = 0; i < e.result.chemical_potential.size(); ++i)
-              values.set(e.elements[i], e.result.chemical_potential[i]);
-            return values;
-          },
-          "dict: element -> [J/mol].")
+      .def_property_readonly("chemical_potential", &potentials,
+                             "dict: element -> [J/mol].")
       .def_property_readonly(
           "present",
           [](const NamedEquilibrium& e) { return points(e, e.result.present); },

@@ -43,6 +43,14 @@ SolveOptions make_options(int max_rounds, int max_newton_steps, int starts_per_p
   return o;
 }
 
+py::str options_repr(const SolveOptions& o) {
+  return py::str(
+             "SolveOptions(max_rounds={}, max_newton_steps={}, starts_per_phase={}, "
+             "balance_tolerance={:g}, stability_tolerance={:g})")
+      .format(o.max_rounds, o.max_newton_steps, o.starts_per_phase, o.balance_tolerance,
+              o.stability_tolerance);
+}
+
 void bind_options(py::module_& m) {
   const SolveOptions standard;
   py::class_<SolveOptions>(m, "SolveOptions", "Settings of the minimizer.")
@@ -66,15 +74,7 @@ void bind_options(py::module_& m) {
       .def(
           "__eq__", [](const SolveOptions& a, const SolveOptions& b) { return a == b; },
           py::is_operator())
-      .def("__repr__",
-           [](const SolveOptions& o) {
-             return py::str(
-                        "SolveOptions(max_rounds={}, max_newton_steps={}, "
-                        "starts_per_phase={}, balance_tolerance={:g}, "
-                        "stability_tolerance={:g})")
-                 .format(o.max_rounds, o.max_newton_steps, o.starts_per_phase,
-                         o.balance_tolerance, o.stability_tolerance);
-           })
+      .def("__repr__", &options_repr)
       .def(py::pickle(
           [](const SolveOptions& o) {
             return py::make_tuple(o.max_rounds, o.max_newton_steps, o.starts_per_phase,

@@ -86,8 +86,8 @@ def test_only_two_kinds_of_file(report, tmp_path):
     with pytest.raises(gs.InputError) as error:
         report.save(tmp_path / "heat7.doc")
     assert str(error.value) == (
-        "[gibbsteel.input.291] path: the file name 'heat7.doc' ends in neither .txt nor "
-        '.html; give a name such as "heat7.html"'
+        "[gibbsteel.input.291] path: the file name 'heat7.doc' ends in neither .txt "
+        'nor .html; give a name such as "heat7.html"'
     )
     assert list(tmp_path.iterdir()) == []
 
