@@ -18,10 +18,13 @@ void bind_equilibrium(py::module_& m);
 void bind_occurrence(py::module_& m);
 void bind_analysis(py::module_& m);
 void bind_state(py::module_& m);
+void bind_state_slope(py::module_& m);
+void bind_quantity(py::module_& m);
 void bind_sweep(py::module_& m);
 void bind_steel(py::module_& m);
 void bind_report(py::module_& m);
 void bind_build_info(py::module_& m);
+void bind_sensitivities(py::module_& m);
 
 }  // namespace gibbsteel::python
 

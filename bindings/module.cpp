@@ -16,8 +16,11 @@ PYBIND11_MODULE(_core, m) {
   bind_solve(m);
   bind_equilibrium(m);
   bind_state(m);
+  bind_state_slope(m);
+  bind_quantity(m);
   bind_sweep(m);
   bind_steel(m);
   bind_report(m);
   bind_build_info(m);
+  bind_sensitivities(m);
 }

@@ -36,26 +36,6 @@ void check_input(const PhaseSystem& system, Temperature t, std::span<const doubl
   if (!problems.empty()) throw InputError(std::move(problems));
 }
 
-internal::Conditions conditions_of(const PhaseSystem& system, Temperature t,
-                                   std::span<const double> x) {
-  internal::Conditions conditions;
-  conditions.kelvin = t.in_kelvin();
-  conditions.rt = kGasConstant * conditions.kelvin;
-  conditions.overall.assign(x.begin(), x.end());
-  const double sum = std::accumulate(x.begin(), x.end(), 0.0);
-  for (double& b : conditions.overall) b /= sum;
-  if (system.phases().empty()) return conditions;
-  const auto& curves = system.phases().front().curves();
-  std::vector<internal::TemperatureValue> values(curves.size());
-  curves.evaluate(conditions.kelvin, values);
-  for (const PhaseModel& phase : system.phases()) {
-    auto& candidate = conditions.phases.emplace_back();
-    candidate.phase = &phase.compiled();
-    candidate.at.refresh(phase.compiled(), conditions.kelvin, values);
-  }
-  return conditions;
-}
-
 double atoms_of(const internal::Conditions& conditions, const PhasePoint& point) {
   return internal::atoms(*conditions.phases[point.phase].phase, point.y.data());
 }
@@ -91,7 +71,7 @@ Equilibrium minimize(const PhaseSystem& system, Temperature t,
   const auto begin = std::chrono::steady_clock::now();
   Equilibrium result;
   result.temperature = t;
-  auto conditions = conditions_of(system, t, mole_fractions);
+  auto conditions = internal::conditions_of(system, t, mole_fractions);
   if (conditions.phases.empty()) {
     result.report.status = SolveStatus::infeasible;
     result.report.reason = "none of the allowed phases can be made of these elements";

@@ -17,9 +17,11 @@ double sum_over(const std::vector<Occurrence>& occurrences, const std::string& k
   return sum;
 }
 
-Quantity amount_of(const std::string& kind, const std::string& unit,
-                   double Occurrence::*member) {
-  return {kind, unit,
+Quantity amount_of(const std::string& function, const std::string& kind,
+                   const std::string& unit, double Occurrence::*member) {
+  return {{function, {kind}},
+          kind,
+          unit,
           [kind, member](const State& state) {
             if (std::find(state.kinds.begin(), state.kinds.end(), kind) ==
                 state.kinds.end())
@@ -31,16 +33,26 @@ Quantity amount_of(const std::string& kind, const std::string& unit,
           }};
 }
 
-Quantity plain(const std::string& name, const std::string& unit, double State::*value,
+Quantity plain(const std::string& function, const std::string& name,
+               const std::string& unit, double State::*value,
                double StateSlope::*slope) {
-  return {name, unit, [value](const State& state) { return state.*value; },
+  return {{function, {}},
+          name,
+          unit,
+          [value](const State& state) { return state.*value; },
           [slope](const State&, const StateSlope& s) { return s.*slope; }};
 }
 
 }  // namespace
 
 Quantity::Quantity(std::string name, std::string unit, Value value, Slope slope)
-    : name_(std::move(name)),
+    : Quantity({}, std::move(name), std::move(unit), std::move(value),
+               std::move(slope)) {}
+
+Quantity::Quantity(Origin origin, std::string name, std::string unit, Value value,
+                   Slope slope)
+    : origin_(std::move(origin)),
+      name_(std::move(name)),
       unit_(std::move(unit)),
       value_(std::move(value)),
       slope_(std::move(slope)) {}
@@ -66,7 +78,9 @@ double Quantity::slope(const State& state, const StateSlope& slope) const {
 namespace quantities {
 
 Quantity matrix(const std::string& element) {
-  return {element + " in the matrix", "wt%",
+  return {{"matrix", {element}},
+          element + " in the matrix",
+          "wt%",
           [element](const State& s) { return s.matrix.weight_percent[element]; },
           [element](const State&, const StateSlope& slope) {
             return slope.matrix.weight_percent[element];
@@ -74,25 +88,25 @@ Quantity matrix(const std::string& element) {
 }
 
 Quantity volume_percent(const std::string& kind) {
-  return amount_of(kind, "vol%", &Occurrence::volume_percent);
+  return amount_of("volume_percent", kind, "vol%", &Occurrence::volume_percent);
 }
 
 Quantity mass_percent(const std::string& kind) {
-  return amount_of(kind, "mass%", &Occurrence::mass_percent);
+  return amount_of("mass_percent", kind, "mass%", &Occurrence::mass_percent);
 }
 
 Quantity carbide_volume_percent() {
-  return plain("carbide", "vol%", &State::carbide_volume_percent,
-               &StateSlope::carbide_volume_percent);
+  return plain("carbide_volume_percent", "carbide", "vol%",
+               &State::carbide_volume_percent, &StateSlope::carbide_volume_percent);
 }
 
 Quantity carbide_mass_percent() {
-  return plain("carbide", "mass%", &State::carbide_mass_percent,
+  return plain("carbide_mass_percent", "carbide", "mass%", &State::carbide_mass_percent,
                &StateSlope::carbide_mass_percent);
 }
 
 Quantity carbon_activity() {
-  return plain("carbon activity", "", &State::carbon_activity,
+  return plain("carbon_activity", "carbon activity", "", &State::carbon_activity,
                &StateSlope::carbon_activity);
 }
 

@@ -11,10 +11,12 @@ long-hold limit (true equilibrium); shop soaks are minutes.
 
 from . import _core
 from . import phase_model as _phase_model  # adds methods to PhaseModel
+from . import quantities
 from ._core import (
     BoundCompound,
     Constituent,
     Equilibrium,
+    Input,
     Matrix,
     MillAnalysis,
     Occurrence,
@@ -22,12 +24,15 @@ from ._core import (
     PhaseDerivatives,
     PhaseModel,
     Problem,
+    Quantity,
     Report,
     ReportSection,
+    Sensitivities,
     SoakWarning,
     SolveOptions,
     SolveReport,
     State,
+    StateSlope,
     Sweep,
 )
 from .build import build_info
@@ -53,6 +58,7 @@ __all__ = [
     "Equilibrium",
     "GibbsteelError",
     "GibbsteelWarning",
+    "Input",
     "InputError",
     "Matrix",
     "MillAnalysis",
@@ -63,12 +69,15 @@ __all__ = [
     "PhaseDerivatives",
     "PhaseModel",
     "Problem",
+    "Quantity",
     "Report",
     "ReportSection",
+    "Sensitivities",
     "SoakWarning",
     "SolveOptions",
     "SolveReport",
     "State",
+    "StateSlope",
     "Steel",
     "Sweep",
     "build_info",
@@ -77,6 +86,7 @@ __all__ = [
     "load_parameters",
     "minimize",
     "parameter_files",
+    "quantities",
     "write_parameters",
 ]
 

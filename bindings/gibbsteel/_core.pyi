@@ -526,6 +526,89 @@ class State(_Compiled):
     def warn(self) -> None: ...
     def _repr_html_(self) -> str: ...
 
+# bind_state_slope.cpp
+
+class Input(_Compiled):
+    """What a slope is taken with respect to."""
+
+    @property
+    def kind(self) -> str:
+        """'temperature', 'element' or 'parameter'."""
+    @property
+    def name(self) -> str:
+        """'temperature', an element, or the place in the parameter file."""
+    @property
+    def unit(self) -> str:
+        """Unit of the input."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class StateSlope(_Compiled):
+    """Derivatives of every number of a state with respect to one input."""
+
+    @property
+    def input(self) -> Input:
+        """What the slopes are taken with respect to."""
+    @property
+    def occurrences(self) -> list[Occurrence]:
+        """In the order of the state's."""
+    @property
+    def matrix(self) -> Matrix:
+        """All matrix phases together."""
+    @property
+    def carbide_volume_percent(self) -> float:
+        """Per unit of the input, as all numbers here."""
+    @property
+    def carbide_mass_percent(self) -> float: ...
+    @property
+    def carbon_activity(self) -> float: ...
+    @property
+    def gibbs_energy(self) -> float: ...
+    @property
+    def density(self) -> float: ...
+    @property
+    def chemical_potential(self) -> dict[str, float]: ...
+    @property
+    def driving_force(self) -> dict[str, float]: ...
+    @property
+    def one_sided(self) -> bool:
+        """True close to a phase change: holds on the side of the state's phases."""
+    @property
+    def remark(self) -> str:
+        """Why, when one-sided or not available; else empty."""
+    def __getitem__(self, name: str) -> Occurrence: ...
+
+# bind_quantity.cpp
+
+class Quantity(_Compiled):
+    """A number that every usable state has."""
+
+    def __init__(
+        self, name: str, unit: str, function: Callable[[State], float]
+    ) -> None: ...
+    @property
+    def name(self) -> str:
+        """For tables."""
+    @property
+    def unit(self) -> str:
+        """Such as "wt%" or "vol%"; empty for a pure number."""
+    @property
+    def label(self) -> str:
+        """Name with the unit."""
+    def value(self, state: State) -> float:
+        """NaN when the state is not usable."""
+    def slope(self, state: State, slope: StateSlope) -> float:
+        """Derivative, given that of the state."""
+
+def quantity_matrix(element: str) -> Quantity:
+    """See gibbsteel.quantities, as for the functions below."""
+
+def quantity_volume_percent(kind: str) -> Quantity: ...
+def quantity_mass_percent(kind: str) -> Quantity: ...
+def quantity_carbide_volume_percent() -> Quantity: ...
+def quantity_carbide_mass_percent() -> Quantity: ...
+def quantity_carbon_activity() -> Quantity: ...
+
 # bind_sweep.cpp
 
 class Sweep(_Compiled):
@@ -685,3 +768,33 @@ version: str
 
 def build_info() -> _BuildInfo:
     """Version, compiler, flags and parameter file of this build."""
+
+# bind_sensitivities.cpp
+
+class Sensitivities(_Compiled):
+    """A state, and the exact derivatives of every number in it."""
+
+    @property
+    def state(self) -> State:
+        """The soak."""
+    @property
+    def slopes(self) -> list[StateSlope]:
+        """Temperature first, then elements, then parameters."""
+    @property
+    def inputs(self) -> list[str]:
+        """Names of all inputs."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table (pandas): one row per quantity, one column per input."""
+    def __getitem__(self, name: str) -> StateSlope: ...
+    def __contains__(self, name: str) -> bool: ...
+    def __len__(self) -> int: ...
+
+def sensitivities(
+    steel: CompiledSteel,
+    kelvin: float,
+    options: SoakOptions,
+    elements: Sequence[str] | None,
+    parameters: Sequence[str],
+    all_parameters: bool,
+) -> Sensitivities:
+    """Soaks and differentiates, Eq. (S1) to (S5)."""

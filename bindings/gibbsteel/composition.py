@@ -7,7 +7,7 @@ from typing import Any
 
 from ._core import Problem
 from .errors import InputError
-from .quantities import is_quantity, magnitude
+from .units import is_quantity, magnitude
 
 _FRACTION = "give a mass per mass, or weight percent as a number"
 _REMEDY = "give weight percent as a number, for instance 0.55"

@@ -1,30 +1,50 @@
-"""Quantities that carry their unit, such as Pint's: understood, never required."""
+"""Quantities that targets, comparisons, tolerance bands and designs are about.
+
+>>> from gibbsteel import quantities
+>>> quantities.matrix("C")
+<Quantity C in the matrix [wt%]>
+"""
 
 from __future__ import annotations
 
-from typing import Any
+from . import _core
+from ._core import Quantity
 
-from ._core import Problem
-from .errors import InputError
+__all__ = [
+    "carbide_mass_percent",
+    "carbide_volume_percent",
+    "carbon_activity",
+    "mass_percent",
+    "matrix",
+    "volume_percent",
+]
 
 
-def is_quantity(value: Any) -> bool:
-    """True for anything with ``to(unit)`` and ``magnitude``."""
-    return hasattr(value, "to") and hasattr(value, "magnitude")
+def matrix(element: str) -> Quantity:
+    """An element in all matrix phases together [wt%]."""
+    return _core.quantity_matrix(element)
 
 
-def magnitude(value: Any, unit: str, place: str, remedy: str) -> float:
-    """The number of a quantity in a unit.
+def volume_percent(kind: str) -> Quantity:
+    """A kind of carbide, all its occurrences [vol% of the steel]; 0 when absent."""
+    return _core.quantity_volume_percent(kind)
 
-    Raises
-    ------
-    InputError
-        It cannot be converted: a length given as a temperature
-        (gibbsteel.input.292).
-    """
-    try:
-        return float(value.to(unit).magnitude)
-    except Exception as error:  # each units package has its own
-        what = f"{value} cannot be converted to {unit}"
-        problem = Problem("gibbsteel.input.292", place, what, remedy)
-        raise InputError([problem]) from error
+
+def mass_percent(kind: str) -> Quantity:
+    """A kind of carbide, all its occurrences [mass% of the steel]; 0 when absent."""
+    return _core.quantity_mass_percent(kind)
+
+
+def carbide_volume_percent() -> Quantity:
+    """All carbides together [vol% of the steel]."""
+    return _core.quantity_carbide_volume_percent()
+
+
+def carbide_mass_percent() -> Quantity:
+    """All carbides together [mass% of the steel]."""
+    return _core.quantity_carbide_mass_percent()
+
+
+def carbon_activity() -> Quantity:
+    """Carbon activity relative to graphite."""
+    return _core.quantity_carbon_activity()

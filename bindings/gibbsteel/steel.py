@@ -9,29 +9,14 @@ from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
 from .composition import as_weight_percent
 from .html_inputs import steel_html
-from .names import as_names
 from .parameters import default_parameters
 from .progress import Callback, reporting
+from .sensitivities import SensitivityMethods
+from .soak_options import soak_options
 from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 
-def _options(
-    graphite: bool,
-    phases: str | Sequence[str] | None,
-    suppressed: str | Sequence[str],
-    at_soak_temperature: bool,
-    options: SolveOptions | None,
-) -> _core.SoakOptions:
-    return _core.SoakOptions(
-        graphite=graphite,
-        phases=None if phases is None else as_names(phases),
-        suppressed=as_names(suppressed),
-        at_soak_temperature=at_soak_temperature,
-        solve=options if options is not None else SolveOptions(),
-    )
-
-
-class Steel:
+class Steel(SensitivityMethods):
     """A steel, given as a mill certificate in weight percent.
 
     Parameters
@@ -183,7 +168,9 @@ class Steel:
         (700, ['M3C'])
         """
         refuse_without_unit(without_unit, "soak(celsius=1120)")
-        chosen = _options(graphite, phases, suppressed, at_soak_temperature, options)
+        chosen = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options
+        )
         at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         return self._core.soak(at, chosen)
 
@@ -231,7 +218,9 @@ class Steel:
         (2, ['M3C'])
         """
         refuse_without_unit(without_unit, "sweep(celsius=range(900, 1231, 5))")
-        chosen = _options(graphite, phases, suppressed, at_soak_temperature, options)
+        chosen = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options
+        )
         at = many_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         with reporting(progress, len(at)) as callback:
             return self._core.sweep(at, chosen, callback)

@@ -7,7 +7,7 @@ from typing import Any
 
 from ._core import Problem
 from .errors import InputError
-from .quantities import is_quantity, magnitude
+from .units import is_quantity, magnitude
 
 ICE_POINT_K = 273.15
 

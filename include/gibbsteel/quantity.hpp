@@ -4,6 +4,7 @@
 
 #include <functional>
 #include <string>
+#include <vector>
 
 #include "gibbsteel/state_slope.hpp"
 
@@ -21,15 +22,26 @@ class Quantity {
   ///               difference of `value` along the slope of the state is used
   Quantity(std::string name, std::string unit, Value value, Slope slope = {});
 
+  /// The function of namespace quantities that made it, and what it was called with:
+  /// enough to make it again elsewhere.
+  struct Origin {
+    std::string function;  ///< "matrix"; empty for any other quantity
+    std::vector<std::string> arguments;
+  };
+  Quantity(Origin origin, std::string name, std::string unit, Value value, Slope slope);
+
   const std::string& name() const noexcept { return name_; }
   const std::string& unit() const noexcept { return unit_; }
   /// "carbon in the matrix [wt%]"
   std::string label() const;
   /// NaN when the state is not usable.
   double value(const State& state) const;
+  const Origin& origin() const noexcept { return origin_; }
+  const Value& function() const noexcept { return value_; }
   double slope(const State& state, const StateSlope& slope) const;
 
  private:
+  Origin origin_;
   std::string name_, unit_;
   Value value_;
   Slope slope_;

@@ -16,7 +16,8 @@ struct Input {
     parameter,    ///< per unit of one number of the parameter file
   };
   Kind kind = Kind::temperature;
-  std::string name;  ///< element symbol, or the place of the number in the file
+  /// "temperature", an element symbol, or the place of the number in the file.
+  std::string name;
   std::string unit;  ///< of the input: "K", "wt%", "J/mol", ...
   bool operator==(const Input&) const = default;
 };

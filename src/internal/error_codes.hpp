@@ -137,6 +137,10 @@ inline constexpr std::string_view kHalfSuppressed = "gibbsteel.input.212";
 inline constexpr std::string_view kNoSuchCurve = "gibbsteel.input.213";
 inline constexpr std::string_view kNotAboveZero = "gibbsteel.input.214";
 inline constexpr std::string_view kElementTwice = "gibbsteel.input.215";
+inline constexpr std::string_view kNoElementInput = "gibbsteel.input.216";
+inline constexpr std::string_view kNoParameterInput = "gibbsteel.input.217";
+inline constexpr std::string_view kNoIronToBalance = "gibbsteel.input.218";
+inline constexpr std::string_view kNotLinearizable = "gibbsteel.input.219";
 inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
 inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
@@ -164,6 +168,11 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kNoSuchCurve, "a curve name is not known"},
     {kNotAboveZero, "a temperature given to the minimizer is not above 0 K"},
     {kElementTwice, "a phase system names an element twice"},
+    {kNoElementInput, "an element cannot be an input of sensitivities"},
+    {kNoParameterInput,
+     "a place in the parameter file holds no number that can be an input"},
+    {kNoIronToBalance, "a steel without iron has nothing to balance an element with"},
+    {kNotLinearizable, "an equilibrium cannot be linearized"},
     {kSiteFractionCount, "the number of site fractions does not fit the phase"},
     {kMoleFractions,
      "mole fractions do not fit the system, are not positive or do not sum to 1"},

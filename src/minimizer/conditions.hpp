@@ -4,6 +4,8 @@
 #include <span>
 #include <vector>
 
+#include "gibbsteel/phase_system.hpp"
+#include "gibbsteel/units.hpp"
 #include "internal/phase_kernel.hpp"
 
 namespace gibbsteel::internal {
@@ -24,6 +26,11 @@ struct Conditions {
 
   std::size_t elements() const noexcept { return overall.size(); }
 };
+
+/// All phases of a system at one temperature. They are referred to: keep it alive.
+/// @param x  mole fractions, normalized here
+Conditions conditions_of(const PhaseSystem& system, Temperature t,
+                         std::span<const double> x);
 
 /// Atoms of each element per formula unit, M(y). @param out length elements
 inline void add_atoms(const CompiledPhase& phase, const double* y, double factor,

@@ -1,10 +1,9 @@
 #include "minimizer/two_level_newton.hpp"
 
-#include <Eigen/LU>
-#include <Eigen/QR>
 #include <algorithm>
-#include <array>
 #include <cmath>
+
+#include "minimizer/two_level_system.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -15,21 +14,9 @@ constexpr int kShrinkingStepsAllowed = 4;
 constexpr double kAmountSlack = 1.2;      ///< moles of atoms a set may hold on the way
 constexpr double kPlaneTolerance = 2e-8;  ///< [J/mol of atoms]
 constexpr double kStepTolerance = 1e-6;   ///< relative; the next step is its square
-constexpr double kRankTolerance = 1e-13;
 constexpr double kTraceRatio = 2.5;    ///< balance off by more than this: Henry's law
 constexpr double kDilute = 0.05;       ///< site fraction up to which it is applied
 constexpr double kNegligible = 1e-30;  ///< site fraction that no test looks at
-
-/// Everything about one set at the current point.
-struct SetPoint {
-  SetPoint(std::size_t n, std::size_t elements)
-      : step(n, elements), gradient(n), dy(n), formula(elements) {}
-  TangentStep step;
-  std::vector<double> gradient, dy, formula;  ///< formula: M(y)
-  double energy = 0.0;
-  double atoms = 0.0;
-  bool unstable = false;
-};
 
 /// Scales the site fractions of element e in all sets. @return false if not dilute
 bool scale_dilute(const Conditions& conditions, std::vector<PhaseSet>& sets, int e,
@@ -78,7 +65,7 @@ class Newton {
   Newton(Conditions& conditions, std::vector<PhaseSet>& sets, std::vector<double>& mu)
       : conditions_(conditions), sets_(sets), mu_(mu), e_(conditions.elements()) {}
 
-  void evaluate();
+  void evaluate() { system_.evaluate(conditions_, sets_); }
   void residuals(Refinement& result) const;
   /// @return false when no finite step exists
   bool solve(Refinement& result);
@@ -87,7 +74,7 @@ class Newton {
 
  private:
   Eigen::Index rows() const { return static_cast<Eigen::Index>(e_ + sets_.size()); }
-  void assemble(Eigen::MatrixXd& matrix, Eigen::VectorXd& right) const;
+  Eigen::VectorXd right_side() const;
   double amount_bound(std::size_t f) const;
   void remove_vanished();
 
@@ -95,101 +82,51 @@ class Newton {
   std::vector<PhaseSet>& sets_;
   std::vector<double>& mu_;
   std::size_t e_;
-  std::vector<SetPoint> points_;
+  TwoLevelSystem system_;
   Eigen::VectorXd change_;  ///< dmu, then dn
   double largest_change_ = 1.0;
 };
 
-void Newton::evaluate() {
-  std::array<double, kMaxConstituents * kMaxConstituents> hessian;
-  points_.clear();
-  for (const PhaseSet& set : sets_) {
-    const Candidate& candidate = conditions_.phases[set.phase];
-    SetPoint& p = points_.emplace_back(candidate.size(), e_);
-    ++conditions_.evaluations;
-    p.energy = gibbs_energy(*candidate.phase, candidate.at, set.y.data(),
-                            p.gradient.data(), hessian.data());
-    p.unstable = p.step.factor(*candidate.phase, conditions_.rt, set.y.data(),
-                               hessian.data()) > 0.0;
-    p.step.project_elements(*candidate.phase, e_);
-    add_atoms(*candidate.phase, set.y.data(), 1.0, p.formula.data());
-    p.atoms = atoms(*candidate.phase, set.y.data());
-  }
-}
-
 void Newton::residuals(Refinement& result) const {
+  const auto& points = system_.points();
   result.balance = result.plane = 0.0;
   for (std::size_t e = 0; e < e_; ++e) {
     double sum = 0.0;
     for (std::size_t f = 0; f < sets_.size(); ++f)
-      sum += sets_[f].amount * points_[f].formula[e];
+      sum += sets_[f].amount * points[f].formula[e];
     result.balance =
         std::max(result.balance, std::abs(sum / conditions_.overall[e] - 1.0));
   }
   result.unstable.clear();
-  for (std::size_t f = 0; f < points_.size(); ++f)
-    if (points_[f].unstable) result.unstable.push_back(f);
-  for (const SetPoint& p : points_) {
-    double d = p.energy;
-    for (std::size_t e = 0; e < e_; ++e) d -= mu_[e] * p.formula[e];
-    result.plane = std::max(result.plane, std::abs(d) / p.atoms);
-  }
+  for (std::size_t f = 0; f < points.size(); ++f)
+    if (points[f].unstable) result.unstable.push_back(f);
+  for (const SetPoint& p : points)
+    result.plane = std::max(result.plane, std::abs(p.d(mu_)) / p.atoms);
 }
 
-void Newton::assemble(Eigen::MatrixXd& matrix, Eigen::VectorXd& right) const {
-  std::vector<double> response(e_ * e_, 0.0), balance(conditions_.overall);
+Eigen::VectorXd Newton::right_side() const {
+  const auto& response = system_.response();
+  std::vector<double> balance(conditions_.overall);
   for (std::size_t f = 0; f < sets_.size(); ++f) {
-    const SetPoint& p = points_[f];
-    const double n = sets_[f].amount;
-    p.step.add_response(n, response.data());
-    p.step.add_projected(n, p.gradient.data(), balance.data());
-    for (std::size_t e = 0; e < e_; ++e) balance[e] -= n * p.formula[e];
+    const SetPoint& p = system_.points()[f];
+    p.step.add_projected(sets_[f].amount, p.gradient.data(), balance.data());
+    for (std::size_t e = 0; e < e_; ++e) balance[e] -= sets_[f].amount * p.formula[e];
   }
   for (std::size_t a = 0; a < e_; ++a)
     for (std::size_t b = 0; b < e_; ++b) balance[a] -= response[a * e_ + b] * mu_[b];
-  const double rt = conditions_.rt;
-  for (std::size_t a = 0; a < e_; ++a) {
-    const auto row = static_cast<Eigen::Index>(a);
-    const double scale = 1.0 / std::sqrt(conditions_.overall[a]);
-    right[row] = balance[a] * scale;
-    for (std::size_t b = 0; b < e_; ++b)
-      matrix(row, static_cast<Eigen::Index>(b)) =
-          response[a * e_ + b] * rt * scale / std::sqrt(conditions_.overall[b]);
-    for (std::size_t f = 0; f < sets_.size(); ++f) {
-      const auto column = static_cast<Eigen::Index>(e_ + f);
-      matrix(row, column) = matrix(column, row) =
-          points_[f].formula[a] * scale * std::sqrt(sets_[f].amount);
-    }
-  }
-  for (std::size_t f = 0; f < sets_.size(); ++f) {
-    double d = points_[f].energy;
-    for (std::size_t e = 0; e < e_; ++e) d -= mu_[e] * points_[f].formula[e];
-    right[static_cast<Eigen::Index>(e_ + f)] = d * std::sqrt(sets_[f].amount) / rt;
-  }
+  Eigen::VectorXd right(rows());
+  for (std::size_t a = 0; a < e_; ++a) right[static_cast<Eigen::Index>(a)] = balance[a];
+  for (std::size_t f = 0; f < sets_.size(); ++f)
+    right[static_cast<Eigen::Index>(e_ + f)] = system_.points()[f].d(mu_);
+  return right;
 }
 
 bool Newton::solve(Refinement& result) {
-  Eigen::MatrixXd matrix = Eigen::MatrixXd::Zero(rows(), rows());
-  Eigen::VectorXd right(rows());
-  assemble(matrix, right);
-  if (!matrix.allFinite() || !right.allFinite()) return false;
-  Eigen::FullPivLU<Eigen::MatrixXd> lu(matrix);
-  lu.setThreshold(kRankTolerance);
-  result.unique = lu.isInvertible();
-  // A rank-deficient system (a compound alone, phases in a fixed reaction) gets the
-  // smallest change that solves it.
-  if (result.unique) {
-    change_ = lu.solve(right);
-  } else {
-    Eigen::CompleteOrthogonalDecomposition<Eigen::MatrixXd> least;
-    least.setThreshold(kRankTolerance);
-    change_ = least.compute(matrix).solve(right);
-  }
-  for (std::size_t e = 0; e < e_; ++e)
-    change_[static_cast<Eigen::Index>(e)] *=
-        conditions_.rt / std::sqrt(conditions_.overall[e]);
-  for (std::size_t f = 0; f < sets_.size(); ++f)
-    change_[static_cast<Eigen::Index>(e_ + f)] *= std::sqrt(sets_[f].amount);
+  if (!system_.factor(conditions_, sets_)) return false;
+  result.unique = system_.unique();
+  const Eigen::VectorXd right = right_side();
+  if (!right.allFinite()) return false;
+  change_ = system_.solve(right);
   return change_.allFinite();
 }
 
@@ -197,7 +134,7 @@ bool Newton::solve(Refinement& result) {
 double Newton::amount_bound(std::size_t f) const {
   const double n = sets_[f].amount;
   const double dn = change_[static_cast<Eigen::Index>(e_ + f)];
-  double most = std::max(1.1 * n, kAmountSlack / points_[f].atoms);
+  double most = std::max(1.1 * n, kAmountSlack / system_.points()[f].atoms);
   return n + dn > most ? (most - n) / dn : 1.0;
 }
 
@@ -207,13 +144,15 @@ void Newton::take_step() {
     target[e] += change_[static_cast<Eigen::Index>(e)];
   double largest = 0.0;
   largest_change_ = 0.0;
+  std::vector<std::vector<double>> dy;
   for (std::size_t f = 0; f < sets_.size(); ++f) {
-    SetPoint& p = points_[f];
-    p.step.response_to(target.data(), p.gradient.data(), p.dy.data());
-    for (std::size_t i = 0; i < p.dy.size(); ++i) {
-      largest = std::max(largest, std::abs(p.dy[i]));
+    const SetPoint& p = system_.points()[f];
+    auto& step = dy.emplace_back(p.gradient.size());
+    p.step.response_to(target.data(), p.gradient.data(), step.data());
+    for (std::size_t i = 0; i < step.size(); ++i) {
+      largest = std::max(largest, std::abs(step[i]));
       if (sets_[f].y[i] > kNegligible)
-        largest_change_ = std::max(largest_change_, std::abs(p.dy[i]) / sets_[f].y[i]);
+        largest_change_ = std::max(largest_change_, std::abs(step[i]) / sets_[f].y[i]);
     }
   }
   double fraction = largest > kLargestMove ? kLargestMove / largest : 1.0;
@@ -224,8 +163,8 @@ void Newton::take_step() {
   for (std::size_t f = 0; f < sets_.size(); ++f) {
     PhaseSet& set = sets_[f];
     moved.resize(set.y.size());
-    update_fractions(*conditions_.phases[set.phase].phase, set.y.data(),
-                     points_[f].dy.data(), fraction, moved.data());
+    update_fractions(*conditions_.phases[set.phase].phase, set.y.data(), dy[f].data(),
+                     fraction, moved.data());
     set.y.swap(moved);
     const double dn = fraction * change_[static_cast<Eigen::Index>(e_ + f)];
     const bool shrinks = set.amount + dn < kShrink * set.amount;

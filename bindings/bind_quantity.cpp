@@ -1,0 +1,70 @@
+/// Quantity: a number that every usable state has.
+
+#include "common.hpp"
+#include "gibbsteel/quantity.hpp"
+
+namespace gibbsteel::python {
+namespace {
+
+/// A Python callable as the function of a quantity. Quantities are copied and destroyed
+/// where the interpreter may not be held, so the reference is counted on this side.
+struct PythonFunction {
+  std::shared_ptr<py::object> callable;
+
+  explicit PythonFunction(py::object function)
+      : callable(new py::object(std::move(function)), [](py::object* object) {
+          const py::gil_scoped_acquire hold;
+          delete object;
+        }) {}
+
+  double operator()(const State& state) const {
+    const py::gil_scoped_acquire hold;
+    const py::float_ number((*callable)(state));
+    return number.cast<double>();
+  }
+};
+
+Quantity from_python(std::string name, std::string unit, py::function function) {
+  return {std::move(name), std::move(unit), PythonFunction(std::move(function))};
+}
+
+/// What pickle needs to make it again: a function and its arguments.
+py::tuple reduced(const Quantity& q) {
+  if (const auto* own = q.function().target<PythonFunction>())
+    return py::make_tuple(py::type::of<Quantity>(),
+                          py::make_tuple(q.name(), q.unit(), *own->callable));
+  if (q.origin().function.empty())
+    throw py::type_error("a quantity made in C++ from a function cannot be pickled");
+  const auto made_by =
+      py::module_::import("gibbsteel.quantities").attr(q.origin().function.c_str());
+  return py::make_tuple(made_by, py::tuple(py::cast(q.origin().arguments)));
+}
+
+}  // namespace
+
+void bind_quantity(py::module_& m) {
+  py::class_<Quantity>(m, "Quantity",
+                       "A number that every usable state has: what targets, "
+                       "comparisons, tolerance bands and designs are about.\n\n"
+                       "Quantity(name, unit, function): `function` gets a usable State "
+                       "and returns a float, NaN where it does not exist.")
+      .def(py::init(&from_python), py::arg("name"), py::arg("unit"),
+           py::arg("function"))
+      .def_property_readonly("name", &Quantity::name)
+      .def_property_readonly("unit", &Quantity::unit)
+      .def_property_readonly("label", &Quantity::label, "Name with the unit.")
+      .def("value", &Quantity::value, py::arg("state"), "NaN when it is not usable.")
+      .def("slope", &Quantity::slope, py::arg("state"), py::arg("slope"),
+           "Derivative, given that of the state.")
+      .def("__repr__", [](const Quantity& q) { return "<Quantity " + q.label() + ">"; })
+      .def("__reduce__", &reduced);
+
+  m.def("quantity_matrix", &quantities::matrix, py::arg("element"));
+  m.def("quantity_volume_percent", &quantities::volume_percent, py::arg("kind"));
+  m.def("quantity_mass_percent", &quantities::mass_percent, py::arg("kind"));
+  m.def("quantity_carbide_volume_percent", &quantities::carbide_volume_percent);
+  m.def("quantity_carbide_mass_percent", &quantities::carbide_mass_percent);
+  m.def("quantity_carbon_activity", &quantities::carbon_activity);
+}
+
+}  // namespace gibbsteel::python

@@ -1,0 +1,92 @@
+#include "minimizer/two_level_system.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace gibbsteel::internal {
+namespace {
+
+constexpr double kRankTolerance = 1e-13;
+
+Eigen::Index index(std::size_t i) { return static_cast<Eigen::Index>(i); }
+
+}  // namespace
+
+void TwoLevelSystem::evaluate(Conditions& conditions,
+                              const std::vector<PhaseSet>& sets) {
+  std::array<double, kMaxConstituents * kMaxConstituents> hessian;
+  const std::size_t elements = conditions.elements();
+  points_.clear();
+  for (const PhaseSet& set : sets) {
+    const Candidate& candidate = conditions.phases[set.phase];
+    SetPoint& p = points_.emplace_back(candidate.size(), elements);
+    ++conditions.evaluations;
+    p.energy = gibbs_energy(*candidate.phase, candidate.at, set.y.data(),
+                            p.gradient.data(), hessian.data());
+    p.unstable = p.step.factor(*candidate.phase, conditions.rt, set.y.data(),
+                               hessian.data()) > 0.0;
+    p.step.project_elements(*candidate.phase, elements);
+    add_atoms(*candidate.phase, set.y.data(), 1.0, p.formula.data());
+    p.atoms = atoms(*candidate.phase, set.y.data());
+  }
+}
+
+void TwoLevelSystem::assemble(const Conditions& conditions,
+                              const std::vector<PhaseSet>& sets) {
+  const std::size_t elements = conditions.elements();
+  rt_ = conditions.rt;
+  overall_ = conditions.overall;
+  amounts_.clear();
+  response_.assign(elements * elements, 0.0);
+  for (std::size_t f = 0; f < sets.size(); ++f) {
+    amounts_.push_back(sets[f].amount);
+    points_[f].step.add_response(sets[f].amount, response_.data());
+  }
+  const Eigen::Index rows = index(elements + sets.size());
+  matrix_ = Eigen::MatrixXd::Zero(rows, rows);
+  for (std::size_t a = 0; a < elements; ++a) {
+    const double scale = 1.0 / std::sqrt(overall_[a]);
+    for (std::size_t b = 0; b < elements; ++b)
+      matrix_(index(a), index(b)) =
+          response_[a * elements + b] * rt_ * scale / std::sqrt(overall_[b]);
+    for (std::size_t f = 0; f < sets.size(); ++f)
+      matrix_(index(a), index(elements + f)) = matrix_(index(elements + f), index(a)) =
+          points_[f].formula[a] * scale * std::sqrt(amounts_[f]);
+  }
+}
+
+bool TwoLevelSystem::factor(const Conditions& conditions,
+                            const std::vector<PhaseSet>& sets) {
+  assemble(conditions, sets);
+  if (!matrix_.allFinite()) return false;
+  lu_.setThreshold(kRankTolerance);
+  lu_.compute(matrix_);
+  unique_ = lu_.isInvertible();
+  if (!unique_) {
+    // A rank-deficient system: a compound alone, phases in a fixed reaction.
+    least_.setThreshold(kRankTolerance);
+    least_.compute(matrix_);
+  }
+  return true;
+}
+
+Eigen::VectorXd TwoLevelSystem::solve(Eigen::VectorXd right) const {
+  const std::size_t elements = overall_.size();
+  for (std::size_t e = 0; e < elements; ++e)
+    right[index(e)] *= 1.0 / std::sqrt(overall_[e]);
+  for (std::size_t f = 0; f < amounts_.size(); ++f)
+    right[index(elements + f)] =
+        right[index(elements + f)] * std::sqrt(amounts_[f]) / rt_;
+  Eigen::VectorXd change(right.size());
+  if (unique_)
+    change = lu_.solve(right);
+  else
+    change = least_.solve(right);
+  for (std::size_t e = 0; e < elements; ++e)
+    change[index(e)] *= rt_ / std::sqrt(overall_[e]);
+  for (std::size_t f = 0; f < amounts_.size(); ++f)
+    change[index(elements + f)] *= std::sqrt(amounts_[f]);
+  return change;
+}
+
+}  // namespace gibbsteel::internal

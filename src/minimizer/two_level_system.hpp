@@ -1,0 +1,67 @@
+#pragma once
+/// The small system of the two-level scheme for potentials and amounts,
+///
+///   [ sum n A^T P A   M ]
+///   [ M^T             0 ]                                       matrix of Eq. (N3)
+///
+/// in variables scaled so that trace elements and small amounts count as much as large
+/// ones. One factorization serves the Newton step and all derivatives.
+
+#include <Eigen/LU>
+#include <Eigen/QR>
+#include <vector>
+
+#include "minimizer/phase_sets.hpp"
+#include "minimizer/tangent_step.hpp"
+
+namespace gibbsteel::internal {
+
+/// Everything about one set at the current point.
+struct SetPoint {
+  SetPoint(std::size_t n, std::size_t elements)
+      : step(n, elements), gradient(n), formula(elements) {}
+  TangentStep step;
+  std::vector<double> gradient, formula;  ///< formula: M(y)
+  double energy = 0.0;
+  double atoms = 0.0;
+  bool unstable = false;
+
+  /// D at chemical potentials mu [J/mol of formula units].
+  double d(const std::vector<double>& mu) const noexcept {
+    double sum = energy;
+    for (std::size_t e = 0; e < formula.size(); ++e) sum -= mu[e] * formula[e];
+    return sum;
+  }
+};
+
+class TwoLevelSystem {
+ public:
+  /// Energies, gradients and factored Hessians of all sets.
+  void evaluate(Conditions& conditions, const std::vector<PhaseSet>& sets);
+  /// Assembles and factors the matrix. @return false when it is not finite
+  bool factor(const Conditions& conditions, const std::vector<PhaseSet>& sets);
+  /// False when amounts or potentials are left free; solve() then gives the smallest
+  /// change.
+  bool unique() const noexcept { return unique_; }
+  /// @param right  per element [mol], then D per set [J/mol of formula units]
+  /// @return dmu [J/mol], then dn [mol]
+  Eigen::VectorXd solve(Eigen::VectorXd right) const;
+
+  const std::vector<SetPoint>& points() const noexcept { return points_; }
+  /// sum n A^T P A, elements x elements, row by row.
+  const std::vector<double>& response() const noexcept { return response_; }
+
+ private:
+  void assemble(const Conditions& conditions, const std::vector<PhaseSet>& sets);
+
+  std::vector<SetPoint> points_;
+  std::vector<double> response_;
+  std::vector<double> overall_, amounts_;
+  double rt_ = 0.0;
+  Eigen::MatrixXd matrix_;
+  Eigen::FullPivLU<Eigen::MatrixXd> lu_;
+  Eigen::CompleteOrthogonalDecomposition<Eigen::MatrixXd> least_;
+  bool unique_ = true;
+};
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,40 @@
+#include "gibbsteel/sensitivities.hpp"
+
+#include "gibbsteel/errors.hpp"
+#include "internal/slopes_of_soak.hpp"
+
+namespace gibbsteel {
+
+const StateSlope& Sensitivities::at(std::string_view name) const {
+  std::string known;
+  for (const StateSlope& slope : slopes) {
+    if (slope.input.name == name) return slope;
+    if (slope.input.kind != Input::Kind::parameter)
+      known += (known.empty() ? "" : ", ") + slope.input.name;
+  }
+  throw InputError({{"gibbsteel.input.209", "sensitivities",
+                     "there is no input '" + std::string(name) + "'",
+                     known.empty() ? "the state is not usable and has no slopes"
+                                   : "choose from: " + known +
+                                         ", and the places of parameters asked for"}});
+}
+
+std::string Sensitivities::brief() const {
+  return "Sensitivities of " + state.brief() + ", to " + std::to_string(slopes.size()) +
+         " inputs";
+}
+
+Sensitivities sensitivities(const Steel& steel, Temperature t,
+                            const SoakOptions& options,
+                            const SensitivityOptions& chosen) {
+  internal::check_temperatures({&t, 1});
+  const internal::SoakProblem problem(steel, options);
+  internal::check_inputs(problem, chosen);
+  const Equilibrium result = problem.solve(t);
+  Sensitivities all;
+  all.state = problem.state_of(result);
+  all.slopes = internal::slopes_of_soak(problem, result, all.state, chosen);
+  return all;
+}
+
+}  // namespace gibbsteel
