@@ -9,7 +9,7 @@ import numpy as np
 
 from ._core import State, Sweep
 from .optional import needed
-from .rows import about, columns_of, rows_of, states_of, unit_of
+from .rows import about, columns_of, conditions, rows_of, states_of, trust, unit_of
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -53,6 +53,14 @@ def to_frame(self: State | Sweep, *, wide: bool = False) -> pd.DataFrame:
     frame.attrs.update(about(self))
     units = {name: unit_of(name) for name in columns}
     frame.attrs["units"] = {name: unit for name, unit in units.items() if unit}
+    return frame
+
+
+def state_columns(rows: list[tuple[State, dict[str, float]]]) -> pd.DataFrame:
+    """One row per state: its conditions, the given numbers, and how far to trust it."""
+    pandas = needed("pandas", "to_frame()")
+    all_rows = [{**conditions(s), **numbers, **trust(s)} for s, numbers in rows]
+    frame: pd.DataFrame = pandas.DataFrame(all_rows)
     return frame
 
 

@@ -1,6 +1,7 @@
 """Compact HTML for notebooks: inherits colours, no scripts, nothing from elsewhere.
 
-`html_page` serves every result type: give it a title, rows and warnings.
+`html_page` serves every result type: give it a title, rows and warnings; or, where the
+printed text is good enough, a title and ``inside=html_text(str(result))``.
 """
 
 from __future__ import annotations
@@ -80,6 +81,17 @@ def html_table(rows: Sequence[Row], *, heading: bool = True) -> str:
         text = f"<thead><tr>{corner}{cells}</tr></thead>"
     body = "".join(_row(row, width) for row in rows)
     return f'<table style="{_TABLE}">{text}<tbody>{body}</tbody></table>'
+
+
+def html_text(text: str) -> str:
+    """A plain-text table as it prints, for a result type without a table of its own.
+
+    Examples
+    --------
+    >>> html_text("a  1\\nb  2")
+    '<pre style="line-height:1.3">a  1\\nb  2</pre>'
+    """
+    return f'<pre style="line-height:1.3">{escape(text)}</pre>'
 
 
 def html_lines(lines: Iterable[str]) -> str:

@@ -13,7 +13,7 @@ _UNITS = (  # ends of column names; the first that fits counts
     ("_weight_percent", "wt%"),
     ("volume_percent", "vol%"),
     ("mass_percent", "mass%"),
-    ("mole_percent", "at%"),
+    ("mole_percent", "mol%"),
     ("temperature_C", "degC"),
     ("temperature_F", "degF"),
     ("density_g_per_cm3", "g/cm3"),
@@ -32,7 +32,8 @@ def unit_of(column: str) -> str | None:
     return next((unit for end, unit in _UNITS if column.endswith(end)), None)
 
 
-def _conditions(state: State) -> Row:
+def conditions(state: State) -> Row:
+    """Steel and temperature: the first columns of every table."""
     return {
         "steel": state.steel,
         "temperature_C": state.celsius,
@@ -46,13 +47,14 @@ def warning_numbers(state: State) -> str:
     return " ".join(codes)
 
 
-def _trust(state: State) -> Row:
+def trust(state: State) -> Row:
+    """How far to trust the state: the last columns of every table."""
     return {"usable": state.usable, "warnings": warning_numbers(state)}
 
 
 def tidy_rows(state: State) -> list[Row]:
     """One row per occurrence; one row without numbers when there is none."""
-    common = _conditions(state)
+    common = conditions(state)
     rows: list[Row] = []
     for occurrence in state.occurrences:
         row: Row = {
@@ -66,14 +68,14 @@ def tidy_rows(state: State) -> list[Row]:
         }
         for symbol, value in occurrence.weight_percent.items():
             row[f"{symbol}_weight_percent"] = value
-        rows.append({**row, **_trust(state)})
-    return rows or [{**common, **_trust(state)}]
+        rows.append({**row, **trust(state)})
+    return rows or [{**common, **trust(state)}]
 
 
 def wide_row(state: State, kinds: Iterable[str]) -> Row:
     """One row; a column per carbide kind and per element of the matrix."""
     row: Row = {
-        **_conditions(state),
+        **conditions(state),
         "carbide_volume_percent": state.carbide_volume_percent,
         "carbide_mass_percent": state.carbide_mass_percent,
         "carbon_activity": state.carbon_activity,
@@ -83,7 +85,7 @@ def wide_row(state: State, kinds: Iterable[str]) -> Row:
         row[f"{kind}_volume_percent"] = state.volume_percent_of(kind)
     for symbol, value in state.matrix.weight_percent.items():
         row[f"matrix_{symbol}_weight_percent"] = value
-    return {**row, **_trust(state)}
+    return {**row, **trust(state)}
 
 
 def states_of(result: State | Sweep) -> list[State]:

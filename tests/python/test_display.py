@@ -4,7 +4,7 @@ from html.parser import HTMLParser
 
 import gibbsteel as gs
 import pytest
-from gibbsteel.html_table import html_page, html_table
+from gibbsteel.html_table import html_page, html_table, html_text
 from golden_file import compare
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -152,6 +152,11 @@ def test_any_text_gives_a_well_formed_page(title, rows, warning, flag):
     for text in (title, warning, flag, *[cell for row in rows for cell in row]):
         # The reader joins the two forms of a line break, as a browser does.
         assert text.replace("\r\n", "\n") in shown.replace("\r\n", "\n")
+
+
+def test_printed_text_is_shown_as_it_prints(state):
+    page = html_page("as printed", inside=html_text(str(state)), flag=str(state)[:9])
+    assert str(state) in read(page).texts
 
 
 def test_short_rows_are_filled():

@@ -16,8 +16,8 @@ FUNCTIONS = {
 METHODS = {
     f"{kind}.{name}": member
     for kind in CLASSES
-    for name, member in vars(getattr(gs, kind)).items()
-    if not name.startswith("_") and inspect.isfunction(member)
+    for name, member in inspect.getmembers(getattr(gs, kind), inspect.isfunction)
+    if not name.startswith("_")
 }
 
 

@@ -5,6 +5,8 @@ import json
 
 import gibbsteel as gs
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 
 @pytest.fixture(scope="module")
@@ -132,3 +134,19 @@ def test_json_knows_no_nan(tmp_path):
     assert list(content["analysis"]["bound"]) == ["MnS"]
     steel.sweep(celsius=[]).to_json(tmp_path / "empty.json")
     assert json.loads((tmp_path / "empty.json").read_text())["states"] == []
+
+
+@settings(max_examples=60, deadline=None, derandomize=True)
+@given(name=st.text(max_size=20))
+def test_any_name_comes_through(name, tmp_path_factory):
+    file = tmp_path_factory.mktemp("named") / "state"
+    state = gs.Steel(C=0.8, name=name).soak(celsius=900)
+    state.to_json(file)
+    assert json.loads(file.read_text(encoding="utf-8"))["steel"] == name
+    state.to_csv(file)
+    with open(file, encoding="utf-8", newline="") as stream:
+        top = next(stream)
+        for _ in range(int(top.rpartition(": ")[2]) - 1):
+            assert next(stream).startswith("# ")
+        (row,) = csv.DictReader(stream)
+    assert row["steel"] == name and float(row["volume_percent"]) == 100.0

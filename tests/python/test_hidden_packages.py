@@ -39,6 +39,10 @@ FEATURES = {
             "state.to_frame(wide=True)",
             "to_frame() needs the package pandas (Debian: python3-pandas)",
         ),
+        (
+            "steel.sensitivities(celsius=750).to_frame()",
+            "to_frame() needs the package pandas (Debian: python3-pandas)",
+        ),
     ],
     "tqdm": [
         (

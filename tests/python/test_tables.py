@@ -13,7 +13,7 @@ UNITS = {
     "weight_percent": "wt%",
     "volume_percent": "vol%",
     "mass_percent": "mass%",
-    "mole_percent": "at%",
+    "mole_percent": "mol%",
 }
 
 
