@@ -117,7 +117,8 @@ TEST_CASE("the page of a state that is not usable: no number, and why") {
   const std::string expected =
       "trial bar at 900 C (1652 F), long-hold limit\n" + kDoubleLine +
       "!! NOT USABLE: infeasible (no mixture of the allowed phases has this\n"
-      "   composition)\n" kCertificate +
+      "   composition)\n" +
+      kCertificate +
       "holding temperature: 900 C (1652 F)\n"
       "long-hold limit (true equilibrium), not the state after minutes\n"
       "volumes at room temperature, austenite counted as untempered martensite\n"
