@@ -76,28 +76,30 @@ NamedEquilibrium run(const std::shared_ptr<ParameterSet>& set,
   return named;
 }
 
+NamedValues potentials(const NamedEquilibrium& e) {
+  NamedValues values;
+  for (std::size_t i = 0; i < e.result.chemical_potential.size(); ++i)
+    values.set(e.elements[i], e.result.chemical_potential[i]);
+  return values;
+}
+
 }  // namespace
 
 void bind_equilibrium(py::module_& m) {
   py::class_<NamedEquilibrium>(m, "Equilibrium", "What the minimizer found.")
-      .def_property_readonly("report",
-                             [](const NamedEquilibrium& e) { return e.result.report; })
+      .def_property_readonly(
+          "report", [](const NamedEquilibrium& e) { return e.result.report; },
+          "How it went.")
       .def_property_readonly(
           "kelvin",
-          [](const NamedEquilibrium& e) { return e.result.temperature.in_kelvin(); })
+          [](const NamedEquilibrium& e) { return e.result.temperature.in_kelvin(); },
+          "Temperature [K].")
       .def_property_readonly(
           "gibbs_energy",
           [](const NamedEquilibrium& e) { return e.result.gibbs_energy; },
           "[J/mol of atoms]; NaN when not usable.")
-      .def_property_readonly(
-          "chemical_potential",
-          [](const NamedEquilibrium& e) {
-            NamedValues values;
-            for (std::size_t i = 0; i < e.result.chemical_potential.size(); ++i)
-              values.set(e.elements[i], e.result.chemical_potential[i]);
-            return values;
-          },
-          "dict: element -> [J/mol].")
+      .def_property_readonly("chemical_potential", &potentials,
+                             "dict: element -> [J/mol].")
       .def_property_readonly(
           "present",
           [](const NamedEquilibrium& e) { return points(e, e.result.present); },

@@ -6,7 +6,6 @@
 #include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/phase_model.hpp"
 #include "gibbsteel/sensitivities.hpp"
-#include "gibbsteel/version.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -62,21 +61,6 @@ PhaseModel phase_model(const ParameterSet& set, const std::string& name,
   return {set, *phase, elements};
 }
 
-py::dict build_info() {
-  py::dict info;
-  info["version"] = kVersion;
-  info["compiler"] = __VERSION__;
-  info["cxx_standard"] = __cplusplus;
-#ifdef NDEBUG
-  info["assertions"] = false;
-#else
-  info["assertions"] = true;
-#endif
-  info["pybind11"] = PYBIND11_TOSTRING(PYBIND11_VERSION_MAJOR) "." PYBIND11_TOSTRING(
-      PYBIND11_VERSION_MINOR) "." PYBIND11_TOSTRING(PYBIND11_VERSION_PATCH);
-  return info;
-}
-
 using SetClass = py::class_<ParameterSet, Holder>;
 
 void bind_contents(SetClass& set) {
@@ -114,7 +98,8 @@ void bind_contents(SetClass& set) {
             return py::make_tuple(s.lowest_temperature, s.highest_temperature);
           },
           "(low, high) [K].")
-      .def_readonly("reference_state", &ParameterSet::reference_state)
+      .def_readonly("reference_state", &ParameterSet::reference_state,
+                    "What the chemical potentials refer to.")
       .def_property_readonly("content_hash", &content_hash,
                              "16 hexadecimal digits that identify the content.");
 }
@@ -134,7 +119,7 @@ void bind_functions(py::module_& m) {
       py::arg("text"), py::arg("file_name"), py::arg("on_top_of") = nullptr);
   m.def("write_parameters", &write_parameters, py::arg("parameters"));
   m.def("sources_page", &sources_page, py::arg("parameters"));
-  m.def("build_info", &build_info);
+  m.def("default_parameters", [] { return hold(default_parameters()); });
 }
 
 }  // namespace

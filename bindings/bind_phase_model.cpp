@@ -71,7 +71,8 @@ void bind_phase_model(py::module_& m) {
   bind_constituent(m);
   bind_derivatives(m);
   py::class_<PhaseModel>(m, "PhaseModel", "One phase compiled for a list of elements.")
-      .def_property_readonly("name", &PhaseModel::name)
+      .def_property_readonly("name", &PhaseModel::name,
+                             "Name of the phase in the file.")
       .def_property_readonly("reachable", &PhaseModel::reachable,
                              "False when a sublattice has no constituent left.")
       .def_property_readonly("constituents", &PhaseModel::constituents,

@@ -50,8 +50,9 @@ void bind_quantity(py::module_& m) {
                        "and returns a float, NaN where it does not exist.")
       .def(py::init(&from_python), py::arg("name"), py::arg("unit"),
            py::arg("function"))
-      .def_property_readonly("name", &Quantity::name)
-      .def_property_readonly("unit", &Quantity::unit)
+      .def_property_readonly("name", &Quantity::name, "For tables.")
+      .def_property_readonly("unit", &Quantity::unit,
+                             "Such as vol%; empty for a pure number.")
       .def_property_readonly("label", &Quantity::label, "Name with the unit.")
       .def("value", &Quantity::value, py::arg("state"), "NaN when it is not usable.")
       .def("slope", &Quantity::slope, py::arg("state"), py::arg("slope"),

@@ -32,7 +32,7 @@ bool contains(const Sensitivities& s, const std::string& name) {
 void bind_sensitivities(py::module_& m) {
   py::class_<Sensitivities>(m, "Sensitivities",
                             "A state, and the exact derivatives of every number in it.")
-      .def_readonly("state", &Sensitivities::state)
+      .def_readonly("state", &Sensitivities::state, "The soak.")
       .def_readonly("slopes", &Sensitivities::slopes,
                     "list of StateSlope: temperature, elements, parameters.")
       .def_property_readonly("inputs", &names_of, "Names of all inputs.")

@@ -66,6 +66,14 @@ py::tuple options_state(const SolveOptions& o) {
                         o.proof_seconds);
 }
 
+py::str options_repr(const SolveOptions& o) {
+  return py::str(
+             "SolveOptions(max_rounds={}, max_newton_steps={}, starts_per_phase={}, "
+             "balance_tolerance={:g}, stability_tolerance={:g}, certify='{}', "
+             "proof_gap={:g}, proof_boxes={}, proof_seconds={:g})")
+      .format(*options_state(o));
+}
+
 void bind_options(py::module_& m) {
   const SolveOptions standard;
   py::class_<SolveOptions>(m, "SolveOptions", "Settings of the minimizer.")
@@ -79,26 +87,31 @@ void bind_options(py::module_& m) {
            py::arg("proof_gap") = standard.proof_gap,
            py::arg("proof_boxes") = standard.proof_boxes,
            py::arg("proof_seconds") = standard.proof_seconds)
-      .def_readonly("max_rounds", &SolveOptions::max_rounds)
-      .def_readonly("max_newton_steps", &SolveOptions::max_newton_steps)
-      .def_readonly("starts_per_phase", &SolveOptions::starts_per_phase)
-      .def_readonly("balance_tolerance", &SolveOptions::balance_tolerance)
-      .def_readonly("stability_tolerance", &SolveOptions::stability_tolerance)
+      .def_readonly("max_rounds", &SolveOptions::max_rounds,
+                    "Certificate rounds that may add phases, >= 1.")
+      .def_readonly("max_newton_steps", &SolveOptions::max_newton_steps,
+                    "Most Newton steps of a refinement, >= 1.")
+      .def_readonly("starts_per_phase", &SolveOptions::starts_per_phase,
+                    "Mutually distant starts of the certificate in each phase, >= 1.")
+      .def_readonly("balance_tolerance", &SolveOptions::balance_tolerance,
+                    "Largest element balance error, relative, in (0, 1e-6].")
+      .def_readonly(
+          "stability_tolerance", &SolveOptions::stability_tolerance,
+          "How far below the plane still counts as on it [J/mol of atoms], > 0.")
       .def_property_readonly(
           "certify",
-          [](const SolveOptions& o) { return std::string(to_string(o.certify)); })
-      .def_readonly("proof_gap", &SolveOptions::proof_gap)
-      .def_readonly("proof_boxes", &SolveOptions::proof_boxes)
-      .def_readonly("proof_seconds", &SolveOptions::proof_seconds)
-      .def("__repr__",
-           [](const SolveOptions& o) {
-             return py::str(
-                        "SolveOptions(max_rounds={}, max_newton_steps={}, "
-                        "starts_per_phase={}, balance_tolerance={:g}, "
-                        "stability_tolerance={:g}, certify='{}', proof_gap={:g}, "
-                        "proof_boxes={}, proof_seconds={:g})")
-                 .format(*options_state(o));
-           })
+          [](const SolveOptions& o) { return std::string(to_string(o.certify)); },
+          "'many starts' or 'proof'.")
+      .def_readonly("proof_gap", &SolveOptions::proof_gap,
+                    "What the proof leaves open [J/mol of atoms].")
+      .def_readonly("proof_boxes", &SolveOptions::proof_boxes,
+                    "Budget of the proof, per phase.")
+      .def_readonly("proof_seconds", &SolveOptions::proof_seconds,
+                    "Budget of the proof in all, wall time [s].")
+      .def(
+          "__eq__", [](const SolveOptions& a, const SolveOptions& b) { return a == b; },
+          py::is_operator())
+      .def("__repr__", &options_repr)
       .def(py::pickle(&options_state, [](const py::tuple& t) {
         return make_options(t[0].cast<int>(), t[1].cast<int>(), t[2].cast<int>(),
                             t[3].cast<double>(), t[4].cast<double>(),
@@ -124,7 +137,7 @@ void bind_solve(py::module_& m) {
                              "True when every number may be used.")
       .def_readonly("reason", &SolveReport::reason, "One sentence.")
       .def_readonly("rounds", &SolveReport::rounds, "Certificate rounds.")
-      .def_readonly("newton_steps", &SolveReport::newton_steps)
+      .def_readonly("newton_steps", &SolveReport::newton_steps, "Of all rounds.")
       .def_readonly("columns", &SolveReport::columns, "Of the linear program.")
       .def_readonly("evaluations", &SolveReport::evaluations,
                     "Of a phase with its Hessian.")

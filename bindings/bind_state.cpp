@@ -20,12 +20,12 @@ bool contains(const State& state, const std::string& name) {
 }
 
 py::tuple get_state(const State& s) {
-  return py::make_tuple(s.steel, s.analysis, s.temperature.in_kelvin(),
-                        static_cast<int>(s.basis), s.occurrences, s.matrix,
-                        s.carbide_volume_percent, s.carbide_mass_percent,
-                        s.carbon_activity, s.gibbs_energy, s.density,
-                        s.chemical_potential, s.driving_force, s.warnings,
-                        s.solve_report, s.parameters, s.parameters_hash, s.kinds);
+  return py::make_tuple(
+      s.steel, s.analysis, s.temperature.in_kelvin(), static_cast<int>(s.basis),
+      s.occurrences, s.matrix, s.carbide_volume_percent, s.carbide_mass_percent,
+      s.carbon_activity, s.gibbs_energy, s.density, s.chemical_potential,
+      s.driving_force, s.warnings, s.solve_report, s.parameters, s.parameters_hash,
+      s.kinds, s.suppressed);
 }
 
 State set_state(const py::tuple& t) {
@@ -48,13 +48,14 @@ State set_state(const py::tuple& t) {
   s.parameters = t[15].cast<std::string>();
   s.parameters_hash = t[16].cast<std::string>();
   s.kinds = t[17].cast<std::vector<std::string>>();
+  s.suppressed = t[18].cast<std::vector<std::string>>();
   return s;
 }
 
 void bind_warning(py::module_& m) {
   py::class_<Warning>(m, "SoakWarning", "What to know about a result; no error.")
       .def_readonly("code", &Warning::code, "Stable code.")
-      .def_readonly("text", &Warning::text)
+      .def_readonly("text", &Warning::text, "One or two sentences.")
       .def("__str__", [](const Warning& w) { return "[" + w.code + "] " + w.text; })
       .def("__repr__",
            [](const Warning& w) {
@@ -103,12 +104,15 @@ void bind_conditions(StateClass& state) {
   state.def_readonly("steel", &State::steel, "Name of the steel; may be empty.")
       .def_readonly("analysis", &State::analysis,
                     "The mill certificate, sorted into modelled and not modelled.")
-      .def_property_readonly("kelvin",
-                             [](const State& s) { return s.temperature.in_kelvin(); })
-      .def_property_readonly("celsius",
-                             [](const State& s) { return s.temperature.in_celsius(); })
       .def_property_readonly(
-          "fahrenheit", [](const State& s) { return s.temperature.in_fahrenheit(); })
+          "kelvin", [](const State& s) { return s.temperature.in_kelvin(); },
+          "Temperature [K].")
+      .def_property_readonly(
+          "celsius", [](const State& s) { return s.temperature.in_celsius(); },
+          "Temperature [C].")
+      .def_property_readonly(
+          "fahrenheit", [](const State& s) { return s.temperature.in_fahrenheit(); },
+          "Temperature [F].")
       .def_property_readonly(
           "at_soak_temperature",
           [](const State& s) { return s.basis == VolumeBasis::soak; },
@@ -128,8 +132,10 @@ void bind_results(StateClass& state) {
           "matrix_phases", [](const State& s) { return by_name(s.matrix_phases()); },
           "dict: name -> Occurrence.")
       .def_readonly("matrix", &State::matrix, "All matrix phases together.")
-      .def_readonly("carbide_volume_percent", &State::carbide_volume_percent)
-      .def_readonly("carbide_mass_percent", &State::carbide_mass_percent)
+      .def_readonly("carbide_volume_percent", &State::carbide_volume_percent,
+                    "Percent of the volume, all carbides together.")
+      .def_readonly("carbide_mass_percent", &State::carbide_mass_percent,
+                    "Percent of the mass, all carbides together.")
       .def_readonly("carbon_activity", &State::carbon_activity,
                     "Relative to graphite; NaN without carbon.")
       .def_readonly("gibbs_energy", &State::gibbs_energy, "[J/mol of atoms]")
@@ -139,11 +145,14 @@ void bind_results(StateClass& state) {
       .def_readonly("driving_force", &State::driving_force,
                     "dict: kind -> [J/mol of atoms]; 0 present, negative absent.")
       .def_readonly("warnings", &State::warnings, "list of SoakWarning.")
-      .def_readonly("solve_report", &State::solve_report)
+      .def_readonly("solve_report", &State::solve_report, "How the minimization went.")
       .def_readonly("parameters", &State::parameters, "Title and edition of the file.")
-      .def_readonly("parameters_hash", &State::parameters_hash)
+      .def_readonly("parameters_hash", &State::parameters_hash,
+                    "ParameterSet.content_hash of the file.")
       .def_readonly("kinds", &State::kinds,
-                    "Names of all kinds of phase that the parameter file knows.");
+                    "Names of all kinds of phase that the parameter file knows.")
+      .def_readonly("suppressed", &State::suppressed,
+                    "Phase models of the file that were not allowed to form.");
 }
 
 }  // namespace

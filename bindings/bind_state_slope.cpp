@@ -80,17 +80,24 @@ void bind_state_slope(py::module_& m) {
   py::class_<StateSlope>(m, "StateSlope",
                          "Derivatives of every number of a state with respect to one "
                          "input, each in the place that the number has in the State.")
-      .def_readonly("input", &StateSlope::input)
+      .def_readonly("input", &StateSlope::input,
+                    "What the slopes are taken with respect to.")
       .def_readonly("occurrences", &StateSlope::occurrences,
                     "In the order of the state's.")
-      .def_readonly("matrix", &StateSlope::matrix)
-      .def_readonly("carbide_volume_percent", &StateSlope::carbide_volume_percent)
-      .def_readonly("carbide_mass_percent", &StateSlope::carbide_mass_percent)
-      .def_readonly("carbon_activity", &StateSlope::carbon_activity)
-      .def_readonly("gibbs_energy", &StateSlope::gibbs_energy)
-      .def_readonly("density", &StateSlope::density)
-      .def_readonly("chemical_potential", &StateSlope::chemical_potential)
-      .def_readonly("driving_force", &StateSlope::driving_force)
+      .def_readonly("matrix", &StateSlope::matrix, "All matrix phases together.")
+      .def_readonly("carbide_volume_percent", &StateSlope::carbide_volume_percent,
+                    "[vol% per unit of the input]")
+      .def_readonly("carbide_mass_percent", &StateSlope::carbide_mass_percent,
+                    "[mass% per unit of the input]")
+      .def_readonly("carbon_activity", &StateSlope::carbon_activity,
+                    "[1 per unit of the input]")
+      .def_readonly("gibbs_energy", &StateSlope::gibbs_energy,
+                    "[J/mol of atoms per unit of the input]")
+      .def_readonly("density", &StateSlope::density, "[g/cm3 per unit of the input]")
+      .def_readonly("chemical_potential", &StateSlope::chemical_potential,
+                    "dict: element -> [J/mol per unit of the input]")
+      .def_readonly("driving_force", &StateSlope::driving_force,
+                    "dict: kind -> [J/mol of atoms per unit of the input]")
       .def_readonly("one_sided", &StateSlope::one_sided,
                     "True close to a phase change: holds on the side of the phases "
                     "that the state has.")

@@ -1,5 +1,9 @@
 /// Sweep: many soaks of one steel.
 
+#include <pybind11/numpy.h>
+
+#include <type_traits>
+
 #include "common.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/sweep.hpp"
@@ -14,12 +18,39 @@ const State& item(const Sweep& sweep, py::ssize_t i) {
   return sweep.states[static_cast<std::size_t>(k)];
 }
 
+/// Address of a number of a state by its name; nullptr for another name.
+const double* member_of(const State& state, const std::string& name) {
+  static_assert(std::is_standard_layout_v<Temperature> &&
+                sizeof(Temperature) == sizeof(double));
+  if (name == "kelvin") return reinterpret_cast<const double*>(&state.temperature);
+  if (name == "carbide_volume_percent") return &state.carbide_volume_percent;
+  if (name == "carbide_mass_percent") return &state.carbide_mass_percent;
+  if (name == "carbon_activity") return &state.carbon_activity;
+  if (name == "gibbs_energy") return &state.gibbs_energy;
+  return name == "density" ? &state.density : nullptr;
+}
+
+/// The same number of every state without a copy: the states stand in one block, at one
+/// distance from each other, and the array keeps the sweep alive. None for a name that
+/// has no such view.
+py::object view(const py::object& self, const std::string& member) {
+  const auto& states = self.cast<const Sweep&>().states;
+  static const State blank;
+  const double* first = member_of(states.empty() ? blank : states.front(), member);
+  if (!first) return py::none();
+  const auto count = static_cast<py::ssize_t>(states.size());
+  const auto stride = static_cast<py::ssize_t>(sizeof(State));
+  py::array_t<double> array({count}, {stride}, first, self);
+  array.attr("flags").attr("writeable") = false;
+  return array;
+}
+
 }  // namespace
 
 void bind_sweep(py::module_& m) {
   py::class_<Sweep>(m, "Sweep", "Many soaks of one steel, in the order asked for.")
-      .def_readonly("steel", &Sweep::steel)
-      .def_readonly("states", &Sweep::states)
+      .def_readonly("steel", &Sweep::steel, "Name of the steel; may be empty.")
+      .def_readonly("states", &Sweep::states, "list of State, one per temperature.")
       .def_readonly("cancelled", &Sweep::cancelled,
                     "True: stopped early; `states` is the part that is done.")
       .def_property_readonly("carbide_kinds", &Sweep::carbide_kinds,
@@ -36,14 +67,7 @@ void bind_sweep(py::module_& m) {
             return py::make_iterator(s.states.begin(), s.states.end());
           },
           py::keep_alive<0, 1>())
-      .def(
-          "to_frame",
-          [](const py::object& self, bool wide) {
-            return py::module_::import("gibbsteel.frames")
-                .attr("sweep_to_frame")(self, py::arg("wide") = wide);
-          },
-          py::kw_only(), py::arg("wide") = false,
-          "Table of the sweep (pandas); see gibbsteel.frames.sweep_to_frame.")
+      .def("_view", &view, py::arg("member"))
       .def("__repr__", [](const Sweep& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &Sweep::full)
       .def(py::pickle(

@@ -36,6 +36,8 @@ void bind_comparison(py::module_& m);
 void bind_measured_carbide(py::module_& m);
 void bind_composition_for(py::module_& m);
 void bind_design(py::module_& m);
+void bind_report(py::module_& m);
+void bind_build_info(py::module_& m);
 void bind_sensitivities(py::module_& m);
 void bind_soak_grid(py::module_& m);
 void bind_estimate(py::module_& m);

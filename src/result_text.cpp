@@ -1,12 +1,15 @@
 #include "internal/result_text.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 #include "internal/number_format.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel::internal {
 
 const char* const kLastDigits =
-    "Last digits are for comparing heats, not accuracy: see the warnings.\n";
+    "Last digits are for comparing heats, not accuracy: see the warnings.";
 
 std::string analysis_text(const State& state) {
   constexpr std::size_t kWidth = 78;
@@ -18,10 +21,56 @@ std::string analysis_text(const State& state) {
   return bound.empty() ? text : text + "bound: " + bound + " wt%\n";
 }
 
-std::string basis_text(const State& state) {
+std::string basis_sentence(const State& state) {
   return state.basis == VolumeBasis::room ? "volumes at room temperature, austenite "
-                                            "counted as untempered martensite\n"
-                                          : "volumes at soak temperature\n";
+                                            "counted as untempered martensite"
+                                          : "volumes at soak temperature";
+}
+
+std::string basis_text(const State& state) { return basis_sentence(state) + "\n"; }
+
+std::string degrees(Temperature t) { return fixed(t.in_celsius(), 0) + " C"; }
+
+std::string celsius_and_fahrenheit(Temperature t) {
+  return fixed(t.in_celsius(), 0) + " C (" + fixed(t.in_fahrenheit(), 0) + " F)";
+}
+
+std::string heading(const State& state) {
+  const std::string name = state.steel.empty() ? "steel" : state.steel;
+  return name + " at " + celsius_and_fahrenheit(state.temperature);
+}
+
+std::string condition(const State& state) {
+  return state.solve_report.status == SolveStatus::measured
+             ? "short soak with measured carbide"
+             : "long-hold limit";
+}
+
+std::vector<std::string> composition_row(const std::string& label,
+                                         const NamedValues& weight_percent) {
+  std::vector<std::string> row{label};
+  for (const auto& [symbol, percent] : weight_percent)
+    row.push_back(fixed(percent, symbol == "C" ? 3 : 2));
+  return row;
+}
+
+std::string solution_sentence(const State& state) {
+  if (state.solve_report.status == SolveStatus::measured)
+    return "solution: " + state.solve_report.reason;
+  const std::string* nearest = nullptr;
+  double force = 0.0;
+  for (const auto& entry : state.driving_force) {
+    const bool present =
+        std::any_of(state.occurrences.begin(), state.occurrences.end(),
+                    [&](const Occurrence& o) { return o.kind == entry.first; });
+    if (present || (nearest && entry.second <= force)) continue;
+    nearest = &entry.first;
+    force = entry.second;
+  }
+  const std::string text = "solution: converged, every absent phase checked; ";
+  if (!nearest) return text + "no other phase can form";
+  return text + "nearest: " + *nearest + ", " +
+         fixed(std::abs(force), force > -10.0 ? 1 : 0) + " J/mol of atoms from forming";
 }
 
 }  // namespace gibbsteel::internal

@@ -1,5 +1,6 @@
 #include "internal/soak_problem.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "gibbsteel/curve_value.hpp"
@@ -44,6 +45,16 @@ void fill_results(const PhaseSystem& system, const Equilibrium& result, State& s
   state.driving_force = driving_forces(system, result);
 }
 
+/// Phase models of the file that are no candidates.
+std::vector<std::string> left_out(const ParameterSet& set, const SoakOptions& chosen) {
+  const auto candidates = candidate_phases(set, chosen);
+  std::vector<std::string> names;
+  for (const Phase& phase : set.phases)
+    if (std::find(candidates.begin(), candidates.end(), phase.name) == candidates.end())
+      names.push_back(phase.name);
+  return names;
+}
+
 }  // namespace
 
 void check_temperatures(std::span<const Temperature> temperatures) {
@@ -79,6 +90,7 @@ SoakProblem::SoakProblem(const Steel& steel, const SoakOptions& chosen)
   blank.parameters = steel.parameters()->title();
   blank.parameters_hash = steel.parameters_hash();
   blank.kinds = kind_names(*steel.parameters());
+  blank.suppressed = left_out(*steel.parameters(), chosen);
 }
 
 Equilibrium SoakProblem::solve(Temperature t) const {

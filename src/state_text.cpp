@@ -17,22 +17,8 @@ using internal::fixed_or;
 constexpr std::size_t kWidth = 78;
 constexpr const char* kNotKnown = "n/a";
 
-std::string degrees(Temperature t) {
-  return fixed(t.in_celsius(), 0) + " C (" + fixed(t.in_fahrenheit(), 0) + " F)";
-}
-
-std::string heading(const State& state) {
-  const std::string name = state.steel.empty() ? "steel" : state.steel;
-  return name + " at " + degrees(state.temperature);
-}
-
 bool is_measured(const State& state) {
   return state.solve_report.status == SolveStatus::measured;
-}
-
-/// What the numbers are.
-std::string condition(const State& state) {
-  return is_measured(state) ? "short soak with measured carbide" : "long-hold limit";
 }
 
 /// "austenite + ferrite" when the matrix is not austenite alone; empty otherwise.
@@ -41,14 +27,6 @@ std::string unusual_matrix(const State& state) {
   const auto phases = state.matrix_phases();
   for (const Occurrence& o : phases) text += (text.empty() ? "" : " + ") + o.name;
   return phases.size() == 1 && phases[0].name == "austenite" ? "" : text;
-}
-
-std::vector<std::string> composition_row(const std::string& label,
-                                         const NamedValues& weight_percent) {
-  std::vector<std::string> row{label};
-  for (const auto& [symbol, percent] : weight_percent)
-    row.push_back(fixed(percent, symbol == "C" ? 3 : 2));
-  return row;
 }
 
 std::string amounts_table(const State& state) {
@@ -66,32 +44,13 @@ std::string composition_table(const State& state) {
   for (const auto& [symbol, percent] : state.occurrences.front().weight_percent)
     rows[0].push_back(symbol);
   if (!state.matrix_phases().empty())
-    rows.push_back(composition_row("matrix", state.matrix.weight_percent));
+    rows.push_back(internal::composition_row("matrix", state.matrix.weight_percent));
   if (state.matrix_phases().size() > 1)
     for (const Occurrence& o : state.matrix_phases())
-      rows.push_back(composition_row("  " + o.name, o.weight_percent));
+      rows.push_back(internal::composition_row("  " + o.name, o.weight_percent));
   for (const Occurrence& o : state.carbides())
-    rows.push_back(composition_row(o.name, o.weight_percent));
+    rows.push_back(internal::composition_row(o.name, o.weight_percent));
   return internal::text_table(rows);
-}
-
-/// That the solution was checked, and the absent kind that is nearest to forming.
-std::string solution(const State& state) {
-  if (is_measured(state)) return "solution: " + state.solve_report.reason;
-  const std::string* nearest = nullptr;
-  double force = 0.0;
-  for (const auto& entry : state.driving_force) {
-    const bool present =
-        std::any_of(state.occurrences.begin(), state.occurrences.end(),
-                    [&](const Occurrence& o) { return o.kind == entry.first; });
-    if (present || (nearest && entry.second <= force)) continue;
-    nearest = &entry.first;
-    force = entry.second;
-  }
-  const std::string text = "solution: converged, every absent phase checked; ";
-  if (!nearest) return text + "no other phase can form";
-  return text + "nearest: " + *nearest + ", " +
-         fixed(std::abs(force), force > -10.0 ? 1 : 0) + " J/mol of atoms from forming";
 }
 
 std::string warnings_text(const State& state) {
@@ -104,9 +63,10 @@ std::string warnings_text(const State& state) {
 }  // namespace
 
 std::string State::brief() const {
-  if (!usable()) return heading(*this) + ": " + solve_report.brief();
+  if (!usable()) return internal::heading(*this) + ": " + solve_report.brief();
   const bool by_mass = std::isnan(carbide_volume_percent);
-  std::string text = heading(*this) + ", " + condition(*this) + ": " +
+  std::string text = internal::heading(*this) + ", " + internal::condition(*this) +
+                     ": " +
                      (by_mass ? fixed(carbide_mass_percent, 1) + " wt%"
                               : fixed(carbide_volume_percent, 1) + " vol%") +
                      " carbide";
@@ -123,7 +83,8 @@ std::string State::brief() const {
 
 std::string State::full() const {
   const std::string top =
-      heading(*this) + ", " + condition(*this) + "\n" + internal::analysis_text(*this) +
+      internal::heading(*this) + ", " + internal::condition(*this) + "\n" +
+      internal::analysis_text(*this) +
       internal::wrapped("parameters: " + parameters + ", " + parameters_hash, kWidth,
                         2);
   const std::string end =
@@ -132,9 +93,10 @@ std::string State::full() const {
                                                    : internal::kCaution,
                                                kWidth, 0);
   if (!usable()) return solve_report.brief() + "\n" + top + end;
-  std::string text = top + internal::wrapped(solution(*this), kWidth, 2) +
+  std::string text = top +
+                     internal::wrapped(internal::solution_sentence(*this), kWidth, 2) +
                      internal::basis_text(*this) + "\n" + amounts_table(*this) + "\n" +
-                     composition_table(*this) + internal::kLastDigits + "\n";
+                     composition_table(*this) + internal::kLastDigits + "\n\n";
   if (!std::isnan(carbon_activity))
     text += "carbon activity (graphite = 1): " + fixed(carbon_activity, 3) + "\n";
   if (!std::isnan(density)) text += "density: " + fixed(density, 3) + " g/cm3\n";

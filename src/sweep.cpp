@@ -4,6 +4,7 @@
 
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
+#include "internal/sweep_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -12,24 +13,6 @@ namespace {
 using internal::fixed;
 
 constexpr std::size_t kWidth = 78;
-
-/// Elements of the matrix in any state, in the order of the first usable one.
-std::vector<std::string> matrix_elements(const Sweep& sweep) {
-  for (const State& state : sweep.states) {
-    if (!state.usable()) continue;
-    std::vector<std::string> symbols;
-    for (const auto& [symbol, percent] : state.matrix.weight_percent)
-      if (symbol != "Fe") symbols.push_back(symbol);
-    return symbols;
-  }
-  return {};
-}
-
-bool has_ferrite(const State& state) {
-  for (const Occurrence& o : state.matrix_phases())
-    if (o.kind != "austenite") return true;
-  return false;
-}
 
 std::vector<std::string> row_of(const State& state,
                                 const std::vector<std::string>& kinds,
@@ -46,13 +29,13 @@ std::vector<std::string> row_of(const State& state,
   }
   for (const auto& symbol : symbols)
     row.push_back(fixed(state.matrix.weight_percent[symbol], symbol == "C" ? 3 : 2));
-  row.push_back(has_ferrite(state) ? "f" : "");
+  row.push_back(internal::has_ferrite(state) ? "f" : "");
   return row;
 }
 
 std::string table_of(const Sweep& sweep) {
   const auto kinds = sweep.carbide_kinds();
-  const auto symbols = matrix_elements(sweep);
+  const auto symbols = internal::matrix_elements(sweep);
   std::vector<std::string> top{"soak", "carbide", "vol%"}, head{"C", "all"};
   top.resize(2 + kinds.size());
   top.push_back("matrix");
@@ -65,45 +48,10 @@ std::string table_of(const Sweep& sweep) {
   return internal::text_table(rows);
 }
 
-struct Seen {
-  Warning warning;
-  std::size_t first, last, count;  ///< states that carry it
-};
-
-std::vector<Seen> distinct_warnings(const Sweep& sweep) {
-  std::vector<Seen> all;
-  for (std::size_t i = 0; i < sweep.states.size(); ++i)
-    for (const Warning& warning : sweep.states[i].warnings) {
-      const auto known = std::find_if(all.begin(), all.end(), [&](const Seen& seen) {
-        return seen.warning == warning;
-      });
-      if (known == all.end()) {
-        all.push_back({warning, i, i, 1});
-      } else {
-        known->last = i;
-        ++known->count;
-      }
-    }
-  return all;
-}
-
-/// The distinct warnings of all states, with the temperatures they hold for.
 std::string warnings_of(const Sweep& sweep) {
-  const auto celsius = [&](std::size_t i) {
-    return fixed(sweep.states[i].temperature.in_celsius(), 0);
-  };
   std::string text;
-  for (const Seen& seen : distinct_warnings(sweep)) {
-    std::string range = celsius(seen.first);
-    if (seen.last != seen.first) range += " to " + celsius(seen.last);
-    range += " C";
-    const std::size_t span = seen.last - seen.first + 1;
-    if (seen.count != span)
-      range += " (" + std::to_string(seen.count) + " of these " + std::to_string(span) +
-               " soaks)";
-    text += internal::wrapped(
-        "! " + range + ": [" + seen.warning.code + "] " + seen.warning.text, kWidth, 2);
-  }
+  for (const auto& line : internal::warning_lines(sweep))
+    text += internal::wrapped("! " + line, kWidth, 2);
   return text;
 }
 
@@ -119,9 +67,7 @@ std::vector<std::string> Sweep::carbide_kinds() const {
 }
 
 std::vector<Warning> Sweep::warnings() const {
-  std::vector<Warning> all;
-  for (const Seen& seen : distinct_warnings(*this)) all.push_back(seen.warning);
-  return all;
+  return internal::distinct_warnings(*this);
 }
 
 std::size_t Sweep::failures() const noexcept {
@@ -149,9 +95,9 @@ std::string Sweep::full() const {
                      internal::analysis_text(states.front()) +
                      "parameters: " + states.front().parameters + "\n" +
                      internal::basis_text(states.front()) + "\n" + table_of(*this);
-  if (std::any_of(states.begin(), states.end(), has_ferrite))
+  if (std::any_of(states.begin(), states.end(), internal::has_ferrite))
     text += "f: the matrix is not austenite alone\n";
-  return text + internal::kLastDigits + "\n" + warnings_of(*this) +
+  return text + internal::kLastDigits + "\n\n" + warnings_of(*this) +
          internal::wrapped(internal::kCaution, kWidth, 0);
 }
 

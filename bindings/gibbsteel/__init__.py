@@ -9,6 +9,7 @@ answer; ``state.usable`` and ``state.warnings`` say how far to trust it. Results
 long-hold limit (true equilibrium); shop soaks are minutes.
 """
 
+from . import _core
 from . import hardening as _hardening  # adds a method to State
 from . import measured_carbide as _measured_carbide  # adds a method to State
 from . import phase_model as _phase_model  # adds methods to PhaseModel
@@ -56,6 +57,8 @@ from ._core import (
     PropertySlope,
     Quantity,
     QuantityBand,
+    Report,
+    ReportSection,
     RuleSpans,
     SampledBand,
     SearchOptions,
@@ -86,7 +89,6 @@ from ._core import (
     UnusableSample,
     WindowSpan,
     WorstCorner,
-    build_info,
     carbide_hardness,
     hardening_families,
     hrc_from_hv,
@@ -95,8 +97,10 @@ from ._core import (
     quenched_hardness,
     trade_indices,
 )
+from .build import build_info
 from .comparison import compare
 from .design import design, matrix_targets, target
+from .display import attach as _attach
 from .errors import DataError, GibbsteelError, InputError
 from .hardening import property_equations
 from .matching import matching_temperature
@@ -105,11 +109,13 @@ from .parameters import (
     content_hash,
     default_parameters,
     load_parameters,
+    parameter_files,
     write_parameters,
 )
 from .steel import Steel
+from .warn import GibbsteelWarning, NotUsableWarning, OutsideValidityWarning
 
-__version__: str = build_info()["version"]
+__version__: str = _core.version
 
 __all__ = [
     "BoundCompound",
@@ -129,6 +135,7 @@ __all__ = [
     "Estimate",
     "FirstOrderBand",
     "GibbsteelError",
+    "GibbsteelWarning",
     "HardeningEstimates",
     "HardeningFamily",
     "HardeningWindow",
@@ -140,7 +147,9 @@ __all__ = [
     "MatrixBand",
     "MeasuredCarbide",
     "MillAnalysis",
+    "NotUsableWarning",
     "Occurrence",
+    "OutsideValidityWarning",
     "ParameterBand",
     "ParameterSet",
     "PhaseChange",
@@ -157,6 +166,8 @@ __all__ = [
     "PropertySlope",
     "Quantity",
     "QuantityBand",
+    "Report",
+    "ReportSection",
     "RuleSpans",
     "SampledBand",
     "SearchOptions",
@@ -202,6 +213,7 @@ __all__ = [
     "matrix_targets",
     "minimize",
     "mixture_hardness",
+    "parameter_files",
     "plot",
     "property_equations",
     "quantities",
@@ -211,4 +223,5 @@ __all__ = [
     "write_parameters",
 ]
 
-del _hardening, _measured_carbide, _phase_model
+_attach()
+del _attach, _hardening, _measured_carbide, _phase_model

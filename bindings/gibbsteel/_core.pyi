@@ -4,6 +4,7 @@ Everything here is read-only. Units and meaning are those of the C++ headers in
 include/gibbsteel/. test_types.py compares this file with the built module.
 """
 
+import os
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from typing import Any, ClassVar, Literal, Never, TypedDict
 
@@ -37,9 +38,12 @@ class _BuildInfo(TypedDict):
 
     version: str
     compiler: str
+    flags: str
     cxx_standard: int
     assertions: bool
     pybind11: str
+    parameters: str
+    parameters_hash: str
 
 # bind_errors.cpp
 
@@ -143,6 +147,7 @@ class Occurrence(_Compiled):
     @property
     def sites(self) -> list[float]:
         """Sites of each sublattice per formula unit."""
+    def _repr_html_(self) -> str: ...
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
@@ -188,6 +193,7 @@ class ParameterSet(_Compiled):
         """One phase compiled for the given elements."""
     def curve_value(self, name: str, kelvin: float) -> float:
         """Value of a named curve [J/mol]."""
+    def _repr_html_(self) -> str: ...
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
@@ -205,8 +211,11 @@ def write_parameters(parameters: ParameterSet) -> str:
 def sources_page(parameters: ParameterSet) -> str:
     """Where every number of the set comes from, as a page of Markdown."""
 
+def default_parameters() -> ParameterSet:
+    """The set that is compiled in; equal to the packaged file."""
+
 def build_info() -> _BuildInfo:
-    """Version, compiler and settings of this build."""
+    """Version, compiler, flags and parameter file of this build."""
 
 # bind_phase_model.cpp
 
@@ -330,6 +339,8 @@ class SolveOptions(_Compiled):
     @property
     def proof_seconds(self) -> float:
         """Budget of the proof in all, wall time."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
 
 class SolveReport(_Compiled):
     """How a minimization went."""
@@ -382,6 +393,7 @@ class SolveReport(_Compiled):
     @property
     def seconds(self) -> float:
         """Wall time [s]."""
+    def _repr_html_(self) -> str: ...
 
 # bind_equilibrium.cpp
 
@@ -446,6 +458,7 @@ class Matrix(_Compiled):
     @property
     def atom_fraction(self) -> dict[str, float]:
         """Composition, sum 1."""
+    def _repr_html_(self) -> str: ...
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
@@ -525,6 +538,9 @@ class State(_Compiled):
     @property
     def kinds(self) -> list[str]:
         """Names of all kinds of phase that the parameter file knows."""
+    @property
+    def suppressed(self) -> list[str]:
+        """Phase models of the file that were not allowed to form."""
     def volume_percent_of(self, kind: str) -> float:
         """Volume percent of all occurrences of a kind; 0 when absent.
 
@@ -564,6 +580,18 @@ class State(_Compiled):
         """The short soak that leaves this carbide; see measured_carbide.py."""
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: str) -> bool: ...
+    # The next ones are added by display.py; documented where they are written.
+    def report(
+        self,
+        *,
+        estimates: Sequence[tuple[str, float, float, float, str, str]] = (),
+        digits: int = 0,
+    ) -> Report: ...
+    def to_csv(self, path: str | os.PathLike[str], *, wide: bool = False) -> None: ...
+    def to_frame(self, *, wide: bool = False) -> pd.DataFrame: ...
+    def to_json(self, path: str | os.PathLike[str]) -> None: ...
+    def warn(self) -> None: ...
+    def _repr_html_(self) -> str: ...
 
 # bind_state_slope.cpp
 
@@ -1164,11 +1192,20 @@ class Sweep(_Compiled):
     @property
     def failures(self) -> int:
         """Number of states that are not usable."""
-    def to_frame(self, *, wide: bool = False) -> pd.DataFrame:
-        """Table of the sweep (pandas); see gibbsteel.frames.sweep_to_frame."""
+    def _view(self, member: str) -> _Array | None:
+        """A number of every state without a copy; None for another name."""
     def __iter__(self) -> Iterator[State]: ...
     def __len__(self) -> int: ...
     def __getitem__(self, i: int) -> State: ...
+    # The next ones are added by display.py; documented where they are written.
+    def array(self, name: str) -> _Array: ...
+    def report(self) -> Report: ...
+    def to_csv(self, path: str | os.PathLike[str], *, wide: bool = False) -> None: ...
+    def to_frame(self, *, wide: bool = False) -> pd.DataFrame: ...
+    def to_json(self, path: str | os.PathLike[str]) -> None: ...
+    def to_xarray(self) -> Any: ...
+    def warn(self) -> None: ...
+    def _repr_html_(self) -> str: ...
 
 # bind_steel.cpp
 
@@ -1219,6 +1256,76 @@ class CompiledSteel(_Compiled):
         """Many soaks; `progress` gets the number done and stops the work by False."""
     def brief(self) -> str:
         """One line."""
+
+# bind_report.cpp
+
+class ReportSection(_Compiled):
+    """Sentences, then a table."""
+
+    @property
+    def title(self) -> str:
+        """Heading of the section."""
+    @property
+    def lines(self) -> list[str]:
+        """Sentences before the table."""
+    @property
+    def table(self) -> list[list[str]]:
+        """Rows of texts, the column headings first; empty without a table."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class Report(_Compiled):
+    """One page that can be filed with a heat."""
+
+    @property
+    def title(self) -> str:
+        """Steel and temperature."""
+    @property
+    def flag(self) -> str:
+        """Empty; otherwise what is not usable or outside validity."""
+    @property
+    def sections(self) -> list[ReportSection]:
+        """In the order of the page."""
+    @property
+    def warnings(self) -> list[str]:
+        """Texts with their codes."""
+    @property
+    def caution(self) -> str:
+        """What to do before hardening real parts."""
+    @property
+    def text(self) -> str:
+        """The page as plain text."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    # The next ones are added by display.py.
+    @property
+    def html(self) -> str:
+        """The page as HTML."""
+    def save(self, path: str | os.PathLike[str]) -> None: ...
+    def _repr_html_(self) -> str: ...
+
+def state_report(
+    state: State,
+    estimates: Sequence[tuple[str, float, float, float, str, str]],
+    digits: int,
+) -> Report:
+    """The page of a state."""
+
+def sweep_report(sweep: Sweep) -> Report:
+    """The page of a sweep."""
+
+def state_flag(state: State) -> str:
+    """Empty; or NOT USABLE or OUTSIDE VALIDITY, and why."""
+
+def sweep_flag(sweep: Sweep) -> str:
+    """Empty; or which soaks are not usable or outside validity."""
+
+def provenance(state: State) -> dict[str, str]:
+    """What a table needs to be traced to its data."""
+
+# bind_build_info.cpp
+
+version: str
 
 # bind_matrix_twin.cpp
 

@@ -1,4 +1,4 @@
-"""Compositions in weight percent from dicts, keywords or pandas Series."""
+"""Compositions in weight percent from dicts, keywords, pandas Series or quantities."""
 
 from __future__ import annotations
 
@@ -7,7 +7,9 @@ from typing import Any
 
 from ._core import Problem
 from .errors import InputError
+from .units import is_quantity, magnitude
 
+_FRACTION = "give a mass per mass, or weight percent as a number"
 _REMEDY = "give weight percent as a number, for instance 0.55"
 
 
@@ -17,9 +19,15 @@ def _problem(place: str, what: str, remedy: str = _REMEDY) -> Problem:
 
 def _number(symbol: object, value: Any, problems: list[Problem]) -> float:
     try:
+        if is_quantity(value):
+            place = f"composition, {symbol}"
+            return 100.0 * magnitude(value, "dimensionless", place, _FRACTION)
         if isinstance(value, (str, bytes)):
             raise TypeError
         return float(value)
+    except InputError as error:
+        problems += error.problems
+        return 0.0
     except (TypeError, ValueError):
         problems.append(_problem(f"composition, {symbol}", f"is {value!r}"))
         return 0.0

@@ -26,6 +26,7 @@ class GibbsteelError(Exception):
 
     @property
     def code(self) -> str:
+        """Stable code of the first problem."""
         return self.problems[0].code
 
     def __reduce__(self) -> tuple[type[GibbsteelError], tuple[list[Problem]]]:

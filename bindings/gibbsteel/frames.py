@@ -1,77 +1,25 @@
-"""Tables (pandas, imported on use)."""
+"""Tables for analysis: pandas and xarray, imported on use."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
+import numpy as np
+
 from ._core import State, Sweep
+from .optional import needed
+from .rows import about, columns_of, conditions, rows_of, states_of, trust, unit_of
 
 if TYPE_CHECKING:
     import pandas as pd
 
 
-def _pandas() -> Any:
-    try:
-        import pandas
-    except ImportError as error:
-        raise ImportError(
-            "to_frame() needs the package pandas (Debian: python3-pandas)"
-        ) from error
-    return pandas
-
-
-def _conditions(state: State) -> dict[str, Any]:
-    return {
-        "steel": state.steel,
-        "temperature_C": state.celsius,
-        "temperature_F": state.fahrenheit,
-    }
-
-
-def _trust(state: State) -> dict[str, Any]:
-    """The warnings as the last parts of their distinct codes, such as "303 310"."""
-    codes = dict.fromkeys(w.code.rpartition(".")[2] for w in state.warnings)
-    return {"usable": state.usable, "warnings": " ".join(codes)}
-
-
-def _tidy_rows(state: State) -> list[dict[str, Any]]:
-    common = _conditions(state)
-    rows: list[dict[str, Any]] = []
-    for occurrence in state.occurrences:
-        row: dict[str, Any] = {
-            **common,
-            "name": occurrence.name,
-            "kind": occurrence.kind,
-            "role": occurrence.role,
-            "volume_percent": occurrence.volume_percent,
-            "mass_percent": occurrence.mass_percent,
-            "mole_percent": occurrence.mole_percent,
-        }
-        for symbol, value in occurrence.weight_percent.items():
-            row[f"{symbol}_weight_percent"] = value
-        rows.append({**row, **_trust(state)})
-    return rows or [{**common, **_trust(state)}]
-
-
-def _wide_row(state: State, kinds: list[str]) -> dict[str, Any]:
-    row: dict[str, Any] = {
-        **_conditions(state),
-        "carbide_volume_percent": state.carbide_volume_percent,
-        "carbon_activity": state.carbon_activity,
-    }
-    for kind in kinds:
-        row[f"{kind}_volume_percent"] = state.volume_percent_of(kind)
-    for symbol, value in state.matrix.weight_percent.items():
-        row[f"matrix_{symbol}_weight_percent"] = value
-    return {**row, **_trust(state)}
-
-
-def sweep_to_frame(sweep: Sweep, *, wide: bool = False) -> pd.DataFrame:
-    """Table of a sweep; units are in the column names.
+def to_frame(self: State | Sweep, *, wide: bool = False) -> pd.DataFrame:
+    """Table of a state or a sweep; units are in the column names.
 
     Parameters
     ----------
-    sweep : Sweep
     wide : bool
         False: one row per temperature and occurrence. True: one row per temperature,
         one column per carbide kind and per element of the matrix.
@@ -79,28 +27,97 @@ def sweep_to_frame(sweep: Sweep, *, wide: bool = False) -> pd.DataFrame:
     Returns
     -------
     pandas.DataFrame
-        ``attrs`` holds the title and the hash of the parameter set. A state that is not
-        usable keeps its row, with ``usable`` False and no numbers. ``usable`` True says
-        that the calculation converged and was checked; it does not say that the
-        parameter file is right here: read ``warnings``, codes such as ``"303 310"``.
+        ``attrs`` holds what the table can be traced by: library version, title and
+        edition and hash of the parameter set, basis, caution, and ``units`` by column.
+        A state that is not usable keeps its row, with ``usable`` False and no numbers.
+        ``usable`` True says that the calculation converged and was checked; it does
+        not say that the parameter file is right here: read ``warnings``, codes such as
+        ``"303 310"``.
+
+    Raises
+    ------
+    ImportError
+        pandas is not installed.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> state = gs.Steel({"C": 0.8}).soak(celsius=700)
+    >>> list(state.to_frame()["name"])
+    ['ferrite', 'M3C']
     """
-    pandas = _pandas()
-    rows: list[dict[str, Any]] = []
-    kinds = sweep.carbide_kinds
-    for state in sweep:
-        if wide:
-            rows.append(_wide_row(state, kinds))
-        else:
-            rows.extend(_tidy_rows(state))
-    frame = pandas.DataFrame(rows)
-    if len(sweep) > 0:
-        frame.attrs["parameters"] = sweep[0].parameters
-        frame.attrs["parameters_hash"] = sweep[0].parameters_hash
+    pandas = needed("pandas", "to_frame()")
+    rows = rows_of(self, wide=wide)
+    columns = columns_of(rows)
+    frame: pd.DataFrame = pandas.DataFrame(rows, columns=columns)
+    frame.attrs.update(about(self))
+    units = {name: unit_of(name) for name in columns}
+    frame.attrs["units"] = {name: unit for name, unit in units.items() if unit}
     return frame
 
 
 def state_columns(rows: list[tuple[State, dict[str, float]]]) -> pd.DataFrame:
     """One row per state: its conditions, the given numbers, and how far to trust it."""
-    return _pandas().DataFrame(
-        [{**_conditions(state), **numbers, **_trust(state)} for state, numbers in rows]
+    pandas = needed("pandas", "to_frame()")
+    all_rows = [{**conditions(s), **numbers, **trust(s)} for s, numbers in rows]
+    frame: pd.DataFrame = pandas.DataFrame(all_rows)
+    return frame
+
+
+def _grid(
+    states: list[State], names: list[str], value: Callable[[State, str], float]
+) -> Any:
+    numbers = [value(state, name) for state in states for name in names]
+    return np.array(numbers, dtype=np.float64).reshape(len(states), len(names))
+
+
+def _described(dimensions: tuple[str, ...], values: Any, unit: str, name: str) -> Any:
+    return dimensions, values, {"units": unit, "long_name": name}
+
+
+def to_xarray(self: Sweep) -> Any:
+    """The sweep as labelled arrays; needs xarray.
+
+    Returns
+    -------
+    xarray.Dataset
+        Dimension ``temperature_C``, and ``kind`` and ``element``; every variable has
+        ``units`` and ``long_name``, which xarray's plots read. ``attrs`` as in
+        `to_frame`. A state that is not usable is NaN.
+
+    Raises
+    ------
+    ImportError
+        xarray is not installed.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> sweep = gs.Steel({"C": 0.8}).sweep(celsius=[650, 700])
+    >>> sweep.to_xarray()["volume_percent"].dims          # doctest: +SKIP
+    ('temperature_C', 'kind')
+    """
+    xarray = needed("xarray", "to_xarray()")
+    states = states_of(self)
+    kinds = self.carbide_kinds
+    elements = list(dict.fromkeys(e for s in states for e in s.matrix.weight_percent))
+    nan = float("nan")
+    along = ("temperature_C",)
+    by_kind, by_element = (*along, "kind"), (*along, "element")
+    total = [s.carbide_volume_percent for s in states]
+    celsius = [s.celsius for s in states]
+    volumes = _grid(states, kinds, lambda s, kind: s.volume_percent_of(kind))
+    matrix = _grid(states, elements, lambda s, e: s.matrix.weight_percent.get(e, nan))
+    return xarray.Dataset(
+        {
+            "carbide_volume_percent": _described(along, total, "vol%", "all carbides"),
+            "volume_percent": _described(by_kind, volumes, "vol%", "carbide"),
+            "matrix_weight_percent": _described(by_element, matrix, "wt%", "matrix"),
+        },
+        coords={
+            "temperature_C": _described(along, celsius, "degC", "holding temperature"),
+            "kind": kinds,
+            "element": elements,
+        },
+        attrs=about(self),
     )

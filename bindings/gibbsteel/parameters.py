@@ -5,9 +5,34 @@ from __future__ import annotations
 import os
 from functools import lru_cache
 from importlib import resources
+from pathlib import Path
 
 from . import _core
 from ._core import ParameterSet
+
+
+def parameter_files() -> dict[str, Path]:
+    """The parameter files that ship with the package, by name.
+
+    Returns
+    -------
+    dict of str to Path
+        Where they are installed; for reading, for laying a copy on top, for editors.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> list(gs.parameter_files())
+    ['tool_steel.json']
+    """
+    folder = resources.files("gibbsteel") / "thermo_data"
+    files = [Path(str(file)) for file in folder.iterdir()]
+    chosen = [file for file in files if file.suffix == ".json"]
+    return {
+        file.name: file
+        for file in sorted(chosen)
+        if not file.name.endswith(".schema.json")
+    }
 
 
 @lru_cache(maxsize=1)
@@ -25,9 +50,7 @@ def default_parameters() -> ParameterSet:
     >>> gs.default_parameters().elements[:3]
     ['Fe', 'C', 'Cr']
     """
-    file = resources.files("gibbsteel") / "thermo_data" / "tool_steel.json"
-    with resources.as_file(file) as path:
-        return _core.load_parameters(str(path))
+    return _core.load_parameters(str(parameter_files()["tool_steel.json"]))
 
 
 def load_parameters(
@@ -52,12 +75,36 @@ def load_parameters(
     ------
     DataError
         With every problem of the file: place, what is wrong, what would be right.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> file = gs.parameter_files()["tool_steel.json"]
+    >>> gs.load_parameters(file) == gs.default_parameters()
+    True
     """
     return _core.load_parameters(os.fspath(file), on_top_of)
 
 
 def write_parameters(parameters: ParameterSet) -> str:
-    """The whole set as the text of one file, in canonical form."""
+    """The whole set as the text of one file, in canonical form.
+
+    Parameters
+    ----------
+    parameters : ParameterSet
+        Layers are merged.
+
+    Returns
+    -------
+    str
+        JSON; reading it back and writing it again gives the same text.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> gs.write_parameters(gs.default_parameters())[:1]
+    '{'
+    """
     return _core.write_parameters(parameters)
 
 
@@ -69,5 +116,23 @@ def restore(text: str, file_name: str) -> ParameterSet:
 
 
 def content_hash(parameters: ParameterSet) -> str:
-    """16 hexadecimal digits that identify the content of a set."""
+    """16 hexadecimal digits that identify the content of a set.
+
+    Parameters
+    ----------
+    parameters : ParameterSet
+        The names of its files do not count.
+
+    Returns
+    -------
+    str
+        The same as ``parameters.content_hash``. Finds mix-ups; no protection against
+        intent.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> len(gs.content_hash(gs.default_parameters()))
+    16
+    """
     return parameters.content_hash

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, contextmanager
 
+from .optional import needed
+
 Callback = Callable[[int], object]
 
 
@@ -29,12 +31,7 @@ def reporting(
     elif not progress:
         yield None
     else:
-        try:
-            from tqdm.auto import tqdm
-        except ImportError as error:
-            raise ImportError(
-                "progress=True needs the package tqdm (Debian: python3-tqdm)"
-            ) from error
+        tqdm = needed("tqdm.auto", "progress=True").tqdm
         with tqdm(total=total, unit="soak") as bar:
 
             def advance(done: int) -> None:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
 from ._core import Input, Matrix, Occurrence, Sensitivities, State, StateSlope
+from .optional import needed
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -82,12 +83,7 @@ def sensitivities_to_frame(sensitivities: Sensitivities) -> pd.DataFrame:
         ``per_wt%_C``. ``attrs["one_sided"]`` names the columns that hold on one side of
         a phase change only.
     """
-    try:
-        import pandas
-    except ImportError as error:
-        raise ImportError(
-            "to_frame() needs the package pandas (Debian: python3-pandas)"
-        ) from error
+    pandas = needed("pandas", "to_frame()")
     rows = list(_rows(sensitivities.state)) if sensitivities.slopes else []
     index = pandas.MultiIndex.from_tuples(
         [row[:3] for row in rows], names=["part", "quantity", "unit"]
@@ -95,7 +91,7 @@ def sensitivities_to_frame(sensitivities: Sensitivities) -> pd.DataFrame:
     columns: dict[str, list[Any]] = {"value": [row[3] for row in rows]}
     for slope in sensitivities.slopes:
         columns[_column(slope.input)] = [row[3] for row in _rows(slope)]
-    frame = pandas.DataFrame(columns, index=index)
+    frame: pd.DataFrame = pandas.DataFrame(columns, index=index)
     frame.attrs["one_sided"] = [
         _column(slope.input) for slope in sensitivities.slopes if slope.one_sided
     ]

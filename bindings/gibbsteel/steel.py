@@ -10,6 +10,7 @@ from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
 from .bands import BandMethods
 from .composition import as_weight_percent
 from .composition_for import CompositionSearchMethods
+from .html_inputs import steel_html
 from .matrix_twin import MatrixTwinMethods
 from .parameters import default_parameters
 from .progress import Callback, reporting
@@ -36,7 +37,8 @@ class Steel(
     ----------
     composition : mapping of str to float, optional
         Weight percent by element symbol; Fe is the balance and may be left out. A dict,
-        a pandas Series, anything with ``items()``. Elements that the parameter file
+        a pandas Series, anything with ``items()``. A number may be a quantity with a
+        unit, such as Pint's: a mass per mass. Elements that the parameter file
         does not model (P, S, N, Cu, ...) are kept in ``analysis.not_modelled``.
     name : str
         Shown in tables and reports.
@@ -111,6 +113,11 @@ class Steel(
         **elements : float
             Weight percents as keywords instead of, or besides, the mapping.
 
+        Returns
+        -------
+        Steel
+            With the same parameter set; this steel does not change.
+
         Examples
         --------
         >>> steel = Steel({"C": 0.55, "Cr": 4.5}, name="heat 7")
@@ -144,7 +151,7 @@ class Steel(
         Parameters
         ----------
         celsius, fahrenheit, kelvin : float
-            Exactly one of them.
+            Exactly one of them; a number, or a quantity with a unit such as Pint's.
         graphite : bool
             Allow graphite; it does not form in the times of a soak.
         phases : str or sequence of str, optional
@@ -172,6 +179,12 @@ class Steel(
         ------
         InputError
             Temperature without or in a wrong unit, unknown phase.
+
+        Examples
+        --------
+        >>> state = Steel(C=0.8).soak(fahrenheit=1292)
+        >>> round(state.celsius), list(state.carbides)
+        (700, ['M3C'])
         """
         refuse_without_unit(without_unit, "soak(celsius=1120)")
         chosen = soak_options(
@@ -213,6 +226,22 @@ class Steel(
         The other parameters are those of `soak`. Ctrl-C, or Stop in a notebook, ends
         the sweep early: ``sweep.cancelled`` is then True and ``sweep.states`` holds
         what is done.
+
+        Returns
+        -------
+        Sweep
+            One state per temperature; ``sweep.warnings`` holds those of all states.
+
+        Raises
+        ------
+        InputError
+            As for `soak`, with every temperature that is outside what makes sense.
+
+        Examples
+        --------
+        >>> sweep = Steel(C=0.8).sweep(celsius=[650, 700])
+        >>> len(sweep), sweep.carbide_kinds
+        (2, ['M3C'])
         """
         refuse_without_unit(without_unit, "sweep(celsius=range(900, 1231, 5))")
         chosen = soak_options(
@@ -230,6 +259,9 @@ class Steel(
 
     def __repr__(self) -> str:
         return f"<{self._core.brief()}>"
+
+    def _repr_html_(self) -> str:
+        return steel_html(self)
 
     def __eq__(self, other: object) -> bool:
         if not isinstance(other, Steel):

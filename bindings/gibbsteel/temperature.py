@@ -7,6 +7,7 @@ from typing import Any
 
 from ._core import Problem
 from .errors import InputError
+from .units import is_quantity, magnitude
 
 ICE_POINT_K = 273.15
 
@@ -46,8 +47,9 @@ def _the_one(given: dict[str, Any]) -> tuple[str, Any]:
 
 
 def _number(name: str, value: Any) -> float:
-    if hasattr(value, "to") and hasattr(value, "magnitude"):  # a Pint quantity
-        return float(value.to(_UNITS[name]).magnitude)
+    if is_quantity(value):
+        remedy = "give a temperature, or a number"
+        return magnitude(value, _UNITS[name], "temperature", remedy)
     if isinstance(value, (str, bytes)):
         raise _error(f"{name}={value!r} is text, not a number", _NUMBER)
     try:

@@ -3,6 +3,7 @@
 
 #include "gibbsteel/assemblage.hpp"
 #include "gibbsteel/band.hpp"
+#include "gibbsteel/build_info.hpp"
 #include "gibbsteel/comparison.hpp"
 #include "gibbsteel/composition_for.hpp"
 #include "gibbsteel/curve_value.hpp"
@@ -33,6 +34,7 @@
 #include "gibbsteel/property_equation.hpp"
 #include "gibbsteel/property_equations.hpp"
 #include "gibbsteel/quantity.hpp"
+#include "gibbsteel/report.hpp"
 #include "gibbsteel/search_options.hpp"
 #include "gibbsteel/section_map.hpp"
 #include "gibbsteel/sensitivities.hpp"

@@ -66,6 +66,7 @@ struct SolveOptions {
 
   /// Every option out of its range; empty when all are valid.
   std::vector<Problem> problems() const;
+  bool operator==(const SolveOptions&) const = default;
 };
 
 /// How it went. Numbers that were not computed are NaN.

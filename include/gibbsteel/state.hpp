@@ -42,6 +42,7 @@ struct State {
   std::string parameters;  ///< title and edition of the parameter set
   std::string parameters_hash;
   std::vector<std::string> kinds;  ///< all kinds of phase that the parameter set knows
+  std::vector<std::string> suppressed;  ///< phase models that were not allowed to form
 
   /// True when the calculation converged and was checked. It does not say that the
   /// parameter file is right here: read `warnings`.

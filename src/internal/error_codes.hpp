@@ -65,6 +65,10 @@ inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
 inline constexpr std::string_view kReferenceWithout = "gibbsteel.input.253";
 inline constexpr std::string_view kWindowRule = "gibbsteel.input.254";
 inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
+inline constexpr std::string_view kNoSuchColumn = "gibbsteel.input.290";
+inline constexpr std::string_view kFileEnding = "gibbsteel.input.291";
+inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
+inline constexpr std::string_view kEstimateRow = "gibbsteel.input.293";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -138,6 +142,10 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kReferenceWithout, "a reference state does not have the quantity to be matched"},
     {kWindowRule, "a rule of a hardening window is outside its range"},
     {kNotOneTarget, "a search is not asked for exactly one quantity and its value"},
+    {kNoSuchColumn, "a sweep has no column of numbers of this name"},
+    {kFileEnding, "a report cannot be saved as this kind of file"},
+    {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},
+    {kEstimateRow, "a row of estimates for a report is not complete"},
 });
 
 // Warnings.

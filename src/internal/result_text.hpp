@@ -1,7 +1,9 @@
 #pragma once
-/// Lines that a printed State and a printed Sweep share; each ends with a line break.
+/// What printed states, sweeps and reports share. A ..._text ends with a line break, a
+/// ..._sentence does not.
 
 #include <string>
+#include <vector>
 
 #include "gibbsteel/state.hpp"
 
@@ -11,7 +13,25 @@ namespace gibbsteel::internal {
 std::string analysis_text(const State& state);
 
 /// What the volumes refer to.
+std::string basis_sentence(const State& state);
 std::string basis_text(const State& state);
+
+/// "1120 C (2048 F)"
+std::string celsius_and_fahrenheit(Temperature t);
+/// "1120 C"
+std::string degrees(Temperature t);
+
+/// "punch heat 7 at 1120 C (2048 F)"
+std::string heading(const State& state);
+/// What the numbers are: "long-hold limit", or a short soak with measured carbide.
+std::string condition(const State& state);
+
+/// A label and weight percents, carbon with one digit more.
+std::vector<std::string> composition_row(const std::string& label,
+                                         const NamedValues& weight_percent);
+
+/// That the solution was checked, and the absent kind that is nearest to forming.
+std::string solution_sentence(const State& state);
 
 /// Stands under the tables.
 extern const char* const kLastDigits;

@@ -4,6 +4,7 @@ python3 pip_install.py SOURCE_DIR WORK_DIR VERSION
 """
 
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -18,11 +19,23 @@ wanted = sys.argv[1]
 assert importlib.metadata.version("gibbsteel") == wanted
 assert gs.__version__ == wanted, gs.__version__
 data = importlib.resources.files("gibbsteel") / "thermo_data" / "tool_steel.json"
-gs.load_parameters(str(data))
+(file,) = gs.parameter_files().values()
+assert str(file) == str(data) and file.is_relative_to(sys.prefix), file
+assert gs.load_parameters(file) == gs.default_parameters()
+assert gs.build_info()["parameters_hash"] == gs.default_parameters().content_hash
+assert gs.build_info()["version"] == wanted
 state = gs.Steel({"C": 1.0, "Cr": 5.0, "Mo": 1.0}).soak(celsius=950)
 assert state.solve_report.usable, state.solve_report
 print("gibbsteel", gs.__version__, "works from", gs.__file__)
 """
+
+
+def readme_program(source: Path) -> str:
+    """The Python examples of the README, in their order, as one program."""
+    text = (source / "README.md").read_text(encoding="utf-8")
+    blocks = re.findall(r"^```python\n(.*?)^```$", text, re.MULTILINE | re.DOTALL)
+    assert blocks, "the README has no Python example"
+    return "\n".join(blocks)
 
 
 def main(source: Path, work: Path, version: str) -> None:
@@ -42,7 +55,9 @@ def main(source: Path, work: Path, version: str) -> None:
     python = work / "venv" / "bin" / "python"
     install = "-m pip install --no-index --no-build-isolation --no-deps".split()
     subprocess.run([python, *install, source], check=True, env=environment, cwd=work)
+    program = readme_program(source)
     subprocess.run([python, "-c", USE, version], check=True, env=environment, cwd=work)
+    subprocess.run([python, "-c", program], check=True, env=environment, cwd=work)
 
 
 if __name__ == "__main__":

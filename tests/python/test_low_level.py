@@ -94,17 +94,19 @@ def test_curves(parameters):
 @pytest.mark.skipif(os.environ.get("LD_PRELOAD") is not None, reason="slow when traced")
 def test_doctests():
     import doctest
+    import importlib
+    import pkgutil
 
     import gibbsteel
 
     tried = 0
-    for name in ("__init__", "steel", "bands", "minimizer", "parameters"):
-        module = (
-            gibbsteel
-            if name == "__init__"
-            else __import__(f"gibbsteel.{name}", fromlist=["_"])
-        )
-        result = doctest.testmod(module)
+    names = [module.name for module in pkgutil.iter_modules(gibbsteel.__path__)]
+    assert {"steel", "reports", "export"} <= set(names)
+    for name in names:
+        if name == "_core":
+            continue
+        result = doctest.testmod(importlib.import_module(f"gibbsteel.{name}"))
         assert result.failed == 0, name
         tried += result.attempted
-    assert tried >= 8
+    tried += doctest.testmod(gibbsteel).attempted
+    assert tried >= 30

@@ -37,6 +37,7 @@ def test_small_values(state):
     assert str(again(state.solve_report)) == str(state.solve_report)
     options = gs.SolveOptions(starts_per_phase=12)
     assert repr(again(options)) == repr(options)
+    assert again(options) == options != gs.SolveOptions()
 
 
 def test_parameters():

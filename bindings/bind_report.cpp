@@ -1,0 +1,89 @@
+/// Report: one page of a state or a sweep.
+
+#include "common.hpp"
+#include "gibbsteel/report.hpp"
+
+namespace gibbsteel::python {
+namespace {
+
+using EstimateRow =
+    std::tuple<std::string, double, double, double, std::string, std::string>;
+
+Report state_report(const State& state, const std::vector<EstimateRow>& rows,
+                    int digits) {
+  std::vector<ReportEstimate> estimates;
+  for (const auto& [label, value, low, high, unit, source] : rows)
+    estimates.push_back({label, value, low, high, unit, source, digits});
+  return report(state, estimates);
+}
+
+py::dict provenance_dict(const State& state) {
+  py::dict result;
+  for (const auto& [label, text] : provenance(state)) result[py::str(label)] = text;
+  return result;
+}
+
+void bind_section(py::module_& m) {
+  py::class_<ReportSection>(m, "ReportSection", "Sentences, then a table.")
+      .def_readonly("title", &ReportSection::title, "Heading of the section.")
+      .def_readonly("lines", &ReportSection::lines, "list of sentences.")
+      .def_readonly("table", &ReportSection::table,
+                    "list of rows of texts, the headings first; empty without table.")
+      .def("__repr__",
+           [](const ReportSection& s) { return "<ReportSection " + s.title + ">"; })
+      .def(
+          "__eq__",
+          [](const ReportSection& a, const ReportSection& b) { return a == b; },
+          py::is_operator())
+      .def(py::pickle(
+          [](const ReportSection& s) {
+            return py::make_tuple(s.title, s.lines, s.table);
+          },
+          [](const py::tuple& t) {
+            return ReportSection{t[0].cast<std::string>(),
+                                 t[1].cast<std::vector<std::string>>(),
+                                 t[2].cast<std::vector<std::vector<std::string>>>()};
+          }));
+}
+
+void bind_functions(py::module_& m) {
+  m.def("state_report", &state_report, py::arg("state"), py::arg("estimates"),
+        py::arg("digits"));
+  m.def("sweep_report", py::overload_cast<const Sweep&>(&report), py::arg("sweep"));
+  m.def("state_flag", py::overload_cast<const State&>(&result_flag), py::arg("state"));
+  m.def("sweep_flag", py::overload_cast<const Sweep&>(&result_flag), py::arg("sweep"));
+  m.def("provenance", &provenance_dict, py::arg("state"));
+}
+
+}  // namespace
+
+void bind_report(py::module_& m) {
+  bind_section(m);
+  py::class_<Report>(m, "Report", "One page that can be filed with a heat.")
+      .def_readonly("title", &Report::title, "Steel and temperature.")
+      .def_readonly("flag", &Report::flag,
+                    "Empty; otherwise what is not usable or outside validity.")
+      .def_readonly("sections", &Report::sections, "list of ReportSection.")
+      .def_readonly("warnings", &Report::warnings, "list of texts with their codes.")
+      .def_readonly("caution", &Report::caution,
+                    "What to do before hardening real parts.")
+      .def_property_readonly("text", &Report::text, "The page as plain text.")
+      .def("__repr__", [](const Report& r) { return "<" + r.brief() + ">"; })
+      .def("__str__", &Report::text)
+      .def(
+          "__eq__", [](const Report& a, const Report& b) { return a == b; },
+          py::is_operator())
+      .def(py::pickle(
+          [](const Report& r) {
+            return py::make_tuple(r.title, r.flag, r.sections, r.warnings, r.caution);
+          },
+          [](const py::tuple& t) {
+            return Report{t[0].cast<std::string>(), t[1].cast<std::string>(),
+                          t[2].cast<std::vector<ReportSection>>(),
+                          t[3].cast<std::vector<std::string>>(),
+                          t[4].cast<std::string>()};
+          }));
+  bind_functions(m);
+}
+
+}  // namespace gibbsteel::python

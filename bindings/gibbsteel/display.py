@@ -1,0 +1,55 @@
+"""Adds to the compiled classes what is for people: tables, pages, files."""
+
+from __future__ import annotations
+
+from ._core import Matrix, Occurrence, ParameterSet, Report, SolveReport, State, Sweep
+from .arrays import array
+from .export import to_csv, to_json
+from .frames import to_frame, to_xarray
+from .html_inputs import parameter_set_html
+from .html_results import (
+    matrix_html,
+    occurrence_html,
+    solve_report_html,
+    state_html,
+    sweep_html,
+)
+from .reports import report_html, save, state_report, sweep_report
+from .warn import warn
+
+METHODS: dict[type, dict[str, object]] = {
+    State: {
+        "_repr_html_": state_html,
+        "report": state_report,
+        "to_csv": to_csv,
+        "to_frame": to_frame,
+        "to_json": to_json,
+        "warn": warn,
+    },
+    Sweep: {
+        "_repr_html_": sweep_html,
+        "array": array,
+        "report": sweep_report,
+        "to_csv": to_csv,
+        "to_frame": to_frame,
+        "to_json": to_json,
+        "to_xarray": to_xarray,
+        "warn": warn,
+    },
+    Report: {
+        "_repr_html_": report_html,
+        "html": property(report_html, doc="The page as HTML."),
+        "save": save,
+    },
+    Occurrence: {"_repr_html_": occurrence_html},
+    Matrix: {"_repr_html_": matrix_html},
+    ParameterSet: {"_repr_html_": parameter_set_html},
+    SolveReport: {"_repr_html_": solve_report_html},
+}
+
+
+def attach() -> None:
+    """Called once, on import of the package."""
+    for compiled, methods in METHODS.items():
+        for name, method in methods.items():
+            setattr(compiled, name, method)

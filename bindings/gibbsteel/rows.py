@@ -1,0 +1,121 @@
+"""Results as rows of columns; units are in the column names. No package needed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+from ._core import State, Sweep, provenance
+
+Row = dict[str, Any]
+
+_UNITS = (  # ends of column names; the first that fits counts
+    ("_weight_percent", "wt%"),
+    ("volume_percent", "vol%"),
+    ("mass_percent", "mass%"),
+    ("mole_percent", "mol%"),
+    ("temperature_C", "degC"),
+    ("temperature_F", "degF"),
+    ("density_g_per_cm3", "g/cm3"),
+    ("carbon_activity", "1"),
+)
+
+
+def unit_of(column: str) -> str | None:
+    """Unit of a column by its name; None for texts and flags.
+
+    Examples
+    --------
+    >>> unit_of("matrix_C_weight_percent"), unit_of("steel")
+    ('wt%', None)
+    """
+    return next((unit for end, unit in _UNITS if column.endswith(end)), None)
+
+
+def conditions(state: State) -> Row:
+    """Steel and temperature: the first columns of every table."""
+    return {
+        "steel": state.steel,
+        "temperature_C": state.celsius,
+        "temperature_F": state.fahrenheit,
+    }
+
+
+def warning_numbers(state: State) -> str:
+    """The warnings as the last parts of their distinct codes, such as "303 310"."""
+    codes = dict.fromkeys(w.code.rpartition(".")[2] for w in state.warnings)
+    return " ".join(codes)
+
+
+def trust(state: State) -> Row:
+    """How far to trust the state: the last columns of every table."""
+    return {"usable": state.usable, "warnings": warning_numbers(state)}
+
+
+def tidy_rows(state: State) -> list[Row]:
+    """One row per occurrence; one row without numbers when there is none."""
+    common = conditions(state)
+    rows: list[Row] = []
+    for occurrence in state.occurrences:
+        row: Row = {
+            **common,
+            "name": occurrence.name,
+            "kind": occurrence.kind,
+            "role": occurrence.role,
+            "volume_percent": occurrence.volume_percent,
+            "mass_percent": occurrence.mass_percent,
+            "mole_percent": occurrence.mole_percent,
+        }
+        for symbol, value in occurrence.weight_percent.items():
+            row[f"{symbol}_weight_percent"] = value
+        rows.append({**row, **trust(state)})
+    return rows or [{**common, **trust(state)}]
+
+
+def wide_row(state: State, kinds: Iterable[str]) -> Row:
+    """One row; a column per carbide kind and per element of the matrix."""
+    row: Row = {
+        **conditions(state),
+        "carbide_volume_percent": state.carbide_volume_percent,
+        "carbide_mass_percent": state.carbide_mass_percent,
+        "carbon_activity": state.carbon_activity,
+        "density_g_per_cm3": state.density,
+    }
+    for kind in kinds:
+        row[f"{kind}_volume_percent"] = state.volume_percent_of(kind)
+    for symbol, value in state.matrix.weight_percent.items():
+        row[f"matrix_{symbol}_weight_percent"] = value
+    return {**row, **trust(state)}
+
+
+def states_of(result: State | Sweep) -> list[State]:
+    """The states of a sweep, or the one state."""
+    return [result] if isinstance(result, State) else list(result)
+
+
+def kinds_of(result: State | Sweep) -> list[str]:
+    """Kinds of carbide in a result, in order of first appearance."""
+    if isinstance(result, Sweep):
+        return result.carbide_kinds
+    return list(dict.fromkeys(o.kind for o in result.carbides.values()))
+
+
+def rows_of(result: State | Sweep, *, wide: bool) -> list[Row]:
+    """All rows of a state or a sweep."""
+    if wide:
+        kinds = kinds_of(result)
+        return [wide_row(state, kinds) for state in states_of(result)]
+    return [row for state in states_of(result) for row in tidy_rows(state)]
+
+
+def columns_of(rows: Iterable[Row]) -> list[str]:
+    """Names of all columns in order of first appearance, the flags last."""
+    names = dict.fromkeys(name for row in rows for name in row)
+    last = [name for name in ("usable", "warnings") if name in names]
+    return [name for name in names if name not in last] + last
+
+
+def about(result: State | Sweep) -> dict[str, str]:
+    """What a table needs to be traced to its data; empty for an empty sweep."""
+    states = states_of(result)
+    return provenance(states[0]) if states else {}

@@ -1,0 +1,17 @@
+#pragma once
+/// Sections that the reports of a State and of a Sweep share.
+
+#include "gibbsteel/report.hpp"
+
+namespace gibbsteel::internal {
+
+/// The analysis as given, what enters the calculation, what is left out or bound.
+ReportSection certificate_section(const State& state);
+
+/// Library version, parameter file and hash.
+ReportSection origin_section(const State& state);
+
+/// "phases not allowed to form: graphite"
+std::string suppressed_sentence(const State& state);
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,127 @@
+/// The report of one soak; see report.hpp.
+
+#include <cmath>
+
+#include "internal/number_format.hpp"
+#include "internal/report_sections.hpp"
+#include "internal/result_text.hpp"
+#include "internal/text_table.hpp"
+
+namespace gibbsteel {
+namespace {
+
+using internal::fixed;
+using internal::fixed_or;
+
+constexpr const char* kNotKnown = "n/a";
+
+ReportSection basis_section(const State& state) {
+  return {
+      "Basis",
+      {"holding temperature: " + internal::celsius_and_fahrenheit(state.temperature),
+       "long-hold limit (true equilibrium), not the state after minutes",
+       internal::basis_sentence(state), internal::suppressed_sentence(state)},
+      {}};
+}
+
+std::vector<std::string> amounts_row(const Occurrence& o) {
+  return {o.name, fixed_or(o.volume_percent, 2, kNotKnown), fixed(o.mass_percent, 2)};
+}
+
+std::vector<std::string> symbols_row(const State& state, std::string label) {
+  std::vector<std::string> row{std::move(label)};
+  for (const auto& [symbol, percent] : state.occurrences.front().weight_percent)
+    row.push_back(symbol);
+  return row;
+}
+
+ReportSection carbides_section(const State& state) {
+  ReportSection section{"Carbides", {}, {}};
+  const auto carbides = state.carbides();
+  if (carbides.empty()) {
+    section.lines.push_back("none");
+    return section;
+  }
+  section.table.push_back({"", "volume %", "mass %"});
+  for (const Occurrence& o : carbides) section.table.push_back(amounts_row(o));
+  section.table.push_back({"all carbides",
+                           fixed_or(state.carbide_volume_percent, 2, kNotKnown),
+                           fixed(state.carbide_mass_percent, 2)});
+  return section;
+}
+
+ReportSection compositions_section(const State& state) {
+  ReportSection section{"Composition of the carbides", {}, {}};
+  section.table.push_back(symbols_row(state, "weight percent in"));
+  for (const Occurrence& o : state.carbides())
+    section.table.push_back(internal::composition_row(o.name, o.weight_percent));
+  return section;
+}
+
+ReportSection matrix_section(const State& state) {
+  ReportSection section{"Matrix", {}, {}};
+  const auto phases = state.matrix_phases();
+  if (phases.empty()) {
+    section.lines.push_back("none");
+    return section;
+  }
+  std::string amounts;
+  for (const Occurrence& o : phases)
+    amounts += (amounts.empty() ? "" : "; ") + o.name + ": " +
+               fixed_or(o.volume_percent, 2, kNotKnown) + " volume %, " +
+               fixed(o.mass_percent, 2) + " mass %";
+  section.lines.push_back(amounts);
+  if (!std::isnan(state.carbon_activity))
+    section.lines.push_back("carbon activity (graphite = 1): " +
+                            fixed(state.carbon_activity, 3));
+  if (!std::isnan(state.density))
+    section.lines.push_back("density of the steel: " + fixed(state.density, 3) +
+                            " g/cm3");
+  section.table.push_back(symbols_row(state, "weight percent in"));
+  section.table.push_back(
+      internal::composition_row("matrix", state.matrix.weight_percent));
+  if (phases.size() > 1)
+    for (const Occurrence& o : phases)
+      section.table.push_back(
+          internal::composition_row("  " + o.name, o.weight_percent));
+  return section;
+}
+
+/// Phases that are neither matrix nor carbide, such as graphite.
+ReportSection others_section(const State& state) {
+  ReportSection section{"Other phases", {}, {{"", "volume %", "mass %"}}};
+  for (const Occurrence& o : state.occurrences)
+    if (o.role == Role::other) section.table.push_back(amounts_row(o));
+  return section;
+}
+
+void add_results(const State& state, std::span<const ReportEstimate> estimates,
+                 std::vector<ReportSection>& sections) {
+  sections.push_back(carbides_section(state));
+  if (!state.carbides().empty()) sections.push_back(compositions_section(state));
+  sections.push_back(matrix_section(state));
+  if (ReportSection others = others_section(state); others.table.size() > 1)
+    sections.push_back(std::move(others));
+  if (!estimates.empty()) sections.push_back(estimates_section(estimates));
+  sections.push_back({"How it was found",
+                      {internal::solution_sentence(state), internal::kLastDigits},
+                      {}});
+}
+
+}  // namespace
+
+Report report(const State& state, std::span<const ReportEstimate> estimates) {
+  Report page;
+  page.title = internal::heading(state) + ", " + internal::condition(state);
+  page.flag = result_flag(state);
+  page.sections.push_back(internal::certificate_section(state));
+  page.sections.push_back(basis_section(state));
+  if (state.usable()) add_results(state, estimates, page.sections);
+  page.sections.push_back(internal::origin_section(state));
+  for (const Warning& warning : state.warnings)
+    page.warnings.push_back("[" + warning.code + "] " + warning.text);
+  page.caution = internal::kCaution;
+  return page;
+}
+
+}  // namespace gibbsteel

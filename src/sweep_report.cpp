@@ -1,0 +1,137 @@
+/// The report of a sweep; see report.hpp.
+
+#include <algorithm>
+
+#include "internal/number_format.hpp"
+#include "internal/report_sections.hpp"
+#include "internal/result_text.hpp"
+#include "internal/sweep_text.hpp"
+#include "internal/text_table.hpp"
+
+namespace gibbsteel {
+namespace {
+
+using internal::fixed;
+using internal::fixed_or;
+
+constexpr std::size_t kMostRows = 13;
+constexpr const char* kNotKnown = "n/a";
+
+using Picked = std::vector<const State*>;
+
+/// First, last and evenly between; all when there are at most kMostRows.
+Picked picked_states(const Sweep& sweep) {
+  const std::size_t all = sweep.states.size(), count = std::min(all, kMostRows);
+  Picked picked;
+  for (std::size_t i = 0; i < count; ++i)
+    picked.push_back(&sweep.states[count == 1 ? 0 : i * (all - 1) / (count - 1)]);
+  return picked;
+}
+
+ReportSection basis_section(const Sweep& sweep, std::size_t picked) {
+  const State& first = sweep.states.front();
+  ReportSection section{"Basis", {}, {}};
+  section.lines = {
+      "long-hold limit (true equilibrium) at each temperature, not the state after "
+      "minutes",
+      internal::basis_sentence(first), internal::suppressed_sentence(first)};
+  if (picked < sweep.states.size())
+    section.lines.push_back("shown: " + std::to_string(picked) + " of " +
+                            std::to_string(sweep.states.size()) +
+                            " soaks, evenly picked");
+  return section;
+}
+
+/// A table with one row per soak; `cells` are those behind the temperatures.
+template <typename Cells>
+ReportSection by_temperature(std::string title, const Picked& states,
+                             const std::vector<std::string>& columns,
+                             const Cells& cells) {
+  ReportSection section{std::move(title), {}, {{"deg C", "deg F"}}};
+  auto& headings = section.table.front();
+  headings.insert(headings.end(), columns.begin(), columns.end());
+  for (const State* state : states) {
+    std::vector<std::string> row{fixed(state->temperature.in_celsius(), 0),
+                                 fixed(state->temperature.in_fahrenheit(), 0)};
+    if (state->usable())
+      for (auto& cell : cells(*state)) row.push_back(std::move(cell));
+    else
+      row.push_back("NOT USABLE");
+    section.table.push_back(std::move(row));
+  }
+  return section;
+}
+
+std::string amount(double percent) {
+  return percent == 0.0 ? "-" : fixed_or(percent, 2, kNotKnown);
+}
+
+/// Mass percent of all occurrences of a kind.
+double mass_percent_of(const State& state, const std::string& kind) {
+  double sum = 0.0;
+  for (const Occurrence& o : state.occurrences)
+    if (o.kind == kind) sum += o.mass_percent;
+  return sum;
+}
+
+void add_carbides(const Sweep& sweep, const Picked& states,
+                  std::vector<ReportSection>& sections) {
+  const auto kinds = sweep.carbide_kinds();
+  std::vector<std::string> columns{"all"};
+  columns.insert(columns.end(), kinds.begin(), kinds.end());
+  sections.push_back(by_temperature(
+      "Carbides, volume percent", states, columns, [&](const State& state) {
+        std::vector<std::string> cells{amount(state.carbide_volume_percent)};
+        for (const auto& kind : kinds)
+          cells.push_back(amount(state.volume_percent_of(kind)));
+        return cells;
+      }));
+  sections.push_back(by_temperature(
+      "Carbides, mass percent", states, columns, [&](const State& state) {
+        std::vector<std::string> cells{amount(state.carbide_mass_percent)};
+        for (const auto& kind : kinds)
+          cells.push_back(amount(mass_percent_of(state, kind)));
+        return cells;
+      }));
+}
+
+void add_matrix(const Sweep& sweep, const Picked& states,
+                std::vector<ReportSection>& sections) {
+  const auto symbols = internal::matrix_elements(sweep);
+  auto columns = symbols;
+  columns.emplace_back();  // for the mark of a matrix with ferrite
+  ReportSection section = by_temperature(
+      "Matrix, weight percent", states, columns, [&](const State& state) {
+        std::vector<std::string> cells;
+        for (const auto& symbol : symbols)
+          cells.push_back(
+              fixed(state.matrix.weight_percent[symbol], symbol == "C" ? 3 : 2));
+        cells.push_back(internal::has_ferrite(state) ? "f" : "");
+        return cells;
+      });
+  if (std::any_of(states.begin(), states.end(),
+                  [](const State* state) { return internal::has_ferrite(*state); }))
+    section.lines.push_back("f: the matrix is not austenite alone");
+  sections.push_back(std::move(section));
+}
+
+}  // namespace
+
+Report report(const Sweep& sweep) {
+  Report page;
+  page.title = sweep.brief() + (sweep.states.empty() ? "" : ", long-hold limit");
+  page.caution = internal::kCaution;
+  if (sweep.states.empty()) return page;
+  page.flag = result_flag(sweep);
+  const Picked states = picked_states(sweep);
+  page.sections.push_back(internal::certificate_section(sweep.states.front()));
+  page.sections.push_back(basis_section(sweep, states.size()));
+  add_carbides(sweep, states, page.sections);
+  add_matrix(sweep, states, page.sections);
+  page.sections.push_back(internal::origin_section(sweep.states.front()));
+  page.sections.back().lines.push_back(internal::kLastDigits);
+  page.warnings = internal::warning_lines(sweep);
+  return page;
+}
+
+}  // namespace gibbsteel

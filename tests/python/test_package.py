@@ -1,0 +1,76 @@
+"""The package as it is found: version, build, shipped files, from any folder."""
+
+import json
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import gibbsteel as gs
+from gibbsteel import _core
+
+ROOT = Path(__file__).parents[2]
+
+
+def test_version_is_written_in_one_place():
+    text = (ROOT / "CMakeLists.txt").read_text(encoding="utf-8")
+    (version,) = re.findall(r"^  VERSION (\d+\.\d+\.\d+)$", text, re.MULTILINE)
+    # tests/consumer/pip_install.py compares with importlib.metadata.version.
+    assert gs.__version__ == gs.build_info()["version"] == version
+
+
+def test_build_info():
+    info = gs.build_info()
+    assert set(info) == {
+        "version",
+        "compiler",
+        "flags",
+        "cxx_standard",
+        "assertions",
+        "pybind11",
+        "parameters",
+        "parameters_hash",
+    }
+    assert re.match(r"(g\+\+|clang) \d+\.", info["compiler"])
+    assert "-ffp-contract=off" in info["flags"] and "/" not in info["flags"]
+    assert info["cxx_standard"] >= 202002
+    assert info["parameters"] == gs.default_parameters().title
+    assert json.loads(json.dumps(info)) == info
+
+
+def test_shipped_files_are_found():
+    files = gs.parameter_files()
+    assert list(files) == ["tool_steel.json"]
+    for name, path in files.items():
+        assert path.name == name and path.is_file()
+    assert gs.load_parameters(files["tool_steel.json"]) == gs.default_parameters()
+
+
+def test_the_packaged_file_equals_the_one_compiled_in():
+    compiled, packaged = _core.default_parameters(), gs.default_parameters()
+    assert compiled == packaged
+    assert compiled.content_hash == packaged.content_hash
+    source = ROOT / "thermo_data" / "tool_steel.json"
+    packaged_bytes = gs.parameter_files()["tool_steel.json"].read_bytes()
+    assert packaged_bytes == source.read_bytes()
+
+
+def test_nothing_is_read_or_printed_on_import():
+    program = (
+        "import gibbsteel\n"
+        "from gibbsteel.parameters import default_parameters\n"
+        "print(default_parameters.cache_info().currsize)\n"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", program], capture_output=True, text=True, timeout=120
+    )
+    assert (done.stdout, done.stderr) == ("0\n", "")
+
+
+def test_default_parameters_work_from_any_folder(tmp_path, monkeypatch):
+    gs.default_parameters.cache_clear()
+    monkeypatch.chdir(tmp_path)
+    try:
+        assert gs.Steel(C=0.8).soak(celsius=700).usable
+    finally:
+        gs.default_parameters.cache_clear()
