@@ -16,10 +16,6 @@ using internal::fixed;
 constexpr std::size_t kWidth = 78;
 constexpr std::size_t kColumnsAcross = 7;  ///< states in one table
 
-bool is_measured(const State& state) {
-  return state.solve_report.status == SolveStatus::measured;
-}
-
 /// A, B, ..., Z, AA, AB, ...
 std::string letters(std::size_t i) {
   const std::string last(1, static_cast<char>('A' + i % 26));
@@ -37,9 +33,7 @@ std::string legend(const Comparison& comparison) {
     const State& state = comparison.states[i];
     std::string line = letters(i) + ": " + name_of(state) + " at " +
                        fixed(state.temperature.in_celsius(), 0) + " C, ";
-    line += !state.usable() ? state.solve_report.brief()
-                            : (is_measured(state) ? "short soak with measured carbide"
-                                                  : "long-hold limit");
+    line += !state.usable() ? state.solve_report.brief() : internal::condition(state);
     text += internal::wrapped(line + "; " + state.analysis.brief(), kWidth, 3);
   }
   return text;
@@ -110,7 +104,9 @@ std::string Comparison::full() const {
   for (std::size_t from = 0; from < states.size(); from += kColumnsAcross)
     text += "\n" + table(*this, from);
   text += internal::kLastDigits;
-  const bool measured = std::any_of(states.begin(), states.end(), is_measured);
+  text += "\n";
+  const bool measured =
+      std::any_of(states.begin(), states.end(), internal::is_measured);
   return text + "\n" + warnings(*this) +
          internal::wrapped(internal::kCaution, kWidth, 0) +
          (measured ? internal::wrapped(internal::kMeasuredCaution, kWidth, 0) : "");

@@ -108,7 +108,7 @@ std::string TwinStudy::full() const {
   return internal::wrapped(brief(), kWidth, 2) +
          "long-hold limit; parameters: " + reference.parameters + "\n" +
          internal::basis_text(reference) + "\n" + composition_table(*this) + "\n" +
-         residual_table(*this) + internal::kLastDigits + "\n" +
+         residual_table(*this) + internal::kLastDigits + "\n\n" +
          internal::wrapped(internal::kCaution, kWidth, 0);
 }
 

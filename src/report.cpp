@@ -101,12 +101,14 @@ std::string result_flag(const Sweep& sweep) {
 }
 
 std::vector<std::pair<std::string, std::string>> provenance(const State& state) {
-  return {{"library", "gibbsteel " + std::string(kVersion)},
-          {"parameters", state.parameters},
-          {"parameters_hash", state.parameters_hash},
-          {"limit", "long-hold limit (true equilibrium)"},
-          {"basis", internal::basis_sentence(state)},
-          {"caution", internal::kCaution}};
+  return {
+      {"library", "gibbsteel " + std::string(kVersion)},
+      {"parameters", state.parameters},
+      {"parameters_hash", state.parameters_hash},
+      {"limit", internal::is_measured(state) ? internal::condition(state)
+                                             : "long-hold limit (true equilibrium)"},
+      {"basis", internal::basis_sentence(state)},
+      {"caution", internal::caution_of(state)}};
 }
 
 }  // namespace gibbsteel

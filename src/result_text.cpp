@@ -41,9 +41,22 @@ std::string heading(const State& state) {
 }
 
 std::string condition(const State& state) {
-  return state.solve_report.status == SolveStatus::measured
-             ? "short soak with measured carbide"
-             : "long-hold limit";
+  return is_measured(state) ? "short soak with measured carbide" : "long-hold limit";
+}
+
+std::string condition_sentence(const State& state) {
+  return is_measured(state)
+             ? "short soak with measured carbide, matrix by mass balance; no "
+               "equilibrium"
+             : "long-hold limit (true equilibrium), not the state after minutes";
+}
+
+const char* caution_of(const State& state) {
+  return is_measured(state) ? kMeasuredCaution : kCaution;
+}
+
+bool is_measured(const State& state) {
+  return state.solve_report.status == SolveStatus::measured;
 }
 
 std::vector<std::string> composition_row(const std::string& label,

@@ -19,8 +19,8 @@ ReportSection basis_section(const State& state) {
   return {
       "Basis",
       {"holding temperature: " + internal::celsius_and_fahrenheit(state.temperature),
-       "long-hold limit (true equilibrium), not the state after minutes",
-       internal::basis_sentence(state), internal::suppressed_sentence(state)},
+       internal::condition_sentence(state), internal::basis_sentence(state),
+       internal::suppressed_sentence(state)},
       {}};
 }
 
@@ -120,7 +120,7 @@ Report report(const State& state, std::span<const ReportEstimate> estimates) {
   page.sections.push_back(internal::origin_section(state));
   for (const Warning& warning : state.warnings)
     page.warnings.push_back("[" + warning.code + "] " + warning.text);
-  page.caution = internal::kCaution;
+  page.caution = internal::caution_of(state);
   return page;
 }
 

@@ -23,8 +23,14 @@ std::string degrees(Temperature t);
 
 /// "punch heat 7 at 1120 C (2048 F)"
 std::string heading(const State& state);
+/// A short soak, see measured_carbide.hpp.
+bool is_measured(const State& state);
 /// What the numbers are: "long-hold limit", or a short soak with measured carbide.
 std::string condition(const State& state);
+/// The same in full: what the numbers are, and what they are not.
+std::string condition_sentence(const State& state);
+/// What stands under it.
+const char* caution_of(const State& state);
 
 /// A label and weight percents, carbon with one digit more.
 std::vector<std::string> composition_row(const std::string& label,

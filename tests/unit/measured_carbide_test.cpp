@@ -144,6 +144,10 @@ TEST_CASE("short soak: the state says what it is and what it does not know") {
   CHECK(state.brief().find("long-hold") == std::string::npos);
   CHECK(state.full().find("no better than the count") != std::string::npos);
   CHECK(soak.full().find("long hold") != std::string::npos);
+  const std::string page = report(state).text();
+  CHECK(page.find("Long-hold limit (true") == std::string::npos);
+  CHECK(page.find("long-hold limit (true") == std::string::npos);
+  CHECK(page.find("matrix by mass balance; no equilibrium") != std::string::npos);
 }
 
 TEST_CASE(
