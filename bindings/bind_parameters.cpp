@@ -5,6 +5,7 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/phase_model.hpp"
+#include "gibbsteel/sensitivities.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -136,6 +137,9 @@ void bind_parameters(py::module_& m) {
             return curve_value(s, name, Temperature::kelvin(kelvin));
           },
           py::arg("name"), py::arg("kelvin"), "Value of a named curve [J/mol].")
+      .def_property_readonly(
+          "parameter_inputs", &parameter_inputs,
+          "list of Input: the numbers that sensitivities can be taken to.")
       .def("__repr__", [](const ParameterSet& s) { return "<" + s.title() + ">"; })
       .def(
           "__eq__",

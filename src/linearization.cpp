@@ -1,8 +1,11 @@
 #include "gibbsteel/linearization.hpp"
 
+#include <array>
+#include <cmath>
 #include <limits>
 
 #include "internal/error_codes.hpp"
+#include "minimizer/phase_minimum.hpp"
 #include "minimizer/two_level_system.hpp"
 
 namespace gibbsteel {
@@ -23,6 +26,39 @@ bool fits(const PhaseSystem& system, const Equilibrium& result,
           point.y.size() != system.phases()[point.phase].constituents().size())
         return false;
   return true;
+}
+
+/// Moves a minimum of D per mole of atoms to full precision, on which Eq. (S3) rests:
+/// its slope feels an error of y in first order, D itself only in second. Newton steps
+/// at potentials raised by D, as in the certificate.
+void sharpen(const internal::Candidate& candidate, double rt,
+             const std::vector<double>& mu, internal::TangentStep& step,
+             std::vector<double>& y) {
+  constexpr int kMostSteps = 6;
+  constexpr double kExact = 1e-10, kNear = 0.1;  // of a site fraction, relative
+  std::array<double, internal::kMaxConstituents * internal::kMaxConstituents> hessian;
+  const internal::CompiledPhase& phase = *candidate.phase;
+  std::vector<double> gradient(y.size()), weights(y.size()), dy(y.size()), moved(y);
+  for (int k = 0; k < kMostSteps; ++k) {
+    double d = internal::gibbs_energy(phase, candidate.at, y.data(), gradient.data(),
+                                      hessian.data());
+    if (step.factor(phase, rt, y.data(), hessian.data()) > 0.0) return;
+    internal::plane_weights(phase, mu, weights.data());
+    for (std::size_t i = 0; i < y.size(); ++i) d -= weights[i] * y[i];
+    d /= internal::atoms(phase, y.data());
+    for (std::size_t i = 0; i < y.size(); ++i) {
+      const double atoms = phase.constituents[i].element < 0 ? 0.0 : phase.sites[i];
+      gradient[i] -= weights[i] + d * atoms;
+    }
+    step.newton_direction(gradient.data(), dy.data());
+    double largest = 0.0;
+    for (std::size_t i = 0; i < y.size(); ++i)
+      largest = std::max(largest, std::abs(dy[i]) / y[i]);
+    if (!(largest < kNear)) return;  // another minimum might be reached
+    internal::update_fractions(phase, y.data(), dy.data(), 1.0, moved.data());
+    y.swap(moved);
+    if (largest < kExact) return;
+  }
 }
 
 }  // namespace
@@ -120,6 +156,9 @@ Linearization::Linearization(const PhaseSystem& system, const Equilibrium& resul
   }
   p.absent = result.absent;
   p.mu = result.chemical_potential;
+  internal::TangentStep step(internal::kMaxConstituents, p.elements());
+  for (PhasePoint& point : p.absent)
+    sharpen(p.conditions.phases[point.phase], p.conditions.rt, p.mu, step, point.y);
   p.system.evaluate(p.conditions, p.sets);
   p.unique = p.system.factor(p.conditions, p.sets) && p.system.unique() &&
              result.report.unique;

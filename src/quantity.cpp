@@ -1,6 +1,7 @@
 #include "gibbsteel/quantity.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "gibbsteel/errors.hpp"
 #include "internal/kind_names.hpp"
@@ -43,6 +44,26 @@ Quantity plain(const std::string& function, const std::string& name,
           [slope](const State&, const StateSlope& s) { return s.*slope; }};
 }
 
+/// A step along a slope that changes amounts, compositions and temperature by up to 1
+/// in 100000: half way, in digits, between curvature and rounding.
+double small_step(const State& state, const StateSlope& slope) {
+  double fastest = slope.input.kind == Input::Kind::temperature
+                       ? 1.0 / state.temperature.in_kelvin()
+                       : 0.0;
+  const auto look_at = [&](double value, double change) {
+    const double relative = std::abs(change / value);
+    if (std::isfinite(relative)) fastest = std::max(fastest, relative);
+  };
+  for (std::size_t k = 0; k < state.occurrences.size(); ++k) {
+    const Occurrence &o = state.occurrences[k], &d = slope.occurrences[k];
+    look_at(o.mole_percent, d.mole_percent);
+    look_at(o.volume_percent, d.volume_percent);
+    for (const auto& [symbol, percent] : o.weight_percent)
+      look_at(percent, d.weight_percent[symbol]);
+  }
+  return fastest > 0.0 ? 1e-5 / fastest : 1.0;
+}
+
 }  // namespace
 
 Quantity::Quantity(std::string name, std::string unit, Value value, Slope slope)
@@ -68,11 +89,9 @@ double Quantity::value(const State& state) const {
 double Quantity::slope(const State& state, const StateSlope& slope) const {
   if (!state.usable()) return Occurrence::kUnknown;
   if (slope_) return slope_(state, slope);
-  // For a function without a slope of its own: small against what a state resolves.
-  constexpr double kStep = 1e-4;
-  return (value_(shifted(state, slope, kStep)) -
-          value_(shifted(state, slope, -kStep))) /
-         (2.0 * kStep);
+  const double step = small_step(state, slope);
+  return (value_(shifted(state, slope, step)) - value_(shifted(state, slope, -step))) /
+         (2.0 * step);
 }
 
 namespace quantities {

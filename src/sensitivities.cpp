@@ -2,8 +2,16 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/slopes_of_soak.hpp"
+#include "parameter_file/parameter_numbers.hpp"
 
 namespace gibbsteel {
+
+std::vector<Input> parameter_inputs(const ParameterSet& set) {
+  std::vector<Input> inputs;
+  for (const auto& number : parameter_file::parameter_numbers(set))
+    inputs.push_back({Input::Kind::parameter, number.place, number.unit});
+  return inputs;
+}
 
 const StateSlope& Sensitivities::at(std::string_view name) const {
   std::string known;

@@ -6,7 +6,7 @@
 #include "gibbsteel/elements.hpp"
 #include "gibbsteel/errors.hpp"
 #include "internal/error_codes.hpp"
-#include "internal/slope_of_state.hpp"
+#include "internal/parameter_slopes.hpp"
 #include "internal/temperature_functions.hpp"
 
 namespace gibbsteel::internal {
@@ -35,6 +35,34 @@ std::string refusal(const SoakProblem& problem, const std::string& symbol) {
   if (!holds(problem.system.elements(), symbol))
     return "there is no " + symbol + " in the calculation";
   return "";
+}
+
+using Numbers = std::vector<ParameterSlopes::Number>;
+
+Numbers::const_iterator find_place(const Numbers& numbers, const std::string& place) {
+  return std::find_if(numbers.begin(), numbers.end(),
+                      [&](const auto& number) { return number.place == place; });
+}
+
+/// The numbers asked for, in the order asked for.
+Numbers numbers_of(const SoakProblem& problem, const SensitivityOptions& chosen) {
+  if (!chosen.all_parameters && chosen.parameters.empty()) return {};
+  const auto all = parameter_file::parameter_numbers(problem.system.parameters());
+  if (chosen.all_parameters) return all;
+  Numbers some;
+  for (const auto& place : chosen.parameters) some.push_back(*find_place(all, place));
+  return some;
+}
+
+void check_places(const SoakProblem& problem, const std::vector<std::string>& places,
+                  std::vector<Problem>& problems) {
+  const auto all = parameter_file::parameter_numbers(problem.system.parameters());
+  for (const auto& place : places)
+    if (find_place(all, place) == all.end())
+      problems.push_back({std::string(codes::kNoParameterInput), "parameters",
+                          "there is no number at '" + place + "'",
+                          "give places such as '" + all.back().place +
+                              "'; parameter_inputs() lists them all"});
 }
 
 /// Mole fractions per weight percent of `symbol`, balance Fe.                 Eq. (S5)
@@ -71,6 +99,14 @@ double graphite_slope(const PhaseSystem& system, Temperature t) {
   return 0.0;
 }
 
+/// Where no slope exists, those of what is absent or at its limit do not either.
+void forget_zeros(StateSlope& slope) {
+  slope.matrix.mass_percent = Occurrence::kUnknown;
+  slope.matrix.volume_percent = Occurrence::kUnknown;
+  for (const auto& [kind, force] : NamedValues(slope.driving_force))
+    slope.driving_force.set(kind, Occurrence::kUnknown);
+}
+
 /// One input at a time, from one factorization.
 class SlopeMaker {
  public:
@@ -78,7 +114,8 @@ class SlopeMaker {
       : problem_(problem),
         result_(result),
         state_(state),
-        linear_(problem.system, result, problem.mole_fractions) {}
+        linear_(problem.system, result, problem.mole_fractions),
+        parameters_(problem.system, result, problem.options.basis) {}
 
   StateSlope temperature() const {
     const DirectSlopes direct{
@@ -91,6 +128,14 @@ class SlopeMaker {
     return made({Input::Kind::element, symbol, "wt%"},
                 linear_.along(per_weight_percent(problem_, symbol)), {},
                 Sensitivities::kElementStep, "0.001 wt%");
+  }
+
+  StateSlope parameter(const ParameterSlopes::Number& number) const {
+    return made({Input::Kind::parameter, number.place, number.unit},
+                linear_.slope(parameters_.disturbance(number)),
+                parameters_.direct(number),
+                Sensitivities::kParameterStep * std::abs(number.value),
+                "one millionth of the number");
   }
 
  private:
@@ -107,6 +152,7 @@ class SlopeMaker {
   const Equilibrium& result_;
   const State& state_;
   Linearization linear_;
+  ParameterSlopes parameters_;
 };
 
 /// What a step along the slope, either way, would change; empty when nothing.
@@ -130,6 +176,7 @@ StateSlope SlopeMaker::made(Input input, const EquilibriumSlope& slope,
   StateSlope out = slope_of_state(problem_.system, result_, state_, slope, direct);
   out.input = std::move(input);
   if (!linear_.unique()) {
+    forget_zeros(out);
     out.remark = "the equilibrium leaves amounts or potentials free";
     return out;
   }
@@ -154,6 +201,7 @@ void check_inputs(const SoakProblem& problem, const SensitivityOptions& chosen) 
       problems.push_back({std::string(codes::kNoElementInput), "elements", why,
                           "choose elements of the calculation other than Fe"});
   }
+  if (!chosen.parameters.empty()) check_places(problem, chosen.parameters, problems);
   if (!problems.empty()) throw InputError(std::move(problems));
 }
 
@@ -167,6 +215,8 @@ std::vector<StateSlope> slopes_of_soak(const SoakProblem& problem,
   slopes.push_back(maker.temperature());
   for (const auto& symbol : elements_of(problem, chosen))
     slopes.push_back(maker.element(symbol));
+  for (const auto& number : numbers_of(problem, chosen))
+    slopes.push_back(maker.parameter(number));
   return slopes;
 }
 

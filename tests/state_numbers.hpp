@@ -2,6 +2,7 @@
 /// Every number of a state, or of its slope, as a flat list with names, so that tests
 /// miss none.
 
+#include <algorithm>
 #include <string>
 #include <utility>
 #include <vector>
@@ -47,7 +48,11 @@ Numbers numbers_of(const StateOrSlope& s) {
   out.emplace_back("gibbs energy", s.gibbs_energy);
   out.emplace_back("density", s.density);
   add_list("chemical potential ", s.chemical_potential, out);
+  // The nearest phase comes first: the order may differ between neighbouring states.
+  const auto forces = static_cast<std::ptrdiff_t>(out.size());
   add_list("driving force ", s.driving_force, out);
+  std::sort(out.begin() + forces, out.end(),
+            [](const auto& a, const auto& b) { return a.first < b.first; });
   return out;
 }
 

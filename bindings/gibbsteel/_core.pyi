@@ -177,6 +177,9 @@ class ParameterSet(_Compiled):
     def kelvin_validity(self) -> tuple[float, float]:
         """(low, high) [K]."""
     @property
+    def parameter_inputs(self) -> list[Input]:
+        """The numbers that sensitivities can be taken to."""
+    @property
     def reference_state(self) -> str:
         """What the chemical potentials refer to."""
     @property

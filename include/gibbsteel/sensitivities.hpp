@@ -1,6 +1,11 @@
 #pragma once
 /// Exact derivatives of every number of a state: to the temperature, to each element
-/// (balance Fe), and to each number of the parameter file.
+/// (balance Fe), and to each number of the parameter file. An element is an input by
+/// its weight percent w, with which the moles m change as
+///
+///   dm/dw = 1/M,  dm_Fe/dw = -1/M_Fe,  b = m / sum m                          Eq. (S5)
+///
+/// M molar masses, b the overall mole fractions; the rest is in linearization.hpp.
 
 #include <optional>
 #include <string>
@@ -11,6 +16,12 @@
 #include "gibbsteel/steel.hpp"
 
 namespace gibbsteel {
+
+/// All numbers of a parameter set that can be inputs: coefficients of energies, Curie
+/// temperatures, moments and curves, factors of curves, volumes, expansions. Named by
+/// the JSON pointer of the number in the text that write_parameters() makes of the set
+/// (for a set of one file, the place in that file).
+std::vector<Input> parameter_inputs(const ParameterSet& set);
 
 /// Which inputs; the temperature is always among them.
 struct SensitivityOptions {

@@ -148,6 +148,8 @@ inline constexpr std::string_view kNoSuchColumn = "gibbsteel.input.290";
 inline constexpr std::string_view kFileEnding = "gibbsteel.input.291";
 inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
 inline constexpr std::string_view kEstimateRow = "gibbsteel.input.293";
+inline constexpr std::string_view kRangeWithoutLength = "gibbsteel.input.250";
+inline constexpr std::string_view kSearchOption = "gibbsteel.input.251";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -181,6 +183,8 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kFileEnding, "a report cannot be saved as this kind of file"},
     {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},
     {kEstimateRow, "a row of estimates for a report is not complete"},
+    {kRangeWithoutLength, "a range of temperatures does not go upwards"},
+    {kSearchOption, "an option of a search is outside its range"},
 });
 
 // Warnings.

@@ -143,6 +143,30 @@ TemperatureSlopes temperature_slopes(const CompiledPhase& phase,
   return slopes;
 }
 
+double magnetic_parameter_slope(const CompiledPhase& phase, double kelvin,
+                                const double* y, MagneticPart part, double polynomial,
+                                const double* gradient, double* dydp) noexcept {
+  const std::size_t n = phase.size();
+  std::fill_n(dydp, n, 0.0);
+  if (phase.structure_factor <= 0.0) return 0.0;
+  Row dc, db;
+  std::fill_n(dc.begin(), n, 0.0);
+  std::fill_n(db.begin(), n, 0.0);
+  const double divisor = phase.negative_value_divisor;
+  const auto c = effective(phase.curie, phase.curie_coefficients, divisor, y, dc.data(),
+                           nullptr, n);
+  const auto b = effective(phase.moment, phase.moment_coefficients, divisor, y,
+                           db.data(), nullptr, n);
+  const auto e = magnetic_energy(kelvin, c.value, b.value, phase.structure_factor);
+  const bool of_curie = part == MagneticPart::curie;
+  const double slope = of_curie ? e.c * c.slope : e.b * b.slope;
+  const double in_c = (of_curie ? e.cc * c.slope : e.cb * b.slope) * c.slope;
+  const double in_b = (of_curie ? e.cb * c.slope : e.bb * b.slope) * b.slope;
+  for (std::size_t i = 0; i < n; ++i)
+    dydp[i] = slope * gradient[i] + polynomial * (in_c * dc[i] + in_b * db[i]);
+  return slope * polynomial;
+}
+
 double effective_curie(const CompiledPhase& phase, const double* y) noexcept {
   if (phase.structure_factor <= 0.0) return 0.0;
   return effective(phase.curie, phase.curie_coefficients, phase.negative_value_divisor,

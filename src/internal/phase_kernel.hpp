@@ -25,6 +25,15 @@ TemperatureSlopes temperature_slopes(const CompiledPhase& phase,
                                      const PhaseCoefficients& at, const double* y,
                                      double* dydt) noexcept;
 
+enum class MagneticPart { curie, moment };
+
+/// dG/dp for a coefficient p of the Curie temperature or the moment.
+/// @param polynomial  P(y), which p multiplies, and its gradient (length n)
+/// @param dydp        d2G/dydp, length n
+double magnetic_parameter_slope(const CompiledPhase& phase, double kelvin,
+                                const double* y, MagneticPart part, double polynomial,
+                                const double* gradient, double* dydp) noexcept;
+
 /// Effective Curie temperature [K] and moment; 0 for a phase without magnetism.
 double effective_curie(const CompiledPhase& phase, const double* y) noexcept;
 double effective_moment(const CompiledPhase& phase, const double* y) noexcept;

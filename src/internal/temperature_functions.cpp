@@ -74,14 +74,23 @@ void CurveTable::append_in_order(const ParameterSet& set, std::size_t curve,
   order_.push_back(curve);
 }
 
+std::size_t CurveTable::piece_at(std::size_t curve, double kelvin) const noexcept {
+  const auto& pieces = pieces_[curve];
+  std::size_t k = 0;
+  while (k + 1 < pieces.size() && kelvin >= pieces[k].up_to) ++k;
+  return k;
+}
+
 void CurveTable::evaluate(double kelvin,
                           std::span<TemperatureValue> out) const noexcept {
-  for (const std::size_t i : order_) {
-    const auto& pieces = pieces_[i];
-    std::size_t k = 0;
-    while (k + 1 < pieces.size() && kelvin >= pieces[k].up_to) ++k;
-    out[i] = pieces[k].value.at(kelvin, out);
-  }
+  for (const std::size_t i : order_)
+    out[i] = pieces_[i][piece_at(i, kelvin)].value.at(kelvin, out);
+}
+
+void CurveTable::propagate(double kelvin, std::span<double> change) const noexcept {
+  for (const std::size_t i : order_)
+    for (const auto& [curve, factor] : pieces_[i][piece_at(i, kelvin)].value.curves)
+      change[i] += factor * change[curve];
 }
 
 }  // namespace gibbsteel::internal

@@ -48,6 +48,11 @@ class CurveTable {
   std::size_t size() const noexcept { return order_.size(); }
   /// @param out  length size(); entry i belongs to set.curves[i]
   void evaluate(double kelvin, std::span<TemperatureValue> out) const noexcept;
+  /// Piece of a curve that holds at a temperature.
+  std::size_t piece_at(std::size_t curve, double kelvin) const noexcept;
+  /// Adds to the change of every curve those of the curves that it is made of.
+  /// @param change  length size(): what changes in the curve itself; on return all
+  void propagate(double kelvin, std::span<double> change) const noexcept;
 
  private:
   struct Piece {

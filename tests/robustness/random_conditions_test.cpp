@@ -13,11 +13,15 @@
 #include <string>
 
 #include "gibbsteel/minimizer.hpp"
-#include "gibbsteel/parameter_file.hpp"
 #include "minimizer/phase_minimum.hpp"
+#include "robustness/random_steels.hpp"
 
 using namespace gibbsteel;
 using namespace gibbsteel::internal;
+using testing::Band;
+using testing::draw;
+using testing::phases_without_graphite;
+using testing::RandomSteel;
 
 namespace {
 
@@ -27,47 +31,14 @@ constexpr int kConditions = 150;  // the sanitizers slow every one down about 15
 constexpr int kConditions = 2000;
 #endif
 /// Temperatures of a soak, and all that the facade accepts.
-struct Band {
-  double low, high;  ///< [C]
+struct Check {
+  Band band;
   int conditions;
   int per_unusable;  ///< at most one condition in this many may come back unusable
 };
-constexpr Band kSoaks{700.0, 1250.0, kConditions, 1000};
-constexpr Band kAccepted{27.0, 2226.0, kConditions / 2, 250};
+constexpr Check kSoaks{{700.0, 1250.0}, kConditions, 1000};
+constexpr Check kAccepted{{27.0, 2226.0}, kConditions / 2, 250};
 constexpr int kReferenceStarts = 40;
-
-struct Steel {
-  std::vector<std::string> elements;
-  std::vector<double> x;
-  double celsius;
-};
-
-/// 4 to 10 elements, weight percents uniform within the validity range;
-/// one in seven is a trace down to 1e-9 of it.
-Steel draw(const ParameterSet& set, const Band& band, std::mt19937_64& random) {
-  std::uniform_real_distribution<double> u(0.0, 1.0);
-  std::vector<ElementRange> others;
-  for (const auto& range : set.validity)
-    if (range.symbol != "C") others.push_back(range);
-  std::shuffle(others.begin(), others.end(), random);
-  others.resize(2 + static_cast<std::size_t>(7.0 * u(random)));
-  others.push_back(*set.find_range("C"));
-  Steel steel{{"Fe"}, {0.0}, band.low + (band.high - band.low) * u(random)};
-  double iron = 100.0;
-  for (const auto& range : others) {
-    const double share =
-        u(random) < 0.15 ? std::pow(10.0, -9.0 * u(random)) : u(random);
-    const double percent = range.high * share;
-    iron -= percent;
-    steel.elements.push_back(range.symbol);
-    steel.x.push_back(percent / set.find_element(range.symbol)->molar_mass);
-  }
-  steel.x[0] = std::max(iron, 20.0) / set.find_element("Fe")->molar_mass;
-  double sum = 0.0;
-  for (const double x : steel.x) sum += x;
-  for (double& x : steel.x) x /= sum;
-  return steel;
-}
 
 std::vector<double> random_start(const CompiledPhase& phase, std::mt19937_64& random) {
   std::gamma_distribution<double> gamma(0.3, 1.0);
@@ -82,7 +53,7 @@ std::vector<double> random_start(const CompiledPhase& phase, std::mt19937_64& ra
 }
 
 /// Lowest D [J/mol of atoms] that the reference search finds.
-double reference_search(const PhaseSystem& system, const Steel& steel,
+double reference_search(const PhaseSystem& system, const RandomSteel& steel,
                         const Equilibrium& result, std::mt19937_64& random) {
   Conditions conditions;
   conditions.kelvin = result.temperature.in_kelvin();
@@ -106,15 +77,13 @@ double reference_search(const PhaseSystem& system, const Steel& steel,
   return lowest;
 }
 
-void check_band(const Band& band) {
+void run(const Check& check) {
   const auto set = default_parameters();
-  std::vector<std::string> phases;
-  for (const Phase& phase : set->phases)
-    if (phase.name != "graphite") phases.push_back(phase.name);
+  const auto phases = phases_without_graphite(*set);
   int not_usable = 0;
-  for (int k = 0; k < band.conditions; ++k) {
+  for (int k = 0; k < check.conditions; ++k) {
     std::mt19937_64 random(20261125u + static_cast<unsigned>(k));
-    const Steel steel = draw(*set, band, random);
+    const RandomSteel steel = draw(*set, check.band, random);
     const PhaseSystem system(set, steel.elements, phases);
     const auto t = Temperature::celsius(steel.celsius);
     const auto result = minimize(system, t, steel.x);
@@ -131,16 +100,16 @@ void check_band(const Band& band) {
     CHECK(result.report.lowest_absent >= -1e-3);
     CHECK(reference_search(system, steel, result, random) >= -1e-3);
   }
-  MESSAGE(not_usable << " of " << band.conditions << " not usable, all flagged");
-  CHECK(not_usable * band.per_unusable <= band.conditions);
+  MESSAGE(not_usable << " of " << check.conditions << " not usable, all flagged");
+  CHECK(not_usable * check.per_unusable <= check.conditions);
 }
 
 }  // namespace
 
 TEST_CASE("random steels at soaking temperatures: never silently wrong") {
-  check_band(kSoaks);
+  run(kSoaks);
 }
 
 TEST_CASE("random steels at every temperature that is accepted: never silently wrong") {
-  check_band(kAccepted);
+  run(kAccepted);
 }

@@ -1,0 +1,72 @@
+/// What the slopes of a soak cost beside the soak itself: temperature and all elements
+/// of a nine-element high-speed steel, or every number of the parameter file as well.
+
+#include <benchmark/benchmark.h>
+
+#include "gibbsteel/gibbsteel.hpp"
+
+namespace {
+
+using namespace gibbsteel;
+
+const Steel& high_speed_steel() {
+  static const Steel steel({
+      {"C", 0.85},
+      {"Cr", 4.1},
+      {"Mo", 5.0},
+      {"W", 6.2},
+      {"V", 1.9},
+      {"Co", 5.0},
+      {"Ni", 0.3},
+      {"Mn", 0.3},
+      {"Si", 0.3},
+  });
+  return steel;
+}
+
+const auto kSoak = Temperature::celsius(1150.0);
+
+void cold_soak(benchmark::State& run) {
+  for (auto _ : run) {
+    const State state = high_speed_steel().soak(kSoak);
+    if (!state.usable()) run.SkipWithError(state.solve_report.brief().c_str());
+    benchmark::DoNotOptimize(state.carbide_volume_percent);
+  }
+}
+BENCHMARK(cold_soak)->Unit(benchmark::kMillisecond);
+
+void soak_with_slopes(benchmark::State& run) {
+  SensitivityOptions chosen;
+  chosen.all_parameters = run.range(0) != 0;
+  std::size_t inputs = 0;
+  for (auto _ : run) {
+    const auto all = sensitivities(high_speed_steel(), kSoak, {}, chosen);
+    if (!all.state.usable()) run.SkipWithError("not usable");
+    inputs = all.slopes.size();
+    benchmark::DoNotOptimize(all.slopes.data());
+  }
+  run.counters["inputs"] = static_cast<double>(inputs);
+}
+BENCHMARK(soak_with_slopes)
+    ->ArgName("all_parameters")
+    ->Arg(0)
+    ->Arg(1)
+    ->Unit(benchmark::kMillisecond);
+
+/// One factorization and the slopes of the equilibrium to the temperature.
+void linearize(benchmark::State& run) {
+  const Steel& steel = high_speed_steel();
+  std::vector<std::string> phases;
+  for (const Phase& phase : steel.parameters()->phases) phases.push_back(phase.name);
+  const PhaseSystem system(steel.parameters(), steel.elements(), phases);
+  const Equilibrium result = minimize(system, kSoak, steel.mole_fractions());
+  for (auto _ : run) {
+    const Linearization linear(system, result, steel.mole_fractions());
+    benchmark::DoNotOptimize(linear.per_kelvin().gibbs_energy);
+  }
+}
+BENCHMARK(linearize)->Unit(benchmark::kMicrosecond);
+
+}  // namespace
+
+BENCHMARK_MAIN();

@@ -1,0 +1,83 @@
+/// The temperature above which a kind of phase is gone; see phase_changes.hpp.
+
+#include "internal/number_format.hpp"
+#include "internal/phase_change_text.hpp"
+
+namespace gibbsteel {
+namespace {
+
+std::string intervals_text(const Dissolution& found) {
+  std::string text;
+  for (const PhaseField& interval : found.intervals)
+    text += (text.empty() ? "" : ", and ") + internal::interval_text(interval);
+  return text;
+}
+
+std::string sentence(const Dissolution& found) {
+  const std::string present = found.kind + " is present from " + intervals_text(found);
+  switch (found.status) {
+    case DissolutionStatus::found:
+      return found.kind + " is gone above " +
+             internal::fixed(found.temperature->in_celsius(), 0) + " C; " + present;
+    case DissolutionStatus::never_present:
+      return found.kind + " is not present anywhere in the range";
+    case DissolutionStatus::still_present:
+      return found.kind + " is still there at the high end of the range; " + present;
+    case DissolutionStatus::not_known:
+      break;
+  }
+  const std::string why = "part of the range is not known";
+  return found.intervals.empty() ? why + "; " + found.kind + " is not present elsewhere"
+                                 : why + "; " + present;
+}
+
+/// True when nothing above the temperature is unknown.
+bool known_above(const PhaseChanges& changes, Temperature t) {
+  if (!changes.stopped.empty()) return false;
+  return changes.gaps.empty() || changes.gaps.back().high < t;
+}
+
+DissolutionStatus status_of(const PhaseChanges& changes, const Dissolution& found) {
+  if (found.intervals.empty())
+    return changes.complete() ? DissolutionStatus::never_present
+                              : DissolutionStatus::not_known;
+  const PhaseField& last = found.intervals.back();
+  if (last.high_edge == Edge::range && changes.stopped.empty())
+    return DissolutionStatus::still_present;
+  return last.high_edge == Edge::change && known_above(changes, last.high)
+             ? DissolutionStatus::found
+             : DissolutionStatus::not_known;
+}
+
+}  // namespace
+
+std::string_view to_string(DissolutionStatus status) noexcept {
+  switch (status) {
+    case DissolutionStatus::found:
+      return "found";
+    case DissolutionStatus::never_present:
+      return "never present";
+    case DissolutionStatus::still_present:
+      return "still present";
+    case DissolutionStatus::not_known:
+      break;
+  }
+  return "not known";
+}
+
+Dissolution PhaseChanges::dissolution(std::string_view kind) const {
+  Dissolution found;
+  found.kind = kind;
+  found.intervals = intervals(kind);
+  found.status = status_of(*this, found);
+  if (found.status == DissolutionStatus::found)
+    found.temperature = found.intervals.back().high;
+  found.text = sentence(found);
+  return found;
+}
+
+std::string Dissolution::brief() const {
+  return kind + ", " + std::string(to_string(status)) + ": " + text;
+}
+
+}  // namespace gibbsteel

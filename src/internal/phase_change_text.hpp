@@ -1,0 +1,17 @@
+#pragma once
+/// How phase changes are told.
+
+#include "gibbsteel/phase_changes.hpp"
+
+namespace gibbsteel::internal {
+
+/// "727 C on heating: ferrite + M3C -> austenite (invariant)"
+std::string change_text(const PhaseChange& change);
+
+/// "700 C (start of the range) to 812 C"
+std::string interval_text(const PhaseField& interval);
+
+/// "austenite + MC", "ferrite + ferrite"
+std::string joined(const std::vector<std::string>& names, const char* between = " + ");
+
+}  // namespace gibbsteel::internal

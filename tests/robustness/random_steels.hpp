@@ -1,0 +1,68 @@
+#pragma once
+/// Random steels inside the validity range of the shipped file, the same ones for every
+/// test that draws them.
+
+#include <algorithm>
+#include <cmath>
+#include <random>
+#include <string>
+#include <vector>
+
+#include "gibbsteel/parameter_file.hpp"
+
+namespace gibbsteel::testing {
+
+/// Temperatures to draw from.
+struct Band {
+  double low, high;  ///< [C]
+};
+
+struct RandomSteel {
+  std::vector<std::string> elements;
+  std::vector<double> x;               ///< mole fractions
+  std::vector<double> weight_percent;  ///< sum 100
+  double celsius;
+};
+
+/// 4 to 10 elements, weight percents uniform within the validity range;
+/// one in seven is a trace down to 1e-9 of it.
+inline RandomSteel draw(const ParameterSet& set, const Band& band,
+                        std::mt19937_64& random) {
+  std::uniform_real_distribution<double> u(0.0, 1.0);
+  std::vector<ElementRange> others;
+  for (const auto& range : set.validity)
+    if (range.symbol != "C") others.push_back(range);
+  std::shuffle(others.begin(), others.end(), random);
+  others.resize(2 + static_cast<std::size_t>(7.0 * u(random)));
+  others.push_back(*set.find_range("C"));
+  RandomSteel steel{
+      {"Fe"}, {0.0}, {0.0}, band.low + (band.high - band.low) * u(random)};
+  double iron = 100.0;
+  for (const auto& range : others) {
+    const double share =
+        u(random) < 0.15 ? std::pow(10.0, -9.0 * u(random)) : u(random);
+    const double percent = range.high * share;
+    iron -= percent;
+    steel.elements.push_back(range.symbol);
+    steel.x.push_back(percent / set.find_element(range.symbol)->molar_mass);
+    steel.weight_percent.push_back(percent);
+  }
+  steel.weight_percent[0] = std::max(iron, 20.0);
+  steel.x[0] = steel.weight_percent[0] / set.find_element("Fe")->molar_mass;
+  double sum = 0.0, mass = 0.0;
+  for (const double x : steel.x) sum += x;
+  for (double& x : steel.x) x /= sum;
+  for (const double w : steel.weight_percent) mass += w;
+  for (double& w : steel.weight_percent) w *= 100.0 / mass;
+  return steel;
+}
+
+/// All phases of a set but graphite.
+inline std::vector<std::string> phases_without_graphite(const ParameterSet& set) {
+  std::vector<std::string> phases;
+  for (const Phase& phase : set.phases)
+    if (phase.name != "graphite") phases.push_back(phase.name);
+  return phases;
+}
+
+}  // namespace gibbsteel::testing
