@@ -26,14 +26,14 @@ const Steel& high_speed_steel() {
 
 const auto kSoak = Temperature::celsius(1150.0);
 
-void cold_soak(benchmark::State& run) {
+void soak_without_slopes(benchmark::State& run) {
   for (auto _ : run) {
     const State state = high_speed_steel().soak(kSoak);
     if (!state.usable()) run.SkipWithError(state.solve_report.brief().c_str());
     benchmark::DoNotOptimize(state.carbide_volume_percent);
   }
 }
-BENCHMARK(cold_soak)->Unit(benchmark::kMillisecond);
+BENCHMARK(soak_without_slopes)->Unit(benchmark::kMillisecond);
 
 void soak_with_slopes(benchmark::State& run) {
   SensitivityOptions chosen;

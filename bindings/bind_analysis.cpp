@@ -45,6 +45,8 @@ void bind_analysis(py::module_& m) {
                     "Known elements that the parameter file does not model.")
       .def_readonly("bound", &MillAnalysis::bound,
                     "Compounds of tramp elements; empty unless asked for.")
+      .def("brief", &MillAnalysis::brief,
+           "As given, weight percent: '0.55C 4.5Cr, balance Fe'.")
       .def("__repr__",
            [](const MillAnalysis& a) {
              return "<MillAnalysis: " + std::to_string(a.modelled.size()) +

@@ -10,7 +10,7 @@ py::tuple report_state(const SolveReport& r) {
   return py::make_tuple(static_cast<int>(r.status), static_cast<int>(r.certificate),
                         r.reason, r.rounds, r.newton_steps, r.columns, r.evaluations,
                         r.balance_residual, r.present_residual, r.lowest_absent,
-                        r.seconds, r.unique);
+                        r.seconds, r.unique, r.proven_gap, r.proof_boxes, r.proof);
 }
 
 SolveReport report_from(const py::tuple& t) {
@@ -27,12 +27,28 @@ SolveReport report_from(const py::tuple& t) {
   r.lowest_absent = t[9].cast<double>();
   r.seconds = t[10].cast<double>();
   r.unique = t[11].cast<bool>();
+  r.proven_gap = t[12].cast<double>();
+  r.proof_boxes = t[13].cast<long>();
+  r.proof = t[14].cast<std::string>();
   return r;
 }
 
+Certificate certificate_of(const std::string& word) {
+  for (const Certificate c : {Certificate::many_starts, Certificate::proof})
+    if (word == to_string(c)) return c;
+  throw InputError({{"gibbsteel.input.232", "certify", "is '" + word + "'",
+                     "choose 'many starts' or 'proof'"}});
+}
+
 SolveOptions make_options(int max_rounds, int max_newton_steps, int starts_per_phase,
-                          double balance_tolerance, double stability_tolerance) {
+                          double balance_tolerance, double stability_tolerance,
+                          const std::string& certify, double proof_gap,
+                          long proof_boxes, double proof_seconds) {
   SolveOptions o;
+  o.certify = certificate_of(certify);
+  o.proof_gap = proof_gap;
+  o.proof_boxes = proof_boxes;
+  o.proof_seconds = proof_seconds;
   o.max_rounds = max_rounds;
   o.max_newton_steps = max_newton_steps;
   o.starts_per_phase = starts_per_phase;
@@ -43,12 +59,19 @@ SolveOptions make_options(int max_rounds, int max_newton_steps, int starts_per_p
   return o;
 }
 
+py::tuple options_state(const SolveOptions& o) {
+  return py::make_tuple(o.max_rounds, o.max_newton_steps, o.starts_per_phase,
+                        o.balance_tolerance, o.stability_tolerance,
+                        std::string(to_string(o.certify)), o.proof_gap, o.proof_boxes,
+                        o.proof_seconds);
+}
+
 py::str options_repr(const SolveOptions& o) {
   return py::str(
              "SolveOptions(max_rounds={}, max_newton_steps={}, starts_per_phase={}, "
-             "balance_tolerance={:g}, stability_tolerance={:g})")
-      .format(o.max_rounds, o.max_newton_steps, o.starts_per_phase, o.balance_tolerance,
-              o.stability_tolerance);
+             "balance_tolerance={:g}, stability_tolerance={:g}, certify='{}', "
+             "proof_gap={:g}, proof_boxes={}, proof_seconds={:g})")
+      .format(*options_state(o));
 }
 
 void bind_options(py::module_& m) {
@@ -59,7 +82,11 @@ void bind_options(py::module_& m) {
            py::arg("max_newton_steps") = standard.max_newton_steps,
            py::arg("starts_per_phase") = standard.starts_per_phase,
            py::arg("balance_tolerance") = standard.balance_tolerance,
-           py::arg("stability_tolerance") = standard.stability_tolerance)
+           py::arg("stability_tolerance") = standard.stability_tolerance,
+           py::arg("certify") = std::string(to_string(standard.certify)),
+           py::arg("proof_gap") = standard.proof_gap,
+           py::arg("proof_boxes") = standard.proof_boxes,
+           py::arg("proof_seconds") = standard.proof_seconds)
       .def_readonly("max_rounds", &SolveOptions::max_rounds,
                     "Certificate rounds that may add phases, >= 1.")
       .def_readonly("max_newton_steps", &SolveOptions::max_newton_steps,
@@ -71,19 +98,22 @@ void bind_options(py::module_& m) {
       .def_readonly(
           "stability_tolerance", &SolveOptions::stability_tolerance,
           "How far below the plane still counts as on it [J/mol of atoms], > 0.")
+      .def_property_readonly(
+          "certify",
+          [](const SolveOptions& o) { return std::string(to_string(o.certify)); })
+      .def_readonly("proof_gap", &SolveOptions::proof_gap)
+      .def_readonly("proof_boxes", &SolveOptions::proof_boxes)
+      .def_readonly("proof_seconds", &SolveOptions::proof_seconds)
       .def(
           "__eq__", [](const SolveOptions& a, const SolveOptions& b) { return a == b; },
           py::is_operator())
       .def("__repr__", &options_repr)
-      .def(py::pickle(
-          [](const SolveOptions& o) {
-            return py::make_tuple(o.max_rounds, o.max_newton_steps, o.starts_per_phase,
-                                  o.balance_tolerance, o.stability_tolerance);
-          },
-          [](const py::tuple& t) {
-            return make_options(t[0].cast<int>(), t[1].cast<int>(), t[2].cast<int>(),
-                                t[3].cast<double>(), t[4].cast<double>());
-          }));
+      .def(py::pickle(&options_state, [](const py::tuple& t) {
+        return make_options(t[0].cast<int>(), t[1].cast<int>(), t[2].cast<int>(),
+                            t[3].cast<double>(), t[4].cast<double>(),
+                            t[5].cast<std::string>(), t[6].cast<double>(),
+                            t[7].cast<long>(), t[8].cast<double>());
+      }));
 }
 
 }  // namespace
@@ -98,7 +128,7 @@ void bind_solve(py::module_& m) {
       .def_property_readonly(
           "certificate",
           [](const SolveReport& r) { return std::string(to_string(r.certificate)); },
-          "'many starts' or 'none'.")
+          "'proof', 'covered', 'many starts' or 'none'.")
       .def_property_readonly("usable", &SolveReport::usable,
                              "True when every number may be used.")
       .def_readonly("reason", &SolveReport::reason, "One sentence.")
@@ -115,6 +145,12 @@ void bind_solve(py::module_& m) {
                     "Lowest D found of all others [J/mol of atoms].")
       .def_readonly("unique", &SolveReport::unique,
                     "False when the equilibrium leaves amounts or potentials free.")
+      .def_readonly("proven_gap", &SolveReport::proven_gap,
+                    "The Gibbs energy is proven to be no more than this above the "
+                    "lowest possible one [J/mol of atoms]; NaN without a proof.")
+      .def_readonly("proof_boxes", &SolveReport::proof_boxes)
+      .def_readonly("proof", &SolveReport::proof,
+                    "How far the proof got; empty when it was not asked for.")
       .def_readonly("seconds", &SolveReport::seconds, "Wall time [s].")
       .def("__repr__",
            [](const SolveReport& r) { return "<SolveReport: " + r.brief() + ">"; })

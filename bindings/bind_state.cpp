@@ -171,6 +171,10 @@ void bind_state(py::module_& m) {
            "Volume percent of all occurrences of a kind; 0 when absent. Raises "
            "InputError "
            "for a kind that the parameter file does not know.")
+      .def("element_shares", &State::element_shares, py::arg("element"),
+           "Where the atoms of an element are: dict of percents of that element, "
+           "'matrix' first, then every other kind present. Empty when not usable; "
+           "raises InputError when the state holds none of it.")
       .def("__getitem__",
            [](const State& s, const std::string& name) { return s.at(name); })
       .def("__contains__", &contains)

@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/steel.hpp"
+#include "progress.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -10,36 +11,15 @@ using Holder = std::shared_ptr<ParameterSet>;
 
 SoakOptions soak_options(bool graphite, std::optional<std::vector<std::string>> phases,
                          std::vector<std::string> suppressed, bool at_soak_temperature,
-                         const SolveOptions& solve) {
+                         const SolveOptions& solve, int prove_every) {
   SoakOptions options;
   options.graphite = graphite;
   options.phases = std::move(phases);
   options.suppressed = std::move(suppressed);
   options.basis = at_soak_temperature ? VolumeBasis::soak : VolumeBasis::room;
   options.solve = solve;
+  options.prove_every = prove_every;
   return options;
-}
-
-/// Asks the callback whether to go on.
-bool wants_more(const py::object& callback, std::size_t done) {
-  if (PyErr_CheckSignals() != 0) throw py::error_already_set();
-  if (callback.is_none()) return true;
-  const py::object answer = callback(done);
-  return answer.is_none() || answer.cast<bool>();
-}
-
-/// Calls back with the interpreter held; false stops the sweep. An interrupt from the
-/// keyboard stops it too, so that the part that is done is not lost.
-std::function<bool(std::size_t)> progress_of(const py::object& callback) {
-  return [callback](std::size_t done) {
-    const py::gil_scoped_acquire hold;
-    try {
-      return wants_more(callback, done);
-    } catch (py::error_already_set& error) {
-      if (!error.matches(PyExc_KeyboardInterrupt)) throw;
-      return false;
-    }
-  };
 }
 
 Sweep run_sweep(const Steel& steel, const std::vector<double>& kelvin,
@@ -57,7 +37,7 @@ void bind_steel(py::module_& m) {
   py::class_<SoakOptions>(m, "SoakOptions")
       .def(py::init(&soak_options), py::kw_only(), py::arg("graphite"),
            py::arg("phases"), py::arg("suppressed"), py::arg("at_soak_temperature"),
-           py::arg("solve"));
+           py::arg("solve"), py::arg("prove_every"));
 
   py::class_<Steel>(m, "CompiledSteel")
       .def(py::init([](const NamedValues& weight_percent, const std::string& name,

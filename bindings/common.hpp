@@ -18,13 +18,33 @@ void bind_equilibrium(py::module_& m);
 void bind_occurrence(py::module_& m);
 void bind_analysis(py::module_& m);
 void bind_state(py::module_& m);
+void bind_search_options(py::module_& m);
+void bind_phase_changes(py::module_& m);
+void bind_dissolution(py::module_& m);
+void bind_temperature_search(py::module_& m);
+void bind_matching_temperature(py::module_& m);
+void bind_hardening_window(py::module_& m);
 void bind_state_slope(py::module_& m);
 void bind_quantity(py::module_& m);
 void bind_sweep(py::module_& m);
 void bind_steel(py::module_& m);
 void bind_report(py::module_& m);
 void bind_build_info(py::module_& m);
+void bind_tolerance_parts(py::module_& m);
+void bind_tolerance(py::module_& m);
+void bind_parameter_band(py::module_& m);
+void bind_matrix_twin(py::module_& m);
+void bind_comparison(py::module_& m);
+void bind_measured_carbide(py::module_& m);
+void bind_composition_for(py::module_& m);
+void bind_design(py::module_& m);
 void bind_sensitivities(py::module_& m);
+void bind_soak_grid(py::module_& m);
+void bind_estimate(py::module_& m);
+void bind_property_equations(py::module_& m);
+void bind_hardening(py::module_& m);
+void bind_section_parts(py::module_& m);
+void bind_section_map(py::module_& m);
 
 }  // namespace gibbsteel::python
 

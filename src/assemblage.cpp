@@ -5,6 +5,7 @@
 
 #include "internal/number_format.hpp"
 #include "internal/occurrence_names.hpp"
+#include "internal/state_totals.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -52,21 +53,6 @@ Occurrence occurrence_of(const PhaseSystem& system, const PhasePoint& point,
   return o;
 }
 
-/// Turns moles of atoms into percents of atoms, mass and volume.
-void fill_percents(std::vector<Occurrence>& all) {
-  double atoms = 0.0, mass = 0.0, volume = 0.0;
-  for (const Occurrence& o : all) {
-    atoms += o.mole_percent;
-    mass += o.mole_percent * o.molar_mass;
-    volume += o.mole_percent * o.molar_volume;  // NaN when one is unknown
-  }
-  for (Occurrence& o : all) {
-    o.mass_percent = 100.0 * o.mole_percent * o.molar_mass / mass;
-    o.volume_percent = 100.0 * o.mole_percent * o.molar_volume / volume;
-    o.mole_percent *= 100.0 / atoms;
-  }
-}
-
 }  // namespace
 
 std::string Occurrence::brief() const {
@@ -91,12 +77,8 @@ std::vector<Occurrence> occurrences(const PhaseSystem& system,
   std::vector<Occurrence> all;
   for (const PhasePoint& point : result.present)
     all.push_back(occurrence_of(system, point, basis, result.temperature));
-  fill_percents(all);
-  std::stable_sort(
-      all.begin(), all.end(), [](const Occurrence& a, const Occurrence& b) {
-        return std::isnan(a.volume_percent) ? a.mass_percent > b.mass_percent
-                                            : a.volume_percent > b.volume_percent;
-      });
+  internal::fill_percents(all);
+  internal::sort_by_size(all);
   internal::name_occurrences(all);
   return all;
 }

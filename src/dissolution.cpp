@@ -65,6 +65,11 @@ std::string_view to_string(DissolutionStatus status) noexcept {
   return "not known";
 }
 
+std::string_view to_string(Edge edge) noexcept {
+  if (edge == Edge::change) return "change";
+  return edge == Edge::range ? "range" : "gap";
+}
+
 Dissolution PhaseChanges::dissolution(std::string_view kind) const {
   Dissolution found;
   found.kind = kind;

@@ -170,6 +170,10 @@ Linearization& Linearization::operator=(Linearization&&) noexcept = default;
 
 bool Linearization::unique() const noexcept { return parts_->unique; }
 
+const std::vector<PhasePoint>& Linearization::absent() const noexcept {
+  return parts_->absent;
+}
+
 EquilibriumSlope Linearization::slope(const Disturbance& disturbance) const {
   const auto& p = *parts_;
   if (!p.unique) return p.none();

@@ -53,6 +53,23 @@ std::string_view to_string(Role role) noexcept {
   return "other";
 }
 
+std::string_view to_string(PhaseProperty property) noexcept {
+  switch (property) {
+    case PhaseProperty::curie_temperature:
+      return "curie_temperature";
+    case PhaseProperty::magnetic_moment:
+      return "magnetic_moment";
+    case PhaseProperty::energy:
+      break;
+  }
+  return "energy";
+}
+
+bool same_pair(const Correlation& a, const Correlation& b) noexcept {
+  return (a.first == b.first && a.second == b.second) ||
+         (a.first == b.second && a.second == b.first);
+}
+
 std::string_view to_string(SolidusSense sense) noexcept {
   switch (sense) {
     case SolidusSense::at_least:
@@ -83,6 +100,27 @@ const Source* ParameterSet::find_source(std::string_view key) const noexcept {
 
 const ElementRange* ParameterSet::find_range(std::string_view symbol) const noexcept {
   return find_by(validity, &ElementRange::symbol, symbol);
+}
+
+const Term* ParameterSet::find_term(const CoefficientName& name) const noexcept {
+  const Phase* phase = find_phase(name.phase);
+  if (phase == nullptr) return nullptr;
+  const std::vector<Term>& terms =
+      name.property == PhaseProperty::energy              ? phase->energy
+      : name.property == PhaseProperty::curie_temperature ? phase->curie_temperature
+                                                          : phase->magnetic_moment;
+  for (const Term& term : terms)
+    if (term.on == name.on && term.order == name.order) return &term;
+  return nullptr;
+}
+
+const TemperatureTerm* ParameterSet::find_coefficient(
+    const CoefficientName& name) const noexcept {
+  const Term* term = find_term(name);
+  if (term == nullptr) return nullptr;
+  for (const TemperatureTerm& known : term->value.terms)
+    if (known.power == name.power) return &known;
+  return nullptr;
 }
 
 std::string ParameterSet::title() const {

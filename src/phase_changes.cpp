@@ -9,7 +9,7 @@
 #include "internal/number_format.hpp"
 #include "internal/phase_change_text.hpp"
 #include "internal/transformation_limits.hpp"
-#include "scan/temperature_scan.hpp"
+#include "scan/phase_changes_of_scan.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -105,27 +105,27 @@ std::vector<PhaseField> fields_of(const TemperatureScan& scan) {
 
 }  // namespace
 
-PhaseChanges phase_changes(const Steel& steel, const TemperatureRange& range,
-                           const SoakOptions& soak, const SearchOptions& search) {
-  const auto scan = internal::scan_temperatures(steel, range, soak, search);
+PhaseChanges internal::changes_of(const TemperatureScan& scan) {
   PhaseChanges found;
-  found.steel = steel.name();
-  found.range = range;
-  found.tolerance = search.tolerance;
+  found.steel = scan.problem.blank.steel;
+  found.range = scan.range;
+  found.tolerance = scan.tolerance;
   for (const auto& event : scan.scan.events)
     found.changes.push_back(change_of(scan, event));
   found.fields = fields_of(scan);
   for (const auto& gap : scan.scan.gaps)
     found.gaps.push_back({scan.at(gap.from), scan.at(gap.to), gap.reason});
-  found.low = scan.problem.blank;
-  if (!scan.scan.nodes.empty()) {
-    found.low = scan.state(0);
-    found.high = scan.state(scan.scan.nodes.size() - 1);
-  }
+  found.low = scan.state(0);
+  found.high = scan.state(scan.scan.nodes.size() - 1);
   found.soaks = scan.scan.nodes.size();
   found.stopped = scan.scan.stopped;
-  internal::find_limits(found);
+  find_limits(found);
   return found;
+}
+
+PhaseChanges phase_changes(const Steel& steel, const TemperatureRange& range,
+                           const SoakOptions& soak, const SearchOptions& search) {
+  return internal::changes_of(internal::scan_temperatures(steel, range, soak, search));
 }
 
 Dissolution dissolution_temperature(const Steel& steel, const std::string& kind,

@@ -107,15 +107,23 @@ void forget_zeros(StateSlope& slope) {
     slope.driving_force.set(kind, Occurrence::kUnknown);
 }
 
+Equilibrium with_absent(Equilibrium result, const std::vector<PhasePoint>& absent) {
+  result.absent = absent;
+  return result;
+}
+
 /// One input at a time, from one factorization.
 class SlopeMaker {
  public:
+  SlopeMaker(const SlopeMaker&) = delete;
+  SlopeMaker& operator=(const SlopeMaker&) = delete;
   SlopeMaker(const SoakProblem& problem, const Equilibrium& result, const State& state)
       : problem_(problem),
         result_(result),
         state_(state),
         linear_(problem.system, result, problem.mole_fractions),
-        parameters_(problem.system, result, problem.options.basis) {}
+        exact_(with_absent(result, linear_.absent())),
+        parameters_(problem.system, exact_, problem.options.basis) {}
 
   StateSlope temperature() const {
     const DirectSlopes direct{
@@ -152,6 +160,7 @@ class SlopeMaker {
   const Equilibrium& result_;
   const State& state_;
   Linearization linear_;
+  Equilibrium exact_;
   ParameterSlopes parameters_;
 };
 

@@ -9,6 +9,7 @@
 #include "internal/kind_names.hpp"
 #include "internal/number_format.hpp"
 #include "internal/soak_warnings.hpp"
+#include "internal/state_totals.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -18,28 +19,6 @@ std::string fahrenheit_hint(double celsius) {
   const double read_as_f = Temperature::fahrenheit(celsius).in_celsius();
   if (!(celsius > 0.0 && read_as_f < 1600.0)) return "";
   return "did you mean " + fixed(celsius, 0) + " F (" + fixed(read_as_f, 0) + " C)? ";
-}
-
-/// Matrix phases together: percents add up, compositions are weighted by mass and
-/// atoms.
-Matrix matrix_of(const State& state) {
-  Matrix matrix;
-  matrix.mass_percent = matrix.volume_percent = 0.0;
-  double moles = 0.0;
-  const auto phases = state.matrix_phases();
-  for (const Occurrence& o : phases) {
-    matrix.mass_percent += o.mass_percent;
-    matrix.volume_percent += o.volume_percent;
-    moles += o.mole_percent;
-  }
-  for (const Occurrence& o : phases)
-    for (const auto& [symbol, percent] : o.weight_percent) {
-      const double mass = percent * o.mass_percent / matrix.mass_percent;
-      const double fraction = o.atom_fraction[symbol] * o.mole_percent / moles;
-      matrix.weight_percent.set(symbol, matrix.weight_percent[symbol] + mass);
-      matrix.atom_fraction.set(symbol, matrix.atom_fraction[symbol] + fraction);
-    }
-  return matrix;
 }
 
 double carbon_activity(const PhaseSystem& system, const Equilibrium& result) {
@@ -58,18 +37,7 @@ double carbon_activity(const PhaseSystem& system, const Equilibrium& result) {
 
 void fill_results(const PhaseSystem& system, const Equilibrium& result, State& state) {
   state.occurrences = occurrences(system, result, state.basis);
-  state.matrix = matrix_of(state);
-  state.carbide_volume_percent = state.carbide_mass_percent = 0.0;
-  for (const Occurrence& o : state.carbides()) {
-    state.carbide_volume_percent += o.volume_percent;
-    state.carbide_mass_percent += o.mass_percent;
-  }
-  double mass = 0.0, volume = 0.0;
-  for (const Occurrence& o : state.occurrences) {
-    mass += o.mole_percent * o.molar_mass;
-    volume += o.mole_percent * o.molar_volume;
-  }
-  state.density = mass / volume;
+  fill_totals(state);
   state.gibbs_energy = result.gibbs_energy;
   state.carbon_activity = carbon_activity(system, result);
   for (std::size_t e = 0; e < system.elements().size(); ++e)
@@ -113,6 +81,9 @@ SoakProblem::SoakProblem(const Steel& steel, const SoakOptions& chosen)
              candidate_phases(*steel.parameters(), chosen)),
       mole_fractions(steel.mole_fractions()),
       options(chosen) {
+  if (options.prove_every < 1)
+    throw InputError({{"gibbsteel.input.232", "prove_every",
+                       "is " + std::to_string(options.prove_every), "give 1 or more"}});
   blank.steel = steel.name();
   blank.analysis = steel.analysis();
   blank.basis = chosen.basis;
@@ -124,6 +95,12 @@ SoakProblem::SoakProblem(const Steel& steel, const SoakOptions& chosen)
 
 Equilibrium SoakProblem::solve(Temperature t) const {
   return minimize(system, t, mole_fractions, options.solve);
+}
+
+Equilibrium SoakProblem::solve_unproven(Temperature t) const {
+  SolveOptions chosen = options.solve;
+  chosen.certify = Certificate::many_starts;
+  return minimize(system, t, mole_fractions, chosen);
 }
 
 State SoakProblem::state_of(const Equilibrium& result) const {

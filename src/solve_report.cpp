@@ -20,12 +20,24 @@ std::string_view to_string(SolveStatus status) noexcept {
       return "stalled";
     case SolveStatus::infeasible:
       return "infeasible";
+    case SolveStatus::measured:
+      return "measured";
   }
   return "unknown";
 }
 
 std::string_view to_string(Certificate certificate) noexcept {
-  return certificate == Certificate::many_starts ? "many starts" : "none";
+  switch (certificate) {
+    case Certificate::none:
+      return "none";
+    case Certificate::many_starts:
+      return "many starts";
+    case Certificate::proof:
+      return "proof";
+    case Certificate::covered:
+      return "covered";
+  }
+  return "unknown";
 }
 
 std::vector<Problem> SolveOptions::problems() const {
@@ -46,16 +58,29 @@ std::vector<Problem> SolveOptions::problems() const {
   require(stability_tolerance > 0.0 && std::isfinite(stability_tolerance),
           "stability_tolerance", stability_tolerance,
           "give a number above 0 [J/mol of atoms]");
+  require(proof_gap >= 2.0 * stability_tolerance && std::isfinite(proof_gap),
+          "proof_gap", proof_gap,
+          "give twice the stability_tolerance or more [J/mol of atoms]");
+  require(proof_boxes >= 1, "proof_boxes", static_cast<double>(proof_boxes),
+          "give 1 or more");
+  require(proof_seconds > 0.0, "proof_seconds", proof_seconds,
+          "give a number above 0 [s]");
+  if (certify != Certificate::many_starts && certify != Certificate::proof)
+    found.push_back({"gibbsteel.input.232", "certify",
+                     "is '" + std::string(to_string(certify)) + "'",
+                     "choose 'many starts' or 'proof'"});
   return found;
 }
 
 bool SolveReport::usable() const noexcept {
+  if (status == SolveStatus::measured) return true;
   return status == SolveStatus::converged && certificate != Certificate::none;
 }
 
 std::string SolveReport::brief() const {
   if (!usable())
     return "NOT USABLE: " + std::string(to_string(status)) + " (" + reason + ")";
+  if (status == SolveStatus::measured) return reason;
   const std::string text =
       "converged, certificate: " + std::string(to_string(certificate));
   if (std::isnan(lowest_absent)) return text + ", no other phase is a candidate";
@@ -79,6 +104,10 @@ std::string SolveReport::full() const {
       line("plane residual, J/mol of atoms", internal::scientific(present_residual, 1));
   text +=
       line("lowest absent D, J/mol of atoms", internal::scientific(lowest_absent, 3));
+  if (!proof.empty()) {
+    text += line("proof", proof);
+    text += line("proven gap, J/mol of atoms", internal::scientific(proven_gap, 1));
+  }
   const bool known = usable();
   text += line("amounts and potentials",
                !known ? "not computed" : (unique ? "unique" : "not unique"));

@@ -15,6 +15,14 @@ std::vector<Occurrence> with_role(const State& state, Role role) {
   return found;
 }
 
+Problem no_such_element(const State& state, const std::string& element) {
+  std::string present;
+  for (const auto& [symbol, percent] : state.analysis.modelled)
+    if (percent > 0.0) present += (present.empty() ? "" : ", ") + symbol;
+  return {"gibbsteel.input.299", "element", "the state holds no '" + element + "'",
+          "choose from: " + present};
+}
+
 }  // namespace
 
 std::vector<Occurrence> State::carbides() const {
@@ -46,6 +54,23 @@ double State::volume_percent_of(std::string_view kind) const {
   for (const Occurrence& o : occurrences)
     if (o.kind == kind) sum += o.volume_percent;
   return sum;
+}
+
+NamedValues State::element_shares(const std::string& element) const {
+  NamedValues shares;
+  if (!usable()) return shares;
+  shares.set("matrix", 0.0);
+  double all = 0.0;
+  for (const Occurrence& o : occurrences) {
+    const double atoms = o.mole_percent * o.atom_fraction[element];
+    const std::string place = o.role == Role::matrix ? "matrix" : o.kind;
+    shares.set(place, shares[place] + atoms);
+    all += atoms;
+  }
+  if (!(all > 0.0)) throw InputError({no_such_element(*this, element)});
+  NamedValues percent;
+  for (const auto& [place, atoms] : shares) percent.set(place, 100.0 * atoms / all);
+  return percent;
 }
 
 }  // namespace gibbsteel

@@ -61,7 +61,8 @@ std::string warnings_text(const State& state) {
 std::string State::brief() const {
   if (!usable()) return internal::heading(*this) + ": " + solve_report.brief();
   const bool by_mass = std::isnan(carbide_volume_percent);
-  std::string text = internal::heading(*this) + ", long-hold limit: " +
+  std::string text = internal::heading(*this) + ", " + internal::condition(*this) +
+                     ": " +
                      (by_mass ? fixed(carbide_mass_percent, 1) + " wt%"
                               : fixed(carbide_volume_percent, 1) + " vol%") +
                      " carbide";
@@ -78,17 +79,17 @@ std::string State::brief() const {
 
 std::string State::full() const {
   const std::string top =
-      internal::heading(*this) + ", long-hold limit\n" +
+      internal::heading(*this) + ", " + internal::condition(*this) + "\n" +
       internal::analysis_text(*this) +
       internal::wrapped("parameters: " + parameters + ", " + parameters_hash, kWidth,
                         2);
   const std::string end =
-      warnings_text(*this) + internal::wrapped(internal::kCaution, kWidth, 0);
+      warnings_text(*this) + internal::wrapped(internal::caution_of(*this), kWidth, 0);
   if (!usable()) return solve_report.brief() + "\n" + top + end;
   std::string text = top +
                      internal::wrapped(internal::solution_sentence(*this), kWidth, 2) +
                      internal::basis_text(*this) + "\n" + amounts_table(*this) + "\n" +
-                     composition_table(*this) + internal::kLastDigits + "\n\n";
+                     composition_table(*this) + internal::kLastDigits + "\n";
   if (!std::isnan(carbon_activity))
     text += "carbon activity (graphite = 1): " + fixed(carbon_activity, 3) + "\n";
   if (!std::isnan(density)) text += "density: " + fixed(density, 3) + " g/cm3\n";

@@ -3,6 +3,7 @@
 #include "gibbsteel/errors.hpp"
 #include "internal/shared_hash.hpp"
 #include "internal/soak_problem.hpp"
+#include "internal/sweep_cover.hpp"
 
 namespace gibbsteel {
 
@@ -31,16 +32,22 @@ Sweep Steel::sweep(std::span<const Temperature> temperatures,
                    const std::function<bool(std::size_t)>& progress) const {
   internal::check_temperatures(temperatures);
   const internal::SoakProblem problem(*this, options);
+  const auto every = static_cast<std::size_t>(options.prove_every);
   Sweep sweep;
   sweep.steel = name_;
   for (const Temperature t : temperatures) {
-    sweep.states.push_back(problem.state_of(problem.solve(t)));
+    const bool anchor =
+        internal::is_anchor(sweep.states.size(), temperatures.size(), every);
+    sweep.states.push_back(
+        problem.state_of(anchor ? problem.solve(t) : problem.solve_unproven(t)));
     const bool more = sweep.states.size() < temperatures.size();
     if (progress && !progress(sweep.states.size()) && more) {
       sweep.cancelled = true;
       break;
     }
   }
+  if (options.solve.certify == Certificate::proof && every > 1)
+    internal::cover_sweep(problem, sweep.states, temperatures.size());
   return sweep;
 }
 
@@ -49,8 +56,8 @@ Steel Steel::changed(const NamedValues& weight_percent, std::string name) const 
   for (const auto& [symbol, percent] : analysis_.given)
     if (symbol != "Fe") all.set(symbol, percent);
   for (const auto& [symbol, percent] : weight_percent) all.set(symbol, percent);
-  return Steel(all, {name.empty() ? name_ : std::move(name), parameters_,
-                         bind_tramp_elements_});
+  return Steel(
+      all, {name.empty() ? name_ : std::move(name), parameters_, bind_tramp_elements_});
 }
 
 std::string Steel::brief() const {

@@ -9,7 +9,7 @@ set -euo pipefail
 
 run_packages=(
   g++ cmake ninja-build
-  libeigen3-dev libboost-math-dev nlohmann-json3-dev
+  libeigen3-dev libboost-math-dev nlohmann-json3-dev libnlopt-dev
   pybind11-dev python3-dev python3-numpy
 )
 test_packages=(

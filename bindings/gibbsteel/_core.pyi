@@ -5,12 +5,14 @@ include/gibbsteel/. test_types.py compares this file with the built module.
 """
 
 import os
-from collections.abc import Callable, Iterator, Sequence
-from typing import Any, ClassVar, Never, TypedDict
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from typing import Any, ClassVar, Literal, Never, TypedDict
 
 import numpy as np
 import numpy.typing as npt
 import pandas as pd
+
+from .steel import Steel
 
 _Array = npt.NDArray[np.float64]
 
@@ -93,6 +95,8 @@ class MillAnalysis(_Compiled):
     @property
     def bound(self) -> list[BoundCompound]:
         """Compounds of tramp elements; empty unless asked for."""
+    def brief(self) -> str:
+        """As given, weight percent: ``"0.55C 4.5Cr, balance Fe"``."""
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
@@ -300,6 +304,10 @@ class SolveOptions(_Compiled):
         starts_per_phase: int = ...,
         balance_tolerance: float = ...,
         stability_tolerance: float = ...,
+        certify: str = ...,
+        proof_gap: float = ...,
+        proof_boxes: int = ...,
+        proof_seconds: float = ...,
     ) -> None: ...
     @property
     def max_rounds(self) -> int:
@@ -318,6 +326,18 @@ class SolveOptions(_Compiled):
         """How far below the plane still counts as on it [J/mol of atoms], > 0."""
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
+    @property
+    def certify(self) -> str:
+        """``"many starts"`` or ``"proof"``."""
+    @property
+    def proof_gap(self) -> float:
+        """What the proof leaves open [J/mol of atoms]."""
+    @property
+    def proof_boxes(self) -> int:
+        """Budget of the proof, per phase."""
+    @property
+    def proof_seconds(self) -> float:
+        """Budget of the proof in all, wall time."""
 
 class SolveReport(_Compiled):
     """How a minimization went."""
@@ -327,7 +347,7 @@ class SolveReport(_Compiled):
         """One or two words, such as ``"converged"`` or ``"iteration limit"``."""
     @property
     def certificate(self) -> str:
-        """``"many starts"`` or ``"none"``."""
+        """``"proof"``, ``"covered"``, ``"many starts"`` or ``"none"``."""
     @property
     def usable(self) -> bool:
         """True when every number may be used."""
@@ -358,6 +378,15 @@ class SolveReport(_Compiled):
     @property
     def unique(self) -> bool:
         """False when the equilibrium leaves amounts or potentials free."""
+    @property
+    def proven_gap(self) -> float:
+        """Most that a lower Gibbs energy can be lower [J/mol of atoms]; else NaN."""
+    @property
+    def proof_boxes(self) -> int:
+        """Boxes that the proof examined."""
+    @property
+    def proof(self) -> str:
+        """How far the proof got; empty when it was not asked for."""
     @property
     def seconds(self) -> float:
         """Wall time [s]."""
@@ -514,15 +543,42 @@ class State(_Compiled):
 
         Raises InputError for a kind that the parameter file does not know.
         """
+    def element_shares(self, element: str) -> dict[str, float]:
+        """Where the atoms of an element are, in percent of that element.
+
+        ``"matrix"`` first, then every other kind present, largest first; sum 100.
+        Empty when not usable; raises InputError when the state holds none of it.
+        """
+    def hardening(
+        self,
+        *,
+        coldest_celsius: Any = None,
+        coldest_fahrenheit: Any = None,
+        family: str | None = None,
+        martensite_start: str | None = None,
+        retained_austenite: str | None = None,
+        martensite_hardness: str | None = None,
+        grain_pinning: str | None = None,
+        particle_diameter: float | None = None,
+        cooling_rate: float | None = None,
+        equations: PropertyEquations | None = None,
+    ) -> HardeningEstimates:
+        """What a quench from this state gives; see gibbsteel.hardening.hardening."""
+    def with_measured_carbide(
+        self,
+        measured: Mapping[str, float] | Sequence[MeasuredCarbide],
+        *,
+        composition: Literal["soak", "annealed"] = "soak",
+        unlisted: Literal["kept", "absent"] = "kept",
+        annealed_celsius: Any = None,
+        annealed_fahrenheit: Any = None,
+        parameters: ParameterSet | None = None,
+    ) -> ShortSoak:
+        """The short soak that leaves this carbide; see measured_carbide.py."""
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: str) -> bool: ...
     # The next ones are added by display.py; documented where they are written.
-    def report(
-        self,
-        *,
-        estimates: Sequence[tuple[str, float, float, float, str, str]] = (),
-        digits: int = 0,
-    ) -> Report: ...
+    def report(self, **quench: Any) -> Report: ...
     def to_csv(self, path: str | os.PathLike[str], *, wide: bool = False) -> None: ...
     def to_frame(self, *, wide: bool = False) -> pd.DataFrame: ...
     def to_json(self, path: str | os.PathLike[str]) -> None: ...
@@ -612,6 +668,499 @@ def quantity_carbide_volume_percent() -> Quantity: ...
 def quantity_carbide_mass_percent() -> Quantity: ...
 def quantity_carbon_activity() -> Quantity: ...
 
+# bind_search_options.cpp
+
+class SearchOptions(_Compiled):
+    """Settings of a search for temperatures."""
+
+    def __init__(
+        self,
+        *,
+        node_spacing: float = 5.0,
+        tolerance: float = 0.01,
+        most_soaks: int = 20000,
+    ) -> None: ...
+    @property
+    def node_spacing(self) -> float:
+        """Of the soaks that the search starts from [K], 0.01 to 100."""
+    @property
+    def tolerance(self) -> float:
+        """To which a temperature is located [K], 0.0001 to 1."""
+    @property
+    def most_soaks(self) -> int:
+        """The search stops there and says so."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class PhaseField(_Compiled):
+    """A stretch of temperatures with one set of phases, or with one kind of phase."""
+
+    @property
+    def kelvin(self) -> tuple[float, float]:
+        """(low, high) [K]."""
+    @property
+    def celsius(self) -> tuple[float, float]:
+        """(low, high) [C]."""
+    @property
+    def fahrenheit(self) -> tuple[float, float]:
+        """(low, high) [F]."""
+    @property
+    def low_edge(self) -> str:
+        """``"change"``, ``"range"`` (end of what was searched) or ``"gap"``."""
+    @property
+    def high_edge(self) -> str:
+        """``"change"``, ``"range"`` (end of what was searched) or ``"gap"``."""
+    @property
+    def phases(self) -> list[str]:
+        """Kinds, in the order of the file."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class PhaseGap(_Compiled):
+    """Temperatures at which nothing is known."""
+
+    @property
+    def kelvin(self) -> tuple[float, float]:
+        """(low, high) [K]."""
+    @property
+    def celsius(self) -> tuple[float, float]:
+        """(low, high) [C]."""
+    @property
+    def fahrenheit(self) -> tuple[float, float]:
+        """(low, high) [F]."""
+    @property
+    def reason(self) -> str:
+        """One sentence."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+def usual_range(parameters: ParameterSet) -> tuple[float, float]:
+    """The range that is searched when none is given [K]."""
+
+# bind_phase_changes.cpp
+
+class PhaseChange(_Compiled):
+    """Phases appear or disappear; all words are those of heating."""
+
+    @property
+    def kelvin(self) -> float:
+        """Temperature [K]."""
+    @property
+    def celsius(self) -> float:
+        """Temperature [C]."""
+    @property
+    def fahrenheit(self) -> float:
+        """Temperature [F]."""
+    @property
+    def bracket_width(self) -> float:
+        """[K]: `below` and `above` are that far apart."""
+    @property
+    def appears(self) -> list[str]:
+        """Kinds."""
+    @property
+    def disappears(self) -> list[str]:
+        """Kinds."""
+    @property
+    def invariant(self) -> bool:
+        """True: several phases react at one temperature, and amounts jump."""
+    @property
+    def text(self) -> str:
+        """One line."""
+    @property
+    def below(self) -> State:
+        """State below the change."""
+    @property
+    def above(self) -> State:
+        """State above the change."""
+
+class TransformationLimit(_Compiled):
+    """A temperature that exists (else None), and why."""
+
+    @property
+    def kelvin(self) -> float | None:
+        """Temperature [K]."""
+    @property
+    def celsius(self) -> float | None:
+        """Temperature [C]."""
+    @property
+    def fahrenheit(self) -> float | None:
+        """Temperature [F]."""
+    @property
+    def text(self) -> str:
+        """One line."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class PhaseChanges(_Compiled):
+    """Where phases appear and disappear on heating."""
+
+    @property
+    def kelvin(self) -> tuple[float, float]:
+        """The range that was asked for [K]."""
+    @property
+    def celsius(self) -> tuple[float, float]:
+        """The range that was asked for [C]."""
+    @property
+    def fahrenheit(self) -> tuple[float, float]:
+        """The range that was asked for [F]."""
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def tolerance(self) -> float:
+        """To which changes are located [K]."""
+    @property
+    def changes(self) -> list[PhaseChange]:
+        """Upwards."""
+    @property
+    def fields(self) -> list[PhaseField]:
+        """Upwards."""
+    @property
+    def gaps(self) -> list[PhaseGap]:
+        """Upwards."""
+    @property
+    def ae1(self) -> TransformationLimit:
+        """Austenite first forms."""
+    @property
+    def ae3(self) -> TransformationLimit:
+        """The last ferrite is gone."""
+    @property
+    def acm(self) -> TransformationLimit:
+        """M3C is gone, above Ae3."""
+    @property
+    def low(self) -> State:
+        """State at the low end."""
+    @property
+    def high(self) -> State:
+        """State at the high end of what was searched."""
+    @property
+    def soaks(self) -> int:
+        """Number that the search took."""
+    @property
+    def stopped(self) -> str:
+        """Why the range was not searched to its end; else empty."""
+    @property
+    def complete(self) -> bool:
+        """True when nothing in the range is unknown."""
+    @property
+    def kinds(self) -> list[str]:
+        """Kinds that are present anywhere."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct warnings of all states."""
+    def intervals(self, kind: str) -> list[PhaseField]:
+        """Where a kind is present."""
+    def dissolution(self, kind: str) -> Dissolution:
+        """The temperature above which a kind is gone."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table (pandas): one row per change."""
+
+def phase_changes(
+    steel: CompiledSteel,
+    kelvin: tuple[float, float],
+    options: SoakOptions,
+    search: SearchOptions,
+    progress: Callable[[int], object] | None,
+) -> PhaseChanges: ...
+
+# bind_dissolution.cpp
+
+class Dissolution(_Compiled):
+    """The temperature above which a kind of phase is gone."""
+
+    @property
+    def kelvin(self) -> float | None:
+        """Temperature [K]; None unless `status` is ``"found"``."""
+    @property
+    def celsius(self) -> float | None:
+        """Temperature [C]; None unless `status` is ``"found"``."""
+    @property
+    def fahrenheit(self) -> float | None:
+        """Temperature [F]; None unless `status` is ``"found"``."""
+    @property
+    def kind(self) -> str:
+        """Kind of phase."""
+    @property
+    def status(self) -> str:
+        """``"found"``, ``"never present"``, ``"still present"`` or ``"not known"``."""
+    @property
+    def intervals(self) -> list[PhaseField]:
+        """Where the kind is present."""
+    @property
+    def text(self) -> str:
+        """The answer, or why there is none."""
+
+def dissolution_temperature(
+    steel: CompiledSteel,
+    kind: str,
+    kelvin: tuple[float, float],
+    options: SoakOptions,
+    search: SearchOptions,
+    progress: Callable[[int], object] | None,
+) -> Dissolution: ...
+
+# bind_temperature_search.cpp
+
+class Crossing(_Compiled):
+    """A temperature with the wanted value."""
+
+    @property
+    def kelvin(self) -> float:
+        """Temperature [K]."""
+    @property
+    def celsius(self) -> float:
+        """Temperature [C]."""
+    @property
+    def fahrenheit(self) -> float:
+        """Temperature [F]."""
+    @property
+    def bracket_width(self) -> float:
+        """[K]"""
+    @property
+    def kind(self) -> str:
+        """``"crossing"``, or ``"jump"``: the quantity jumps across the value."""
+    @property
+    def rising(self) -> bool:
+        """It grows with temperature."""
+    @property
+    def value(self) -> float:
+        """Of `state`."""
+    @property
+    def below(self) -> float:
+        """Value at the low end of the bracket."""
+    @property
+    def above(self) -> float:
+        """Value at the high end of the bracket."""
+    @property
+    def state(self) -> State:
+        """The soak at this temperature; for a jump that below it."""
+
+class TemperatureSearch(_Compiled):
+    """All temperatures at which a quantity has a value."""
+
+    @property
+    def kelvin(self) -> tuple[float, float]:
+        """The range that was asked for [K]."""
+    @property
+    def celsius(self) -> tuple[float, float]:
+        """The range that was asked for [C]."""
+    @property
+    def fahrenheit(self) -> tuple[float, float]:
+        """The range that was asked for [F]."""
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def quantity(self) -> str:
+        """Name of the quantity."""
+    @property
+    def unit(self) -> str:
+        """Of the quantity."""
+    @property
+    def target(self) -> float:
+        """The value that was asked for."""
+    @property
+    def status(self) -> str:
+        """How it ended.
+
+        ``"found"``, ``"never reached"``, ``"always equal"``, ``"not computable"`` or
+        ``"not known"``.
+        """
+    @property
+    def crossings(self) -> list[Crossing]:
+        """Upwards."""
+    @property
+    def equal_kelvin(self) -> list[tuple[float, float]]:
+        """Where it has the value throughout [K]."""
+    @property
+    def lowest(self) -> tuple[float, float]:
+        """(value, temperature [K]) of the soak with the lowest value."""
+    @property
+    def highest(self) -> tuple[float, float]:
+        """(value, temperature [K]) of the soak with the highest value."""
+    @property
+    def gaps(self) -> list[PhaseGap]:
+        """Upwards."""
+    @property
+    def soaks(self) -> int:
+        """Number that the search took."""
+    @property
+    def stopped(self) -> str:
+        """Why the range was not searched to its end; else empty."""
+    @property
+    def text(self) -> str:
+        """The answer, or why there is none."""
+    @property
+    def analysis(self) -> MillAnalysis:
+        """The mill certificate."""
+    @property
+    def parameters(self) -> str:
+        """Title and edition of the parameter file."""
+    @property
+    def complete(self) -> bool:
+        """True when nothing in the range is unknown."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct warnings of all states."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table (pandas): one row per crossing."""
+
+def temperature_for(
+    steel: CompiledSteel,
+    quantity: Quantity,
+    value: float,
+    kelvin: tuple[float, float],
+    options: SoakOptions,
+    search: SearchOptions,
+    progress: Callable[[int], object] | None,
+) -> TemperatureSearch: ...
+
+# bind_matching_temperature.cpp
+
+class MatchingTemperature(_Compiled):
+    """The temperatures at which another steel has the value of a reference."""
+
+    @property
+    def reference(self) -> State:
+        """The soak to be matched."""
+    @property
+    def value(self) -> float:
+        """Of the quantity in `reference`."""
+    @property
+    def search(self) -> TemperatureSearch:
+        """Of the other steel: status and crossings."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table (pandas): one row per crossing, with the reference."""
+
+def matching_temperature(
+    reference: State,
+    steel: CompiledSteel,
+    quantity: Quantity,
+    kelvin: tuple[float, float],
+    options: SoakOptions,
+    search: SearchOptions,
+    progress: Callable[[int], object] | None,
+) -> MatchingTemperature: ...
+
+# bind_hardening_window.cpp
+
+class WindowRules(_Compiled):
+    """Rules of a hardening window."""
+
+    def __init__(
+        self,
+        *,
+        no_ferrite: bool,
+        hardness: Quantity | None,
+        least_hardness: float,
+        pinning_kind: str,
+        least_pinning_volume_percent: float | None,
+        solidus_margin: float = 30.0,
+    ) -> None: ...
+
+class WindowSpan(_Compiled):
+    """Where one rule holds, or all of them."""
+
+    @property
+    def kelvin(self) -> tuple[float, float]:
+        """(low, high) [K]."""
+    @property
+    def celsius(self) -> tuple[float, float]:
+        """(low, high) [C]."""
+    @property
+    def fahrenheit(self) -> tuple[float, float]:
+        """(low, high) [F]."""
+    @property
+    def floor_rule(self) -> str:
+        """What sets the low end."""
+    @property
+    def ceiling_rule(self) -> str:
+        """What sets the high end."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class RuleSpans(_Compiled):
+    """One rule, and where it holds."""
+
+    @property
+    def rule(self) -> str:
+        """``"ferrite"``, ``"hardness"``, ``"pinning"`` or ``"solidus"``."""
+    @property
+    def text(self) -> str:
+        """The rule in words."""
+    @property
+    def spans(self) -> list[WindowSpan]:
+        """Upwards."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class HardeningWindow(_Compiled):
+    """Between which temperatures a steel can be hardened."""
+
+    @property
+    def kelvin(self) -> tuple[float, float] | None:
+        """(floor, ceiling) of the lowest window [K]; None when there is none."""
+    @property
+    def celsius(self) -> tuple[float, float] | None:
+        """(floor, ceiling) of the lowest window [C]; None when there is none."""
+    @property
+    def fahrenheit(self) -> tuple[float, float] | None:
+        """(floor, ceiling) of the lowest window [F]; None when there is none."""
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def status(self) -> str:
+        """``"found"``, ``"no window"`` or ``"not known"``."""
+    @property
+    def floor_rule(self) -> str:
+        """What sets the floor.
+
+        ``"range"``, ``"ferrite"``, ``"hardness"``, ``"pinning"``, ``"solidus"`` or
+        ``"unknown"``.
+        """
+    @property
+    def ceiling_rule(self) -> str:
+        """What sets the ceiling; one of the words of `floor_rule`."""
+    @property
+    def spans(self) -> list[WindowSpan]:
+        """All windows, upwards."""
+    @property
+    def rules(self) -> list[RuleSpans]:
+        """Every rule, and where it holds."""
+    @property
+    def at_floor(self) -> State:
+        """The soak there; not usable when there is no window."""
+    @property
+    def at_ceiling(self) -> State:
+        """The soak there; not usable when there is no window."""
+    @property
+    def remarks(self) -> list[str]:
+        """What to know."""
+    @property
+    def text(self) -> str:
+        """The answer, or why there is none."""
+    @property
+    def analysis(self) -> MillAnalysis:
+        """The mill certificate."""
+    @property
+    def parameters(self) -> str:
+        """Title and edition of the parameter file."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """Of the soaks at both ends."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table (pandas): one row per rule and stretch."""
+
+def hardening_window(
+    steel: CompiledSteel,
+    rules: WindowRules,
+    kelvin: tuple[float, float],
+    options: SoakOptions,
+    search: SearchOptions,
+    progress: Callable[[int], object] | None,
+) -> HardeningWindow: ...
+
 # bind_sweep.cpp
 
 class Sweep(_Compiled):
@@ -663,6 +1212,7 @@ class SoakOptions(_Compiled):
         suppressed: Sequence[str],
         at_soak_temperature: bool,
         solve: SolveOptions,
+        prove_every: int,
     ) -> None: ...
 
 class CompiledSteel(_Compiled):
@@ -698,6 +1248,431 @@ class CompiledSteel(_Compiled):
         """Many soaks; `progress` gets the number done and stops the work by False."""
     def brief(self) -> str:
         """One line."""
+
+# bind_matrix_twin.cpp
+
+class MakeableSteps(_Compiled):
+    """Steps to which weight percents are rounded."""
+
+    def __init__(self, steps: dict[str, float] = ..., others: float = 0.05) -> None: ...
+    @staticmethod
+    def none() -> MakeableSteps:
+        """Leaves every number as it is."""
+    @property
+    def steps(self) -> dict[str, float]:
+        """Element -> step [weight percent]."""
+    @property
+    def others(self) -> float:
+        """Of elements not listed [weight percent]."""
+    @property
+    def round(self) -> bool:
+        """False: nothing is rounded."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class TwinStudy(_Compiled):
+    """A matrix twin and its residual carbide at the same and at other temperatures."""
+
+    @property
+    def reference(self) -> State:
+        """The full-carbide steel at the soak."""
+    @property
+    def exact(self) -> dict[str, float]:
+        """Its matrix before rounding [weight percent]."""
+    @property
+    def twin(self) -> Steel:
+        """The steel made from it."""
+    @property
+    def same(self) -> State:
+        """The twin at the same soak."""
+    @property
+    def others(self) -> Sweep:
+        """The twin at the other temperatures."""
+
+def matrix_twin(
+    steel: CompiledSteel, state: State, steps: MakeableSteps, keep_not_modelled: bool
+) -> CompiledSteel:
+    """See gibbsteel.Steel.matrix_twin."""
+
+def matrix_twin_at(
+    steel: CompiledSteel, kelvin: float, steps: MakeableSteps, keep_not_modelled: bool
+) -> CompiledSteel:
+    """The same from a soak."""
+
+def twin_study(
+    steel: CompiledSteel,
+    kelvin: float,
+    others: Sequence[float],
+    steps: MakeableSteps,
+    keep_not_modelled: bool,
+) -> TwinStudy:
+    """See gibbsteel.Steel.twin_study."""
+
+# bind_comparison.cpp
+
+class ComparisonRow(_Compiled):
+    """One number of every state that is compared."""
+
+    @property
+    def name(self) -> str:
+        """For instance ``"C in the matrix"``."""
+    @property
+    def unit(self) -> str:
+        """Such as ``"wt%"``; empty for a pure number."""
+    @property
+    def label(self) -> str:
+        """Name with the unit."""
+    @property
+    def values(self) -> list[float]:
+        """One per state; NaN where the state is not usable."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class Comparison(_Compiled):
+    """Steels, or soaks of one, side by side."""
+
+    @property
+    def states(self) -> list[State]:
+        """In the order given."""
+    @property
+    def rows(self) -> list[ComparisonRow]:
+        """Carbides, matrix, carbon activity, quantities that were asked for."""
+    def to_frame(self) -> pd.DataFrame:
+        """One row per state (pandas)."""
+    def __getitem__(self, name: str) -> ComparisonRow: ...
+    def __len__(self) -> int: ...
+
+def compare(states: Sequence[State], quantities: Sequence[Quantity]) -> Comparison:
+    """See gibbsteel.compare."""
+
+# bind_measured_carbide.cpp
+
+class MeasuredCarbide(_Compiled):
+    """Carbide of one kind, counted under the microscope."""
+
+    def __init__(
+        self,
+        kind: str,
+        volume_percent: float,
+        standard_deviation: float = 0.0,
+        smallest_counted: float | None = None,
+    ) -> None: ...
+    @property
+    def kind(self) -> str:
+        """For instance ``"M3C"``."""
+    @property
+    def volume_percent(self) -> float:
+        """Of the steel."""
+    @property
+    def standard_deviation(self) -> float:
+        """Of the count [volume percent]; 0 when not known."""
+    @property
+    def smallest_counted(self) -> float | None:
+        """Smallest particle that was counted [micrometre]."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class CarbideInBalance(_Compiled):
+    """A carbide as it entered the balance of a short soak."""
+
+    @property
+    def kind(self) -> str:
+        """For instance ``"M3C"``."""
+    @property
+    def volume_percent(self) -> float:
+        """As measured or kept."""
+    @property
+    def standard_deviation(self) -> float:
+        """Of the count [volume percent]."""
+    @property
+    def long_hold_volume(self) -> float:
+        """In the state that was started from [volume percent]."""
+    @property
+    def measured(self) -> bool:
+        """False: kept at the long-hold volume."""
+    @property
+    def composition(self) -> str:
+        """``"soak"`` or ``"annealed"``: where it was taken from."""
+    @property
+    def weight_percent(self) -> dict[str, float]:
+        """Composition used."""
+    @property
+    def other_source_exists(self) -> bool:
+        """True when the other source has the kind as well."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class MatrixBand(_Compiled):
+    """One element of the matrix and how sure it is [weight percent]."""
+
+    @property
+    def element(self) -> str:
+        """Symbol."""
+    @property
+    def value(self) -> float:
+        """As on the state."""
+    @property
+    def long_hold(self) -> float:
+        """In the state that was started from."""
+    @property
+    def standard_deviation(self) -> float:
+        """From those of the counts."""
+    @property
+    def other_composition(self) -> float:
+        """With the carbide composition of the other source."""
+    @property
+    def low(self) -> float:
+        """Lower of the two compositions, less two standard deviations."""
+    @property
+    def high(self) -> float:
+        """Higher of the two, plus two standard deviations."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class ShortSoak(_Compiled):
+    """The carbide that was seen, and the matrix that it leaves."""
+
+    @property
+    def state(self) -> State:
+        """With measured carbide; no equilibrium."""
+    @property
+    def measured(self) -> list[MeasuredCarbide]:
+        """As entered."""
+    @property
+    def carbides(self) -> list[CarbideInBalance]:
+        """As they entered the balance."""
+    @property
+    def bands(self) -> list[MatrixBand]:
+        """Elements of the matrix."""
+    @property
+    def annealed_kelvin(self) -> float:
+        """Annealing temperature for carbide compositions [K]."""
+    def band(self, element: str) -> MatrixBand:
+        """The band of one element."""
+
+def with_measured_carbide(
+    state: State,
+    measured: Sequence[MeasuredCarbide],
+    composition: str,
+    annealed_kelvin: float | None,
+    unlisted: str,
+    parameters: ParameterSet | None,
+) -> ShortSoak:
+    """See gibbsteel.State.with_measured_carbide."""
+
+# bind_composition_for.cpp
+
+class CompositionCrossing(_Compiled):
+    """A composition at which the quantity has the value."""
+
+    @property
+    def weight_percent(self) -> float:
+        """Of the element."""
+    @property
+    def bracket_width(self) -> float:
+        """[weight percent]"""
+    @property
+    def kind(self) -> str:
+        """``"crossing"`` or ``"jump"``."""
+    @property
+    def rising(self) -> bool:
+        """The quantity grows with the element."""
+    @property
+    def value(self) -> float:
+        """Of `state`."""
+    @property
+    def below(self) -> float:
+        """At the low end of the bracket."""
+    @property
+    def above(self) -> float:
+        """At the high end of the bracket."""
+    @property
+    def state(self) -> State:
+        """The soak at this composition."""
+
+class CompositionSearch(_Compiled):
+    """All weight percents of one element at which a quantity has a value."""
+
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def element(self) -> str:
+        """The one that is varied."""
+    @property
+    def quantity(self) -> str:
+        """Name of the quantity."""
+    @property
+    def unit(self) -> str:
+        """Unit of the quantity."""
+    @property
+    def target(self) -> float:
+        """The wanted value."""
+    @property
+    def celsius(self) -> float:
+        """Temperature of the soaks."""
+    @property
+    def range(self) -> tuple[float, float]:
+        """Lowest and highest weight percent."""
+    @property
+    def status(self) -> str:
+        """``"found"``, ``"never reached"``, ..."""
+    @property
+    def crossings(self) -> list[CompositionCrossing]:
+        """Upwards."""
+    @property
+    def weight_percents(self) -> list[float]:
+        """Those of the crossings."""
+    @property
+    def equal(self) -> list[tuple[float, float]]:
+        """Where the quantity has the value throughout."""
+    @property
+    def lowest(self) -> float:
+        """Lowest value of all soaks of the search."""
+    @property
+    def highest(self) -> float:
+        """Highest value of all soaks of the search."""
+    @property
+    def soaks(self) -> int:
+        """That the search took."""
+    @property
+    def stopped(self) -> str:
+        """Why the range is not searched to its end; else empty."""
+    @property
+    def text(self) -> str:
+        """One sentence: the answer, or why there is none."""
+    @property
+    def complete(self) -> bool:
+        """The whole range is known."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct warnings of the states."""
+
+def composition_for(
+    steel: CompiledSteel,
+    element: str,
+    quantity: Quantity,
+    value: float,
+    low: float,
+    high: float,
+    kelvin: float,
+    options: SoakOptions,
+    steps: int = 40,
+    tolerance: float = 0.0001,
+) -> CompositionSearch:
+    """See gibbsteel.Steel.composition_for."""
+
+# bind_design.cpp
+
+class DesignTarget(_Compiled):
+    """One number of a soak and what it shall be."""
+
+    def __init__(
+        self,
+        quantity: Quantity,
+        kelvin: float,
+        sense: str,
+        wanted: float,
+        tolerance: float | None = None,
+    ) -> None: ...
+    @property
+    def quantity(self) -> Quantity:
+        """What the target is about."""
+    @property
+    def kelvin(self) -> float:
+        """Temperature of the soak."""
+    @property
+    def sense(self) -> str:
+        """``"equal"``, ``"at least"`` or ``"at most"``."""
+    @property
+    def wanted(self) -> float:
+        """In the unit of the quantity."""
+    @property
+    def tolerance(self) -> float:
+        """How far off still counts as met, in the unit of the quantity."""
+
+def matrix_targets(state: State, elements: Sequence[str]) -> list[DesignTarget]:
+    """See gibbsteel.matrix_targets."""
+
+class TargetOutcome(_Compiled):
+    """How a target came out."""
+
+    @property
+    def name(self) -> str:
+        """Of the quantity."""
+    @property
+    def unit(self) -> str:
+        """Of the quantity."""
+    @property
+    def celsius(self) -> float:
+        """Temperature of the soak."""
+    @property
+    def sense(self) -> str:
+        """``"equal"``, ``"at least"`` or ``"at most"``."""
+    @property
+    def wanted(self) -> float:
+        """In the unit of the quantity."""
+    @property
+    def tolerance(self) -> float:
+        """How far off still counts as met."""
+    @property
+    def value(self) -> float:
+        """Of the final soak."""
+    @property
+    def miss(self) -> float:
+        """Value less wanted; 0 for a limit that is kept."""
+    @property
+    def met(self) -> bool:
+        """The miss is within the tolerance."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class Design(_Compiled):
+    """A composition, and how it meets its targets."""
+
+    @property
+    def status(self) -> str:
+        """``"met"``, ``"compromise"``, ``"infeasible"`` or ``"not converged"``."""
+    @property
+    def steel(self) -> Steel:
+        """The result."""
+    @property
+    def weight_percent(self) -> dict[str, float]:
+        """Of the elements that were free."""
+    @property
+    def at_bound(self) -> list[str]:
+        """Elements held back by a bound."""
+    @property
+    def targets(self) -> list[TargetOutcome]:
+        """How each came out."""
+    @property
+    def states(self) -> list[State]:
+        """Final soaks, one per temperature of the targets."""
+    @property
+    def soaks(self) -> int:
+        """That the search took."""
+    @property
+    def starts(self) -> int:
+        """That were followed."""
+    @property
+    def text(self) -> str:
+        """One sentence: the answer, or why there is none."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct warnings of the final soaks."""
+
+def design(
+    start: CompiledSteel,
+    elements: Sequence[tuple[str, float, float]],
+    targets: Sequence[DesignTarget],
+    starts: int = 6,
+    candidates: int = 24,
+    most_steps: int = 80,
+    *,
+    steps: MakeableSteps,
+    soak: SoakOptions,
+) -> Design:
+    """See gibbsteel.design."""
 
 # bind_report.cpp
 
@@ -746,12 +1721,11 @@ class Report(_Compiled):
     def save(self, path: str | os.PathLike[str]) -> None: ...
     def _repr_html_(self) -> str: ...
 
-def state_report(
-    state: State,
-    estimates: Sequence[tuple[str, float, float, float, str, str]],
-    digits: int,
-) -> Report:
+def state_report(state: State, quench: HardeningOptions) -> Report:
     """The page of a state."""
+
+def state_title(state: State) -> str:
+    """Steel, temperature, and what the numbers are."""
 
 def sweep_report(sweep: Sweep) -> Report:
     """The page of a sweep."""
@@ -801,3 +1775,938 @@ def sensitivities(
     all_parameters: bool,
 ) -> Sensitivities:
     """Soaks and differentiates, Eq. (S1) to (S5)."""
+
+# bind_estimate.cpp
+
+class Estimate(_Compiled):
+    """A number with its band and where it comes from."""
+
+    @property
+    def name(self) -> str:
+        """For instance ``"martensite start"``."""
+    @property
+    def value(self) -> float:
+        """In `unit`; NaN when there is none, `remarks` then says why."""
+    @property
+    def low(self) -> float:
+        """About two in three measurements lie between low and high."""
+    @property
+    def high(self) -> float:
+        """Upper end of the band."""
+    @property
+    def unit(self) -> str:
+        """``"C"``, ``"vol%"``, ``"HV"``, ``"HRC"``, ``"um"``."""
+    @property
+    def equation(self) -> str:
+        """Key of the equation, and what was added to it."""
+    @property
+    def source(self) -> str:
+        """Citation of the equation."""
+    @property
+    def in_range(self) -> bool:
+        """False: an input lies outside the stated range of the equation."""
+    @property
+    def remarks(self) -> list[str]:
+        """What to know about it."""
+    @property
+    def known(self) -> bool:
+        """False when there is no value."""
+    def __float__(self) -> float: ...
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+def hrc_from_hv(hv: float) -> float:
+    """Rockwell C from Vickers, Eq. (H21)."""
+
+def hv_from_hrc(hrc: float) -> float:
+    """Vickers from Rockwell C, Eq. (H21)."""
+
+def carbide_hardness(kind: str) -> float:
+    """Hardness of a kind of carbide [HV]."""
+
+def mixture_hardness(
+    *, martensite: float, austenite: float, carbide: float, carbide_hv: float
+) -> float:
+    """Martensite [HV] with fractions of austenite and carbide, Eq. (H20)."""
+
+def quenched_hardness(
+    *, martensite: float, austenite: float, carbide: float, carbide_hv: float
+) -> float:
+    """Eq. (H20) as it is used for estimates, with at most 12 % carbide [HV]."""
+
+class TradeIndices(_Compiled):
+    """The trade's rules of thumb, from weight percents."""
+
+    @property
+    def molybdenum_equivalent(self) -> float:
+        """Mo + W/2, Eq. (H26)."""
+    @property
+    def carbon_balance(self) -> float:
+        """C - 0.033W - 0.063Mo - 0.06Cr - 0.2V, Eq. (H27)."""
+    @property
+    def pitting_index(self) -> float:
+        """Cr + 3.3(Mo + W/2) + 16N, Eq. (H28)."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+def trade_indices(weight_percent: dict[str, float]) -> TradeIndices:
+    """TradeIndices of a composition in weight percent."""
+
+class HardeningFamily(_Compiled):
+    """What one family of steels needs beside the general equations."""
+
+    @property
+    def key(self) -> str:
+        """By which it is chosen: ``"high-speed"``."""
+    @property
+    def name(self) -> str:
+        """In words."""
+    @property
+    def rule(self) -> str:
+        """Composition by which it is chosen [wt% of the steel]."""
+    @property
+    def start_offset(self) -> float:
+        """Added to the martensite start of Eq. (H12) [C]."""
+    @property
+    def start_error(self) -> float:
+        """Standard deviation [C]."""
+    @property
+    def start_scatter(self) -> float:
+        """Of the records about the offset [C]."""
+    @property
+    def start_records(self) -> int:
+        """Number of records behind the offset."""
+    @property
+    def transformation_rate(self) -> float:
+        """In Eq. (H13) [1/C]."""
+    @property
+    def retained_error(self) -> float:
+        """Standard deviation of the fraction of retained austenite."""
+    @property
+    def retained_records(self) -> int:
+        """Number of records behind the rate; 0: the published rate."""
+    @property
+    def hardness_offset(self) -> float:
+        """Added to the as-quenched hardness [HV]."""
+    @property
+    def hardness_error(self) -> float:
+        """Standard deviation [HV]."""
+    @property
+    def hardness_records(self) -> int:
+        """Number of records behind the offset."""
+    @property
+    def fitted(self) -> str:
+        """Which records."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+def hardening_families() -> list[HardeningFamily]:
+    """All families."""
+
+# bind_property_equations.cpp
+
+class PropertyInput(_Compiled):
+    """What an equation may read; each kind reads its own part."""
+
+    def __init__(
+        self,
+        weight_percent: dict[str, float],
+        *,
+        martensite_start: float = ...,
+        coldest_celsius: float = ...,
+        cooling_rate: float = ...,
+        particle_diameter: float = ...,
+        carbide_fraction: float = ...,
+    ) -> None: ...
+    @property
+    def weight_percent(self) -> dict[str, float]:
+        """Of the austenite."""
+    @property
+    def martensite_start(self) -> float:
+        """[C], for retained austenite."""
+    @property
+    def coldest_celsius(self) -> float:
+        """Coldest temperature of the quench [C]."""
+    @property
+    def cooling_rate(self) -> float:
+        """At 700 C [C/h], for martensite hardness."""
+    @property
+    def particle_diameter(self) -> float:
+        """Mean of the carbide [um], for grain pinning."""
+    @property
+    def carbide_fraction(self) -> float:
+        """Of the volume, 0 to 1, for grain pinning."""
+
+class PropertySlope(_Compiled):
+    """Derivatives of an equation with respect to what it reads."""
+
+    @property
+    def weight_percent(self) -> dict[str, float]:
+        """Per wt%; elements that do not matter left out."""
+    @property
+    def martensite_start(self) -> float:
+        """Per C."""
+    @property
+    def carbide_fraction(self) -> float:
+        """Per unit of the fraction."""
+
+class PropertyEquation(_Compiled):
+    """One equation of the trade."""
+
+    @property
+    def kind(self) -> str:
+        """``"martensite start"``, ``"retained austenite"``, ..."""
+    @property
+    def unit(self) -> str:
+        """Of what it gives: ``"C"``, ``""`` (a fraction), ``"HV"``, ``"um"``."""
+    @property
+    def key(self) -> str:
+        """By which it is chosen."""
+    @property
+    def label(self) -> str:
+        """``"H7"``; empty for your own."""
+    @property
+    def formula(self) -> str:
+        """As text, weight percents of the austenite."""
+    @property
+    def source(self) -> str:
+        """Citation."""
+    @property
+    def ranges(self) -> dict[str, tuple[float, float]]:
+        """Element -> (low, high) [wt%] within which the source says it holds."""
+    @property
+    def elements(self) -> list[str]:
+        """That it has a term for; empty when not known."""
+    @property
+    def error(self) -> float:
+        """Typical, one standard deviation, in the unit."""
+    @property
+    def note(self) -> str:
+        """What to know when using it."""
+    def value(self, input: PropertyInput) -> float:
+        """What it gives."""
+    def slope_at(self, input: PropertyInput) -> PropertySlope:
+        """Its derivatives."""
+
+class PropertyEquations(_Compiled):
+    """The equations to choose from; never changes."""
+
+    def __init__(self) -> None: ...
+    @property
+    def all(self) -> list[PropertyEquation]:
+        """The built-in ones, then your own."""
+    def keys(self, kind: str) -> list[str]:
+        """Keys of one kind."""
+    def at(self, kind: str, key: str) -> PropertyEquation:
+        """By kind and key."""
+    def with_equation(
+        self,
+        kind: str,
+        key: str,
+        value: Callable[[PropertyInput], float],
+        *,
+        formula: str = "",
+        source: str = "",
+        ranges: dict[str, tuple[float, float]] = ...,
+        elements: Sequence[str] = ...,
+        error: float = 0.0,
+        note: str = "",
+    ) -> PropertyEquations:
+        """These and one more; `value` is called with a PropertyInput."""
+    def __len__(self) -> int: ...
+
+# bind_hardening.cpp
+
+class HardeningOptions(_Compiled):
+    """Settings of hardening estimates; None is the default of C++."""
+
+    def __init__(
+        self,
+        *,
+        coldest_kelvin: float | None,
+        family: str | None,
+        martensite_start: str | None,
+        retained_austenite: str | None,
+        martensite_hardness: str | None,
+        grain_pinning: str | None,
+        particle_diameter: float | None,
+        cooling_rate: float | None,
+        equations: PropertyEquations | None,
+    ) -> None: ...
+
+class HardeningEstimates(_Compiled):
+    """What quenching makes of a soaked steel."""
+
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def soak_kelvin(self) -> float:
+        """Soak temperature [K]."""
+    @property
+    def soak_celsius(self) -> float:
+        """Soak temperature [C]."""
+    @property
+    def coldest_kelvin(self) -> float:
+        """Coldest temperature of the quench [K]."""
+    @property
+    def coldest_celsius(self) -> float:
+        """Coldest temperature of the quench [C]."""
+    @property
+    def family(self) -> HardeningFamily:
+        """The family that the estimates are made for."""
+    @property
+    def family_chosen(self) -> bool:
+        """True: named by the caller; False: by composition."""
+    @property
+    def austenite(self) -> dict[str, float]:
+        """Weight percents that the equations got."""
+    @property
+    def austenite_percent(self) -> float:
+        """Austenite of the matrix, before the quench [vol%]."""
+    @property
+    def martensite_start(self) -> Estimate:
+        """[C]"""
+    @property
+    def retained_austenite(self) -> Estimate:
+        """[vol% of the steel]"""
+    @property
+    def retained_austenite_of_matrix(self) -> Estimate:
+        """[vol% of the matrix]"""
+    @property
+    def hardness_hv(self) -> Estimate:
+        """As quenched [HV]."""
+    @property
+    def hardness_hrc(self) -> Estimate:
+        """As quenched [HRC]."""
+    @property
+    def grain_diameter(self) -> Estimate:
+        """Austenite grain limit [um]."""
+    @property
+    def matrix_indices(self) -> TradeIndices:
+        """Of all matrix phases together."""
+    @property
+    def steel_indices(self) -> TradeIndices:
+        """Of the whole certificate."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """What to know about these estimates."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+def _hardening(state: State, options: HardeningOptions) -> HardeningEstimates:
+    """Estimates of what a quench from this state gives."""
+
+def quantity_martensite_start(options: HardeningOptions) -> Quantity:
+    """[C]"""
+
+def quantity_retained_austenite(options: HardeningOptions) -> Quantity:
+    """[vol% of the steel]"""
+
+def quantity_hardness_hv(options: HardeningOptions) -> Quantity:
+    """As quenched [HV]."""
+
+def quantity_hardness_hrc(options: HardeningOptions) -> Quantity:
+    """As quenched [HRC]."""
+
+# bind_tolerance_parts.cpp
+
+class TolerancedInput(_Compiled):
+    """One thing that scatters: an element, the furnace or segregation."""
+
+    @property
+    def name(self) -> str:
+        """An element, "temperature" or "segregation"."""
+    @property
+    def unit(self) -> str:
+        """Unit of the numbers."""
+    @property
+    def nominal(self) -> float:
+        """Of the steel, or as asked for."""
+    @property
+    def low(self) -> float:
+        """End of the box: limit or two deviations."""
+    @property
+    def high(self) -> float:
+        """End of the box: limit or two deviations."""
+    @property
+    def given_deviation(self) -> float:
+        """Of the normal distribution given; 0 for a range."""
+    @property
+    def mean(self) -> float:
+        """Of the distribution."""
+    @property
+    def standard_deviation(self) -> float:
+        """Of the distribution."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class Contribution(_Compiled):
+    """How much one input matters for one quantity."""
+
+    @property
+    def input(self) -> str:
+        """Name of the input."""
+    @property
+    def slope(self) -> float:
+        """Derivative; NaN when unknown."""
+    @property
+    def scatter(self) -> float:
+        """Scatter that the input causes alone."""
+    @property
+    def share(self) -> float:
+        """Of the first-order variance, 0 to 1."""
+    @property
+    def sampled_share(self) -> float:
+        """Squared correlation over the samples, 0 to 1."""
+
+class FirstOrderBand(_Compiled):
+    """From the derivatives. NaN where unknown."""
+
+    @property
+    def mean(self) -> float: ...
+    @property
+    def standard_deviation(self) -> float: ...
+    @property
+    def lowest(self) -> float:
+        """Over the box, if all were linear."""
+    @property
+    def highest(self) -> float:
+        """Over the box, if all were linear."""
+    @property
+    def one_sided(self) -> bool:
+        """True: a phase change is close by."""
+    @property
+    def remark(self) -> str:
+        """Why one-sided or unknown; else empty."""
+
+class SampledBand(_Compiled):
+    """From the samples. NaN without any."""
+
+    @property
+    def count(self) -> int:
+        """Samples that have this number."""
+    @property
+    def mean(self) -> float: ...
+    @property
+    def standard_deviation(self) -> float: ...
+    @property
+    def lowest(self) -> float:
+        """Of the samples, not a bound."""
+    @property
+    def highest(self) -> float:
+        """Of the samples, not a bound."""
+    @property
+    def percentiles(self) -> list[float]:
+        """As ToleranceBand.percentiles."""
+
+class WorstCorner(_Compiled):
+    """Worst corner of the box that was found: a search, not a proof."""
+
+    @property
+    def value(self) -> float:
+        """NaN when not searched."""
+    @property
+    def inputs(self) -> list[float]:
+        """As ToleranceBand.inputs."""
+
+class QuantityBand(_Compiled):
+    """The band of one quantity."""
+
+    @property
+    def name(self) -> str: ...
+    @property
+    def unit(self) -> str: ...
+    @property
+    def label(self) -> str:
+        """Name with the unit."""
+    @property
+    def nominal(self) -> float:
+        """Of the nominal state."""
+    @property
+    def first_order(self) -> FirstOrderBand: ...
+    @property
+    def sampled(self) -> SampledBand: ...
+    @property
+    def lowest_corner(self) -> WorstCorner: ...
+    @property
+    def highest_corner(self) -> WorstCorner: ...
+    @property
+    def contributions(self) -> list[Contribution]:
+        """As ToleranceBand.inputs."""
+
+class PhaseShare(_Compiled):
+    """How often a kind of phase is there."""
+
+    @property
+    def kind(self) -> str: ...
+    @property
+    def nominal(self) -> bool:
+        """Present in the nominal state."""
+    @property
+    def share(self) -> float:
+        """Of the usable samples, 0 to 1."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class UnusableSample(_Compiled):
+    """A sample or corner that gave no result."""
+
+    @property
+    def inputs(self) -> list[float]:
+        """As ToleranceBand.inputs."""
+    @property
+    def reason(self) -> str: ...
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+# bind_tolerance.cpp
+
+class HeatTolerances(_Compiled):
+    """What scatters."""
+
+    def __init__(
+        self,
+        *,
+        ranges: Sequence[tuple[str, float, float]],
+        standard_deviations: dict[str, float],
+        furnace_error: float,
+        segregation_percent: float,
+    ) -> None: ...
+
+class ToleranceOptions(_Compiled):
+    """Settings of a tolerance band."""
+
+    def __init__(
+        self,
+        soak: SoakOptions,
+        samples: int,
+        seed: int,
+        percentiles: Sequence[float],
+        corners: bool,
+        segregated_carbon: str,
+        threads: int,
+    ) -> None: ...
+
+class ToleranceBand(_Compiled):
+    """What scatter of heat, furnace and place does to a state."""
+
+    @property
+    def nominal(self) -> State:
+        """The State of the steel as it is."""
+    @property
+    def inputs(self) -> list[TolerancedInput]:
+        """What scatters."""
+    @property
+    def segregated_carbon(self) -> str:
+        """What carbon does where the alloy content is segregated."""
+    @property
+    def percentiles(self) -> list[float]: ...
+    @property
+    def quantities(self) -> list[QuantityBand]: ...
+    @property
+    def phases(self) -> list[PhaseShare]:
+        """How often each phase is there."""
+    @property
+    def samples_asked(self) -> int: ...
+    @property
+    def samples(self) -> int:
+        """Soaked, the unusable ones included."""
+    @property
+    def corners(self) -> int:
+        """Distinct corners soaked."""
+    @property
+    def cancelled(self) -> bool:
+        """True: holds the part that is done."""
+    @property
+    def unusable(self) -> list[UnusableSample]:
+        """Samples left out, with the reason."""
+    @property
+    def unusable_corners(self) -> list[UnusableSample]: ...
+    @property
+    def warnings(self) -> list[SoakWarning]: ...
+    @property
+    def usable(self) -> bool:
+        """False: the nominal state is not usable, and nothing else was soaked."""
+    @property
+    def sample_inputs(self) -> _Array:
+        """Array (samples, inputs), as drawn; units as `inputs`."""
+    @property
+    def sample_values(self) -> _Array:
+        """Array (samples, quantities); NaN for an unusable sample."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table of the band (pandas), one row per quantity."""
+    def __getitem__(self, name: str) -> QuantityBand: ...
+    def __len__(self) -> int: ...
+
+def tolerance_band(
+    steel: CompiledSteel,
+    kelvin: float,
+    tolerances: HeatTolerances,
+    quantities: Sequence[Quantity],
+    options: ToleranceOptions,
+    progress: Callable[[int], object] | None,
+) -> ToleranceBand:
+    """See Steel.tolerance_band."""
+
+def default_quantities(state: State) -> list[Quantity]:
+    """What a tolerance band follows when nothing else is asked for."""
+
+# bind_parameter_band.cpp
+
+class ParameterBand(_Compiled):
+    """What the stated uncertainty of the parameter file does to a state."""
+
+    @property
+    def nominal(self) -> State:
+        """The State of the steel as it is."""
+    @property
+    def inputs(self) -> list[TolerancedInput]:
+        """What scatters."""
+    @property
+    def percentiles(self) -> list[float]: ...
+    @property
+    def quantities(self) -> list[QuantityBand]: ...
+    @property
+    def phases(self) -> list[PhaseShare]:
+        """How often each phase is there."""
+    @property
+    def samples_asked(self) -> int: ...
+    @property
+    def samples(self) -> int:
+        """Soaked, the unusable ones included."""
+    @property
+    def cancelled(self) -> bool:
+        """True: holds the part that is done."""
+    @property
+    def unusable(self) -> list[UnusableSample]:
+        """Samples left out, with the reason."""
+    @property
+    def warnings(self) -> list[SoakWarning]: ...
+    @property
+    def usable(self) -> bool:
+        """False: the nominal state is not usable, and nothing else was soaked."""
+    @property
+    def sample_inputs(self) -> _Array:
+        """Array (samples, inputs), as drawn; units as `inputs`."""
+    @property
+    def sample_values(self) -> _Array:
+        """Array (samples, quantities); NaN for an unusable sample."""
+    def to_frame(self) -> pd.DataFrame:
+        """Table of the band (pandas), one row per quantity."""
+    def __getitem__(self, name: str) -> QuantityBand: ...
+    def __len__(self) -> int: ...
+
+def parameter_band(
+    steel: CompiledSteel,
+    kelvin: float,
+    quantities: Sequence[Quantity],
+    soak: SoakOptions,
+    samples: int,
+    seed: int,
+    percentiles: Sequence[float],
+    threads: int,
+    progress: Callable[[int], object] | None,
+) -> ParameterBand:
+    """See Steel.parameter_band."""
+
+# bind_soak_grid.cpp
+
+class SweptVariable(_Compiled):
+    """What a grid sweeps: the temperature, or the weight percent of an element."""
+
+    def __init__(self, *, element: str, weight_percent: Sequence[float]) -> None: ...
+    @staticmethod
+    def _temperature(kelvin: Sequence[float]) -> SweptVariable: ...
+    @property
+    def name(self) -> str:
+        """``"temperature"``, or the symbol of an element."""
+    @property
+    def unit(self) -> str:
+        """``"C"`` (degrees Celsius) or ``"wt%"``."""
+    @property
+    def values(self) -> _Array:
+        """In the order given [unit]."""
+    @property
+    def label(self) -> str:
+        """``"temperature [C]"``, ``"C in the steel [wt%]"``."""
+    @property
+    def is_temperature(self) -> bool: ...
+    def __len__(self) -> int: ...
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SoakGrid(_Compiled):
+    """Soaks over two swept variables."""
+
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def analysis(self) -> MillAnalysis:
+        """Of the steel that the grid was made from."""
+    @property
+    def first(self) -> SweptVariable:
+        """The swept variable of the rows."""
+    @property
+    def second(self) -> SweptVariable:
+        """The swept variable of the columns."""
+    @property
+    def celsius(self) -> float | None:
+        """Soak temperature [C]; None where it is swept."""
+    @property
+    def parameters(self) -> str:
+        """Title and edition of the parameter file."""
+    @property
+    def parameters_hash(self) -> str:
+        """ParameterSet.content_hash of the parameter file."""
+    @property
+    def shape(self) -> tuple[int, int]:
+        """Rows, columns."""
+    @property
+    def states(self) -> list[State | None]:
+        """Row by row; None where the work was stopped before."""
+    @property
+    def cancelled(self) -> bool:
+        """True: stopped early, some cells are None."""
+    @property
+    def not_done(self) -> int:
+        """Number of cells that are None."""
+    @property
+    def failures(self) -> int:
+        """Number of soaks that are not usable."""
+    @property
+    def carbide_kinds(self) -> list[str]:
+        """Kinds of carbide that occur anywhere in the grid."""
+    def array(self, quantity: Quantity) -> _Array:
+        """Values of a quantity, shape `shape`; NaN where not done or not usable."""
+    def __getitem__(self, cell: tuple[int, int]) -> State | None: ...
+    def to_frame(self) -> pd.DataFrame:
+        """Table, one row per cell; see gibbsteel.grid_frames.grid_to_frame."""
+    def to_xarray(self) -> Any:
+        """Dataset (xarray); see gibbsteel.grid_frames.grid_to_xarray."""
+
+def soak_grid(
+    steel: CompiledSteel,
+    first: SweptVariable,
+    second: SweptVariable,
+    kelvin: float | None,
+    options: SoakOptions,
+    progress: Callable[[int], object] | None,
+) -> SoakGrid:
+    """Soaks at every pair of values."""
+
+class SectionOptions(_Compiled):
+    """Settings of a section map."""
+
+    def __init__(
+        self,
+        *,
+        temperature_tolerance: float = ...,
+        percent_tolerance: float = ...,
+        columns: int = ...,
+        rows: int = ...,
+        most_soaks: int = ...,
+        threads: int = ...,
+    ) -> None: ...
+    @property
+    def temperature_tolerance(self) -> float:
+        """What a boundary may be off [K]."""
+    @property
+    def percent_tolerance(self) -> float:
+        """What a boundary may be off [wt%]."""
+    @property
+    def columns(self) -> int:
+        """Of the mesh at the start."""
+    @property
+    def rows(self) -> int:
+        """Of the mesh at the start."""
+    @property
+    def most_soaks(self) -> int:
+        """The search stops there and says so."""
+    @property
+    def threads(self) -> int:
+        """0: all cores."""
+
+class SectionAxis(_Compiled):
+    """One axis of a section map."""
+
+    @property
+    def element(self) -> str:
+        """Symbol; empty for an axis of temperature."""
+    @property
+    def low(self) -> float:
+        """[`unit`]"""
+    @property
+    def high(self) -> float:
+        """[`unit`]"""
+    @property
+    def unit(self) -> str:
+        """``"wt%"`` or ``"C"``."""
+    @property
+    def label(self) -> str:
+        """``"C [wt%]"``, ``"temperature [C]"``."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SectionBoundary(_Compiled):
+    """A line between two fields."""
+
+    @property
+    def left(self) -> list[str]:
+        """Phases on the left, walking along the points."""
+    @property
+    def right(self) -> list[str]:
+        """Phases on the right."""
+    @property
+    def left_only(self) -> list[str]:
+        """Phases that vanish to the right."""
+    @property
+    def right_only(self) -> list[str]:
+        """Phases that vanish to the left."""
+    @property
+    def invariant(self) -> bool:
+        """True: a reaction at one temperature."""
+    @property
+    def closed(self) -> bool:
+        """True: the last point is the first."""
+    @property
+    def of_gap(self) -> bool:
+        """True: nothing is known on one side."""
+    @property
+    def points(self) -> _Array:
+        """Shape (n, 2), in the units of the axes."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SectionField(_Compiled):
+    """A region with one set of phases."""
+
+    @property
+    def phases(self) -> list[str]:
+        """Kinds; two of a kind are listed twice."""
+    @property
+    def label(self) -> str:
+        """``"austenite + M3C"``."""
+    @property
+    def label_point(self) -> tuple[float, float]:
+        """A point inside, as far from the outline as can be."""
+    @property
+    def label_room(self) -> float:
+        """Its distance from the outline, as a share of the axes."""
+    @property
+    def area_share(self) -> float:
+        """Of the map, 0 to 1."""
+    @property
+    def outline(self) -> _Array:
+        """Shape (n, 2); closed, the first point is not repeated."""
+    @property
+    def holes(self) -> list[_Array]:
+        """Outlines of the fields inside it."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SectionNode(_Compiled):
+    """A point where boundaries meet."""
+
+    @property
+    def at(self) -> tuple[float, float]:
+        """In the units of the axes."""
+    @property
+    def fields(self) -> list[str]:
+        """Labels of the fields around it."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SectionGap(_Compiled):
+    """A region of which nothing is known."""
+
+    @property
+    def outline(self) -> _Array:
+        """Shape (n, 2); no phase boundary."""
+    @property
+    def reason(self) -> str:
+        """Why nothing is known."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class SectionMap(_Compiled):
+    """Which phases are stable where."""
+
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def analysis(self) -> MillAnalysis:
+        """Of the steel that the axes change."""
+    @property
+    def x(self) -> SectionAxis:
+        """The axis to the right."""
+    @property
+    def y(self) -> SectionAxis:
+        """The axis upwards."""
+    @property
+    def celsius(self) -> float | None:
+        """Temperature of a map over two elements [C]; else None."""
+    @property
+    def x_tolerance(self) -> float:
+        """[unit of x]"""
+    @property
+    def y_tolerance(self) -> float:
+        """[unit of y]"""
+    @property
+    def boundaries(self) -> list[SectionBoundary]: ...
+    @property
+    def fields(self) -> list[SectionField]:
+        """Largest first."""
+    @property
+    def nodes(self) -> list[SectionNode]:
+        """Points where boundaries meet."""
+    @property
+    def gaps(self) -> list[SectionGap]:
+        """Regions of which nothing is known."""
+    @property
+    def warnings(self) -> list[SoakWarning]: ...
+    @property
+    def parameters(self) -> str:
+        """Title and edition of the parameter file."""
+    @property
+    def parameters_hash(self) -> str:
+        """ParameterSet.content_hash of the parameter file."""
+    @property
+    def soaks(self) -> int:
+        """Soaks that the search took."""
+    @property
+    def stopped(self) -> str:
+        """Why it is not complete; else empty."""
+    @property
+    def complete(self) -> bool:
+        """True when nothing in the map is unknown."""
+    def field_at(self, x: float, y: float) -> SectionField | None:
+        """The field that holds a point, or None."""
+    def to_frame(self) -> pd.DataFrame:
+        """Points of all boundaries; see gibbsteel.section_frames.section_to_frame."""
+
+def section_over_temperature(
+    steel: CompiledSteel,
+    element: str,
+    percent: tuple[float, float],
+    kelvin: tuple[float, float],
+    soak: SoakOptions,
+    options: SectionOptions,
+    progress: Callable[[int], object] | None,
+) -> SectionMap:
+    """Temperature against one element."""
+
+def section_over_elements(
+    steel: CompiledSteel,
+    first: str,
+    first_percent: tuple[float, float],
+    second: str,
+    second_percent: tuple[float, float],
+    kelvin: float,
+    soak: SoakOptions,
+    options: SectionOptions,
+    progress: Callable[[int], object] | None,
+) -> SectionMap:
+    """Two elements at one temperature."""

@@ -7,15 +7,23 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from . import _core
 from ._core import Quantity
+from .hardening import hardening_options
 
 __all__ = [
     "carbide_mass_percent",
     "carbide_volume_percent",
     "carbon_activity",
+    "hardening_quantity",
+    "hardness_hrc",
+    "hardness_hv",
+    "martensite_start",
     "mass_percent",
     "matrix",
+    "retained_austenite",
     "volume_percent",
 ]
 
@@ -48,3 +56,57 @@ def carbide_mass_percent() -> Quantity:
 def carbon_activity() -> Quantity:
     """Carbon activity relative to graphite."""
     return _core.quantity_carbon_activity()
+
+
+def martensite_start(**settings: Any) -> Quantity:
+    """Martensite start [C]; the settings are those of ``state.hardening()``."""
+    return _core.quantity_martensite_start(hardening_options(**settings))
+
+
+def retained_austenite(**settings: Any) -> Quantity:
+    """Retained austenite [vol% of the steel]; settings as `martensite_start`."""
+    return _core.quantity_retained_austenite(hardening_options(**settings))
+
+
+def hardness_hv(**settings: Any) -> Quantity:
+    """As-quenched hardness [HV]; settings as `martensite_start`."""
+    return _core.quantity_hardness_hv(hardening_options(**settings))
+
+
+def hardness_hrc(**settings: Any) -> Quantity:
+    """As-quenched hardness [HRC]; settings as `martensite_start`.
+
+    Examples
+    --------
+    >>> from gibbsteel import quantities
+    >>> quantities.hardness_hrc(coldest_celsius=-75)
+    <Quantity as-quenched hardness [HRC]>
+    """
+    return _core.quantity_hardness_hrc(hardening_options(**settings))
+
+
+def hardening_quantity(name: str, *settings: str) -> Quantity:
+    """One of the four above from texts ``"family=bearing"``: what pickle calls."""
+    given = dict(setting.split("=", 1) for setting in settings)
+
+    def number(key: str) -> float | None:
+        return float(given[key]) if key in given else None
+
+    options = _core.HardeningOptions(
+        coldest_kelvin=number("coldest_kelvin"),
+        family=given.get("family"),
+        martensite_start=given.get("martensite_start"),
+        retained_austenite=given.get("retained_austenite"),
+        martensite_hardness=given.get("martensite_hardness"),
+        grain_pinning=given.get("grain_pinning"),
+        particle_diameter=number("particle_diameter"),
+        cooling_rate=number("cooling_rate"),
+        equations=None,
+    )
+    made_by = {
+        "martensite_start": _core.quantity_martensite_start,
+        "retained_austenite": _core.quantity_retained_austenite,
+        "hardness_hv": _core.quantity_hardness_hv,
+        "hardness_hrc": _core.quantity_hardness_hrc,
+    }
+    return made_by[name](options)

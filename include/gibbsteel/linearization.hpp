@@ -36,8 +36,8 @@ struct PhaseDisturbance {
 /// What an input does at fixed potentials, amounts and site fractions.
 struct Disturbance {
   std::vector<double> overall;  ///< db/dx [mole fraction per unit]; empty: zero
-  /// As Equilibrium::present and ::absent; empty: zero. `dy` of absent ones is not
-  /// used.
+  /// As Equilibrium::present and Linearization::absent(), at the site fractions that
+  /// stand there; empty: zero. `dy` of absent ones is not used.
   std::vector<PhaseDisturbance> present, absent;
 };
 
@@ -53,6 +53,7 @@ struct EquilibriumSlope {
   double gibbs_energy = 0.0;
 };
 
+/// Work space is kept inside: one object for each thread.
 class Linearization {
  public:
   /// Factors once. Keep `system` alive.
@@ -68,6 +69,10 @@ class Linearization {
   /// False when amounts or potentials are left free (see SolveReport::unique): no
   /// derivative exists, and every slope is NaN.
   bool unique() const noexcept;
+
+  /// Equilibrium::absent with the site fractions of the minima to full precision: D
+  /// needs them to half as many digits as its slope.
+  const std::vector<PhasePoint>& absent() const noexcept;
 
   /// For any input. Lists that are empty count as zeros.
   EquilibriumSlope slope(const Disturbance& disturbance) const;

@@ -33,12 +33,15 @@ enum class SolveStatus {
   iteration_limit,  ///< stopped early; numbers are for diagnosis only
   stalled,          ///< no progress possible; numbers are for diagnosis only
   infeasible,       ///< the allowed phases cannot hold this composition
+  measured,         ///< no equilibrium: mass balance with carbide that was measured
 };
 
 /// What stands behind the claim that the minimum is the global one. Only ever appended.
 enum class Certificate {
   none,         ///< not tested, or a phase with a lower energy was left standing
   many_starts,  ///< tier 1: no phase found below the tangent plane from many starts
+  proof,        ///< tier 2: proven that no phase lies below it by more than a gap
+  covered,      ///< the same by concavity between two proven temperatures of a sweep
 };
 
 std::string_view to_string(SolveStatus) noexcept;
@@ -53,6 +56,13 @@ struct SolveOptions {
   int starts_per_phase = 20;
   double balance_tolerance = 1e-11;   ///< per element, relative, in (0, 1e-6]
   double stability_tolerance = 1e-3;  ///< [J/mol of atoms] below the plane, > 0
+  /// Certificate asked for. `proof` adds branch and prune over every phase after the
+  /// test from many starts: some ten milliseconds for most steels, seconds for a few.
+  /// When its budget runs out the result keeps `many_starts` and says how far it got.
+  Certificate certify = Certificate::many_starts;
+  double proof_gap = 0.1;       ///< [J/mol of atoms], >= 2 stability_tolerance
+  long proof_boxes = 1000000;   ///< per phase, >= 1
+  double proof_seconds = 10.0;  ///< in all, wall time, > 0
 
   /// Every option out of its range; empty when all are valid.
   std::vector<Problem> problems() const;
@@ -78,9 +88,17 @@ struct SolveReport {
   /// bound. At the exact temperature of a reaction the assemblage of one side is
   /// reported, as unique.
   bool unique = true;
+  /// With the certificates `proof` and `covered`: the Gibbs energy is proven to be no
+  /// more than this above the lowest possible one [J/mol of atoms], for the phases
+  /// allowed and the coefficients of the file at this temperature in double precision.
+  double proven_gap = kUnset;
+  long proof_boxes = 0;     ///< examined by branch and prune
+  std::string proof;        ///< how far the proof got; empty when not asked for
   double seconds = kUnset;  ///< wall time
 
-  /// True when converged and certified: every number may be used.
+  /// True when converged and certified: every number may be used. Also true for a
+  /// balance with measured carbide, whose potentials are unknown
+  /// (measured_carbide.hpp).
   bool usable() const noexcept;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< small table

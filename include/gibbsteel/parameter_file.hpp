@@ -28,6 +28,7 @@ struct FileLimits {
   std::size_t sublattices_per_phase = 6;
   std::size_t constituents_per_phase = 64;
   std::size_t terms_per_phase = 4'000;
+  std::size_t correlations = 200;
   std::size_t problems_reported = 200;  ///< then the list ends with "and more"
 };
 

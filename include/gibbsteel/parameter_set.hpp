@@ -11,37 +11,12 @@
 #include <utility>
 #include <vector>
 
+#include "gibbsteel/expression.hpp"
+
 namespace gibbsteel {
 
 /// Name that stands for an empty site; never an element.
 inline constexpr std::string_view kVacancy = "vacancy";
-
-/// T^exponent, or T ln T when times_log is set (then exponent is 1).
-struct TemperaturePower {
-  int exponent = 0;
-  bool times_log = false;
-  bool operator==(const TemperaturePower&) const = default;
-};
-
-struct TemperatureTerm {
-  TemperaturePower power;
-  double coefficient = 0.0;
-  bool operator==(const TemperatureTerm&) const = default;
-};
-
-/// `factor` times the named curve.
-struct CurveShare {
-  std::string curve;
-  double factor = 0.0;
-  bool operator==(const CurveShare&) const = default;
-};
-
-/// Sum of powers of T and of named curves; empty means 0.                      Eq. (P1)
-struct Expression {
-  std::vector<TemperatureTerm> terms;
-  std::vector<CurveShare> curves;
-  bool operator==(const Expression&) const = default;
-};
 
 enum class Kind { published, recalled, estimated };
 enum class Confidence { unstated, high, medium, low };
@@ -88,9 +63,10 @@ struct Term {
 };
 
 struct VolumeTerm {
-  std::vector<std::string> on;  ///< one constituent per sublattice
-  double cm3_per_mol = 0.0;     ///< per mole of formula units
-  Provenance provenance;        ///< `source` is empty where the file states none
+  std::vector<std::string> on;      ///< one constituent per sublattice
+  double cm3_per_mol = 0.0;         ///< per mole of formula units
+  double standard_deviation = 0.0;  ///< [cm3/mol]; 0 where the file states none
+  Provenance provenance;            ///< `source` is empty where the file states none
   bool operator==(const VolumeTerm&) const = default;
 };
 
@@ -158,6 +134,32 @@ struct Source {
   bool operator==(const Source&) const = default;
 };
 
+/// Which list of terms of a phase.
+enum class PhaseProperty { energy, curie_temperature, magnetic_moment };
+
+std::string_view to_string(PhaseProperty) noexcept;
+
+/// Names one coefficient of one term: everything as it stands in that term.
+struct CoefficientName {
+  std::string phase;
+  PhaseProperty property = PhaseProperty::energy;
+  std::vector<std::vector<std::string>> on;
+  std::optional<int> order;
+  TemperaturePower power;
+  bool operator==(const CoefficientName&) const = default;
+};
+
+/// How two coefficients that have a standard deviation vary together, -1 to 1.
+struct Correlation {
+  CoefficientName first, second;
+  double coefficient = 0.0;
+  Provenance provenance;
+  bool operator==(const Correlation&) const = default;
+};
+
+/// True when both are about the same two coefficients, in whatever order.
+bool same_pair(const Correlation& a, const Correlation& b) noexcept;
+
 /// Range of one element for which the parameters were chosen [weight percent].
 struct ElementRange {
   std::string symbol;
@@ -202,6 +204,7 @@ struct ParameterSet {
   std::vector<Element> elements;
   std::vector<Curve> curves;
   std::vector<Phase> phases;
+  std::vector<Correlation> correlations;  ///< 0 between all that are not named
   std::vector<SolidusBound> solidus_bounds;
 
   /// nullptr where there is none of that name.
@@ -210,6 +213,8 @@ struct ParameterSet {
   const Phase* find_phase(std::string_view name) const noexcept;
   const Source* find_source(std::string_view key) const noexcept;
   const ElementRange* find_range(std::string_view symbol) const noexcept;
+  const Term* find_term(const CoefficientName& name) const noexcept;
+  const TemperatureTerm* find_coefficient(const CoefficientName& name) const noexcept;
 
   /// "Tool steels ... (edition 2026-11-25)", layers joined with " + ".
   std::string title() const;

@@ -29,6 +29,8 @@ enum class Edge {
   gap,     ///< temperatures at which nothing is known
 };
 
+std::string_view to_string(Edge) noexcept;
+
 /// A stretch of temperatures with one set of phases.
 struct PhaseField {
   Temperature low = Temperature::kelvin(0.0), high = Temperature::kelvin(0.0);

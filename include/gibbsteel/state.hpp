@@ -57,6 +57,11 @@ struct State {
   /// when a phase has no volume data.
   /// @throws InputError gibbsteel.input.205 (the parameter set has no such kind)
   double volume_percent_of(std::string_view kind) const;
+  /// Where the atoms of an element are, in percent of that element in the state (sum
+  /// 100): "matrix" (all matrix phases together) first, then every other kind present,
+  /// largest volume first. Empty when not usable.
+  /// @throws InputError gibbsteel.input.299 (the state holds none of that element)
+  NamedValues element_shares(const std::string& element) const;
 
   std::string brief() const;  ///< one line
   std::string full() const;   ///< table with units, warnings and cautions

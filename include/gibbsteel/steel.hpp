@@ -23,6 +23,11 @@ struct SoakOptions {
   std::vector<std::string> suppressed;
   VolumeBasis basis = VolumeBasis::room;
   SolveOptions solve;
+  /// With the certificate `proof`, a sweep proves every so many-th soak and the last
+  /// one; those between are covered by concavity where that can be shown with a gap of
+  /// 5 J/mol of atoms or less (neighbours some kelvin apart, no phase change between),
+  /// and proven one by one where not. >= 1
+  int prove_every = 1;
 };
 
 struct SteelOptions {

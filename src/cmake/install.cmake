@@ -35,6 +35,12 @@ install(FILES ${CMAKE_CURRENT_BINARY_DIR}/gibbsteelConfig.cmake
 
 file(RELATIVE_PATH GIBBSTEEL_PC_PREFIX "/prefix/${CMAKE_INSTALL_LIBDIR}/pkgconfig"
      "/prefix")
+# A program needs NLopt itself only with the static library.
+if(BUILD_SHARED_LIBS)
+  set(GIBBSTEEL_PC_REQUIRES Requires.private)
+else()
+  set(GIBBSTEEL_PC_REQUIRES Requires)
+endif()
 configure_file(cmake/gibbsteel.pc.in gibbsteel.pc @ONLY)
 install(FILES ${CMAKE_CURRENT_BINARY_DIR}/gibbsteel.pc
         DESTINATION ${CMAKE_INSTALL_LIBDIR}/pkgconfig)

@@ -1,125 +1,14 @@
 #pragma once
-/// Every stable code in one place. include/gibbsteel/ERROR_CODES.md explains each of
-/// them to the user; tests/parameter_file/error_codes_test.cpp keeps page and table
-/// equal.
+/// Every stable code; those of parameter files are in data_codes.hpp.
+/// include/gibbsteel/ERROR_CODES.md explains each of them to the user;
+/// tests/parameter_file/error_codes_test.cpp keeps page and table equal.
 
 #include <array>
 #include <string_view>
 
+#include "internal/data_codes.hpp"
+
 namespace gibbsteel::codes {
-
-struct CodeMeaning {
-  std::string_view code;
-  std::string_view meaning;
-};
-
-// Parameter files: the text itself.
-inline constexpr std::string_view kUnreadable = "gibbsteel.data.101";
-inline constexpr std::string_view kNotJson = "gibbsteel.data.102";
-inline constexpr std::string_view kBeyondLimit = "gibbsteel.data.103";
-inline constexpr std::string_view kNotUtf8 = "gibbsteel.data.104";
-inline constexpr std::string_view kKeyTwice = "gibbsteel.data.105";
-inline constexpr std::string_view kNumberTooExtreme = "gibbsteel.data.106";
-inline constexpr std::string_view kWrongFormat = "gibbsteel.data.107";
-inline constexpr std::string_view kWrongUnit = "gibbsteel.data.108";
-inline constexpr std::string_view kManyMore = "gibbsteel.data.109";
-// Shape of the content.
-inline constexpr std::string_view kMissingKey = "gibbsteel.data.110";
-inline constexpr std::string_view kUnknownKey = "gibbsteel.data.111";
-inline constexpr std::string_view kWrongType = "gibbsteel.data.112";
-inline constexpr std::string_view kOutOfRange = "gibbsteel.data.113";
-inline constexpr std::string_view kWrongWord = "gibbsteel.data.114";
-inline constexpr std::string_view kBadName = "gibbsteel.data.115";
-inline constexpr std::string_view kEmpty = "gibbsteel.data.116";
-inline constexpr std::string_view kCannotWrite = "gibbsteel.data.117";
-// Elements and validity.
-inline constexpr std::string_view kNoElement = "gibbsteel.data.120";
-inline constexpr std::string_view kWrongMolarMass = "gibbsteel.data.121";
-inline constexpr std::string_view kUnusedElement = "gibbsteel.data.122";
-inline constexpr std::string_view kUndefinedElement = "gibbsteel.data.123";
-inline constexpr std::string_view kRangeReversed = "gibbsteel.data.124";
-// Sources, curves and expressions.
-inline constexpr std::string_view kUnknownSource = "gibbsteel.data.130";
-inline constexpr std::string_view kUnknownCurve = "gibbsteel.data.131";
-inline constexpr std::string_view kCurveCycle = "gibbsteel.data.132";
-inline constexpr std::string_view kPiecesNotAscending = "gibbsteel.data.133";
-inline constexpr std::string_view kCurveTooShort = "gibbsteel.data.134";
-inline constexpr std::string_view kCurveJumps = "gibbsteel.data.135";
-inline constexpr std::string_view kUnknownPower = "gibbsteel.data.136";
-inline constexpr std::string_view kNoValue = "gibbsteel.data.137";
-// Phases.
-inline constexpr std::string_view kUnknownConstituent = "gibbsteel.data.140";
-inline constexpr std::string_view kConstituentTwice = "gibbsteel.data.141";
-inline constexpr std::string_view kCanBeEmpty = "gibbsteel.data.142";
-inline constexpr std::string_view kSecondOccurrence = "gibbsteel.data.143";
-inline constexpr std::string_view kNameTwice = "gibbsteel.data.144";
-// Terms and volumes.
-inline constexpr std::string_view kWrongSiteCount = "gibbsteel.data.150";
-inline constexpr std::string_view kNotOnSublattice = "gibbsteel.data.151";
-inline constexpr std::string_view kBadMix = "gibbsteel.data.152";
-inline constexpr std::string_view kOrderPresence = "gibbsteel.data.153";
-inline constexpr std::string_view kOrderRange = "gibbsteel.data.154";
-inline constexpr std::string_view kTooManyMixes = "gibbsteel.data.155";
-inline constexpr std::string_view kTermTwice = "gibbsteel.data.156";
-inline constexpr std::string_view kEnergyMissing = "gibbsteel.data.157";
-inline constexpr std::string_view kNotConstant = "gibbsteel.data.158";
-inline constexpr std::string_view kMagnetismMissing = "gibbsteel.data.159";
-inline constexpr std::string_view kVolumeMissing = "gibbsteel.data.160";
-// Layers.
-inline constexpr std::string_view kLayerRedefines = "gibbsteel.data.170";
-inline constexpr std::string_view kLayerChanges = "gibbsteel.data.171";
-
-/// Thrown as DataError.
-inline constexpr auto kDataCodes = std::to_array<CodeMeaning>({
-    {kUnreadable, "the file cannot be read"},
-    {kNotJson, "the text is not JSON"},
-    {kBeyondLimit, "the file is beyond a limit of size, depth or count"},
-    {kNotUtf8, "the text is not UTF-8"},
-    {kKeyTwice, "one object has the same key twice"},
-    {kNumberTooExtreme, "a number is too large or too small for double precision"},
-    {kWrongFormat, "the file is not a parameter file of a version that can be read"},
-    {kWrongUnit, "a quantity is declared in a unit other than the fixed one"},
-    {kManyMore, "there are more problems than are listed"},
-    {kMissingKey, "a required key is missing"},
-    {kUnknownKey, "a key is not part of the format"},
-    {kWrongType, "a value has the wrong JSON type"},
-    {kOutOfRange, "a number is outside the range that makes sense"},
-    {kWrongWord, "a word is not one of those that can stand here"},
-    {kBadName, "a name cannot be used"},
-    {kEmpty, "a list or object that needs entries has none"},
-    {kCannotWrite, "a parameter set cannot be written as a file"},
-    {kNoElement, "a symbol is not that of a chemical element"},
-    {kWrongMolarMass, "a molar mass differs from that of the element"},
-    {kUnusedElement, "an element occurs in no phase"},
-    {kUndefinedElement, "an element is used that the file does not define"},
-    {kRangeReversed, "the low end of a range is not below the high end"},
-    {kUnknownSource, "a source key is not defined"},
-    {kUnknownCurve, "a curve is not defined"},
-    {kCurveCycle, "curves refer to one another in a circle"},
-    {kPiecesNotAscending, "the pieces of a curve do not ascend in temperature"},
-    {kCurveTooShort, "a curve does not cover the validity range"},
-    {kCurveJumps, "a curve jumps where two pieces meet"},
-    {kUnknownPower, "a power of T is not one of those the format knows"},
-    {kNoValue, "a term or curve piece holds no number"},
-    {kUnknownConstituent, "a constituent is neither a defined element nor vacancy"},
-    {kConstituentTwice, "a sublattice lists a constituent twice"},
-    {kCanBeEmpty, "a phase could be without any atom"},
-    {kSecondOccurrence, "a second occurrence does not fit its phase"},
-    {kNameTwice, "two phases or occurrences have the same name"},
-    {kWrongSiteCount, "`on` does not have one entry per sublattice"},
-    {kNotOnSublattice, "`on` names a constituent that is not on that sublattice"},
-    {kBadMix, "a list of mixing constituents is not two or three different ones"},
-    {kOrderPresence, "`order` is missing where constituents mix, or given where not"},
-    {kOrderRange, "`order` is outside the range for its kind of term"},
-    {kTooManyMixes, "more mixes in a term than the model has"},
-    {kTermTwice, "the same term is given twice"},
-    {kEnergyMissing, "an end member has no energy"},
-    {kNotConstant, "a Curie temperature or moment depends on temperature"},
-    {kMagnetismMissing, "a phase has magnetic terms but no `magnetism`"},
-    {kVolumeMissing, "an end member has no volume though others have"},
-    {kLayerRedefines, "a layer defines again what a lower file defines"},
-    {kLayerChanges, "a layer changes what a layer cannot change"},
-});
 
 // Arguments.
 inline constexpr std::string_view kNotAnElement = "gibbsteel.input.201";
@@ -147,9 +36,38 @@ inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
 inline constexpr std::string_view kNoSuchColumn = "gibbsteel.input.290";
 inline constexpr std::string_view kFileEnding = "gibbsteel.input.291";
 inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
-inline constexpr std::string_view kEstimateRow = "gibbsteel.input.293";
+inline constexpr std::string_view kToleranceRange = "gibbsteel.input.270";
+inline constexpr std::string_view kToleranceTwice = "gibbsteel.input.271";
+inline constexpr std::string_view kNominalOutside = "gibbsteel.input.272";
+inline constexpr std::string_view kBalanceTolerance = "gibbsteel.input.273";
+inline constexpr std::string_view kStandardDeviation = "gibbsteel.input.274";
+inline constexpr std::string_view kFurnaceOrSegregation = "gibbsteel.input.275";
+inline constexpr std::string_view kSampling = "gibbsteel.input.276";
+inline constexpr std::string_view kNothingScatters = "gibbsteel.input.277";
+inline constexpr std::string_view kToleranceSum = "gibbsteel.input.278";
+inline constexpr std::string_view kElementRange = "gibbsteel.input.280";
+inline constexpr std::string_view kAxisElement = "gibbsteel.input.281";
+inline constexpr std::string_view kSectionOption = "gibbsteel.input.282";
+inline constexpr std::string_view kNotLinear = "gibbsteel.input.283";
+inline constexpr std::string_view kGridVariables = "gibbsteel.input.295";
+inline constexpr std::string_view kGridValues = "gibbsteel.input.296";
+inline constexpr std::string_view kNothingToDraw = "gibbsteel.input.297";
+inline constexpr std::string_view kPlotOption = "gibbsteel.input.298";
+inline constexpr std::string_view kElementNotInState = "gibbsteel.input.299";
+inline constexpr std::string_view kParameterBand = "gibbsteel.input.279";
+inline constexpr std::string_view kNoSuchEquation = "gibbsteel.input.240";
+inline constexpr std::string_view kBadEquation = "gibbsteel.input.241";
+inline constexpr std::string_view kNoSuchFamily = "gibbsteel.input.242";
+inline constexpr std::string_view kColdest = "gibbsteel.input.243";
+inline constexpr std::string_view kParticleDiameter = "gibbsteel.input.244";
+inline constexpr std::string_view kCoolingRate = "gibbsteel.input.245";
+inline constexpr std::string_view kNoSuchProperty = "gibbsteel.input.246";
 inline constexpr std::string_view kRangeWithoutLength = "gibbsteel.input.250";
 inline constexpr std::string_view kSearchOption = "gibbsteel.input.251";
+inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
+inline constexpr std::string_view kReferenceWithout = "gibbsteel.input.253";
+inline constexpr std::string_view kWindowRule = "gibbsteel.input.254";
+inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -182,9 +100,50 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kNoSuchColumn, "a sweep has no column of numbers of this name"},
     {kFileEnding, "a report cannot be saved as this kind of file"},
     {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},
-    {kEstimateRow, "a row of estimates for a report is not complete"},
+    {kToleranceRange, "a tolerance range cannot be used"},
+    {kToleranceTwice, "an element has two tolerances"},
+    {kNominalOutside, "the steel itself is outside a tolerance range"},
+    {kBalanceTolerance, "the balance element is given a tolerance"},
+    {kStandardDeviation, "a standard deviation is not above 0"},
+    {kFurnaceOrSegregation, "a furnace error or a segregation is outside its range"},
+    {kSampling, "an option of the sampling is outside its range"},
+    {kNothingScatters, "a tolerance band is asked for and nothing scatters"},
+    {kToleranceSum, "tolerances let a composition sum to more than 100"},
+    {kElementRange, "a range of weight percents does not go upwards from 0 or more"},
+    {kAxisElement, "an axis of a map is that of Fe, or both are that of one element"},
+    {kSectionOption, "an option of a section map is outside its range"},
+    {kNotLinear, "bound tramp elements bend the composition over a section map"},
+    {kGridVariables, "a grid of soaks is not over two different variables"},
+    {kGridValues, "the values of a swept variable are none, or not finite numbers"},
+    {kNothingToDraw, "a plot is given something that it cannot draw"},
+    {kPlotOption, "an option of a plot is not one of those that it knows"},
+    {kElementNotInState, "a state holds none of the element asked for"},
+    {kParameterBand, "a parameter band cannot be made from this parameter set"},
+    {kNoSuchEquation, "there is no equation of that kind with this key"},
+    {kBadEquation, "an equation cannot be registered"},
+    {kNoSuchFamily, "there is no family of steels with this key"},
+    {kColdest, "the coldest temperature of a quench cannot be meant"},
+    {kParticleDiameter, "a particle diameter is not above 0"},
+    {kCoolingRate, "a cooling rate is not above 0"},
+    {kNoSuchProperty, "there is no kind of property with this name"},
+    {"gibbsteel.input.260", "a state has no usable matrix, or one of several phases"},
+    {"gibbsteel.input.261", "a rounding step of weight percents is outside its range"},
+    {"gibbsteel.input.262", "a carbide measurement cannot be one"},
+    {"gibbsteel.input.263",
+     "measured carbide would hold more of an element than the steel"},
+    {"gibbsteel.input.264", "the composition of a measured carbide is not known"},
+    {"gibbsteel.input.265", "a phase of a mass balance has no volume data"},
+    {"gibbsteel.input.266",
+     "a state was made with other parameters or on another volume basis"},
+    {"gibbsteel.input.267", "a comparison is asked for without states"},
+    {"gibbsteel.input.268", "a search along a composition cannot be done as asked"},
+    {"gibbsteel.input.269", "a design cannot be done as asked"},
     {kRangeWithoutLength, "a range of temperatures does not go upwards"},
     {kSearchOption, "an option of a search is outside its range"},
+    {kTargetNotFinite, "the value that a quantity is to have is not a finite number"},
+    {kReferenceWithout, "a reference state does not have the quantity to be matched"},
+    {kWindowRule, "a rule of a hardening window is outside its range"},
+    {kNotOneTarget, "a search is not asked for exactly one quantity and its value"},
 });
 
 // Warnings.
@@ -202,6 +161,18 @@ inline constexpr std::string_view kNotUnique = "gibbsteel.warning.311";
 inline constexpr std::string_view kCarbideFormers = "gibbsteel.warning.312";
 inline constexpr std::string_view kTypedPpm = "gibbsteel.warning.313";
 inline constexpr std::string_view kTypedFractions = "gibbsteel.warning.314";
+inline constexpr std::string_view kFirstOrderDoubtful = "gibbsteel.warning.350";
+inline constexpr std::string_view kSamplesLeftOut = "gibbsteel.warning.351";
+inline constexpr std::string_view kBeyondCorners = "gibbsteel.warning.352";
+inline constexpr std::string_view kToleranceOutside = "gibbsteel.warning.353";
+inline constexpr std::string_view kPhasesChange = "gibbsteel.warning.354";
+inline constexpr std::string_view kHardensInPart = "gibbsteel.warning.330";
+inline constexpr std::string_view kEquationOutside = "gibbsteel.warning.331";
+inline constexpr std::string_view kStaysAustenite = "gibbsteel.warning.332";
+inline constexpr std::string_view kNitrogenLeftOut = "gibbsteel.warning.333";
+inline constexpr std::string_view kMassForVolume = "gibbsteel.warning.334";
+inline constexpr std::string_view kNearFamilyBorder = "gibbsteel.warning.335";
+inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -225,6 +196,25 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kTypedPpm, "so much N, S or P that ppm may have been typed for weight percent"},
     {kTypedFractions,
      "so little alloy that fractions may have been typed for weight percent"},
+    {kFirstOrderDoubtful, "a first-order band is one-sided or missing"},
+    {kSamplesLeftOut, "samples gave no usable result and are left out of a band"},
+    {kBeyondCorners, "samples lie beyond the worst corners found"},
+    {kToleranceOutside, "tolerances reach outside the validity of the parameter file"},
+    {kPhasesChange, "phases come and go within the tolerances"},
+    {kHardensInPart, "only part of the matrix, or nothing, hardens"},
+    {kEquationOutside, "an equation of the estimates is used outside its range"},
+    {kStaysAustenite, "martensite start is not above the coldest temperature"},
+    {kNitrogenLeftOut, "nitrogen of the certificate is left out of the estimates"},
+    {kMassForVolume, "mass fractions stand for volume fractions in the estimates"},
+    {kNearFamilyBorder, "the steel is near the border of its family of steels"},
+    {"gibbsteel.warning.345",
+     "the state is a short soak with measured carbide, not an equilibrium"},
+    {"gibbsteel.warning.346", "small carbides were not counted"},
+    {"gibbsteel.warning.347",
+     "a phase that was not measured is kept at its long-hold volume"},
+    {"gibbsteel.warning.348",
+     "less carbide was measured than the long-hold limit holds"},
+    {kMapNotComplete, "parts of a section map are not known"},
 });
 
 }  // namespace gibbsteel::codes

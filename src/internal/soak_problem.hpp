@@ -14,11 +14,13 @@ struct SoakProblem {
   SoakOptions options;
   State blank;  ///< everything that does not depend on temperature
 
-  /// @throws InputError gibbsteel.input.205, .212
+  /// @throws InputError gibbsteel.input.205, .212, .232 (prove_every)
   SoakProblem(const Steel& steel, const SoakOptions& chosen);
 
   /// Cold solve: equilibrium at one temperature, without warnings or names.
   Equilibrium solve(Temperature t) const;
+  /// The same with the certificate from many starts, whatever the options ask for.
+  Equilibrium solve_unproven(Temperature t) const;
   /// Everything a metallurgist reads, with the warnings.
   State state_of(const Equilibrium& result) const;
 };

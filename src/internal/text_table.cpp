@@ -12,6 +12,12 @@ const char* const kCaution =
     "steel maker's data. Hot salt, oil, cryogens and furnaces injure: local codes and "
     "licensed practice come first.";
 
+const char* const kMeasuredCaution =
+    "Mass balance with carbide seen under the microscope: no better than the count. "
+    "Before hardening real parts try coupons and follow the steel maker's data. Hot "
+    "salt, oil, cryogens and furnaces injure: local codes and licensed practice come "
+    "first.";
+
 std::string text_table(const std::vector<std::vector<std::string>>& rows) {
   std::vector<std::size_t> widths;
   for (const auto& row : rows)

@@ -15,5 +15,7 @@ std::string wrapped(const std::string& text, std::size_t width, std::size_t inde
 /// The caution under every printed result: what equilibrium is not, and who comes
 /// first.
 extern const char* const kCaution;
+/// The same for a matrix that comes from measured carbide.
+extern const char* const kMeasuredCaution;
 
 }  // namespace gibbsteel::internal

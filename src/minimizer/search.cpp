@@ -126,6 +126,17 @@ bool Search::test() {
   });
 }
 
+/// Tier 2, when asked for. @return false when it found a phase below the plane
+bool Search::prove() {
+  if (options_.certify != Certificate::proof) return true;
+  if (unbounded_potentials()) {
+    proof_.progress = "not proven: the chemical potentials have no bound";
+    return true;
+  }
+  proof_ = prove_plane(generation_, sets_, absent_, mu_, options_);
+  return proof_.violations.empty();
+}
+
 bool Search::split_unstable() {
   if (sets_.size() >= conditions_.elements()) return false;
   auto sets = sets_;
@@ -160,7 +171,12 @@ bool Search::certify(SolveReport& report) {
       return fail(SolveStatus::stalled,
                   "too close to a consolute point to tell one phase from two");
     }
-    if (known) return true;
+    if (known && prove()) return true;
+    if (known) {
+      if (refine_again(proof_.violations)) continue;
+      return fail(SolveStatus::stalled,
+                  "the refinement did not converge after the proof found a phase");
+    }
     return fail(SolveStatus::stalled, "the test of an absent phase did not converge");
   }
   return fail(SolveStatus::iteration_limit,
@@ -172,6 +188,15 @@ void Search::finish(SolveReport& report) {
   report.present_residual = last_.plane;
   report.unique = last_.unique;
   if (!absent_.empty()) report.lowest_absent = absent_.front().d;
+  report.proof = proof_.progress;
+  report.proof_boxes = proof_.boxes;
+  if (!proof_.complete) return;
+  report.certificate = Certificate::proof;
+  report.reason = "converged; proven that no phase lies below the tangent plane";
+  double plane = 0.0;
+  for (std::size_t e = 0; e < mu_.size(); ++e) plane += mu_[e] * conditions_.overall[e];
+  report.proven_gap =
+      options_.proof_gap + std::max(0.0, total_energy(conditions_, sets_) - plane);
 }
 
 void Search::run(SolveReport& report) {

@@ -5,6 +5,7 @@
 #include "gibbsteel/minimizer.hpp"
 #include "minimizer/certificate.hpp"
 #include "minimizer/two_level_newton.hpp"
+#include "proof/plane_proof.hpp"
 
 namespace gibbsteel::internal {
 
@@ -28,6 +29,7 @@ class Search {
   bool refine_again(const std::vector<AbsentMinimum>& violations);
   bool certify(SolveReport& report);
   bool test();
+  bool prove();
   bool split_unstable();
   void add_columns(const std::vector<AbsentMinimum>& violations);
   std::vector<AbsentMinimum> violations() const;
@@ -40,6 +42,7 @@ class Search {
   std::vector<double> mu_;
   std::vector<AbsentMinimum> absent_;
   Refinement last_;
+  PlaneProof proof_;
   int newton_steps_ = 0;
 };
 

@@ -22,6 +22,8 @@ struct Check {
 void check_elements(const Check& check);
 void check_sources(const Check& check);
 void check_solidus_bounds(const Check& check);
+/// Coefficients named, repetition, and whether all can hold together.
+void check_correlations(const Check& check);
 /// References, circles, nesting, coverage of the validity range, jumps.
 void check_curves(const Check& check);
 /// Constituents, names, second occurrences, magnetism.

@@ -66,6 +66,7 @@ struct Draft {
   std::vector<Placed<Element>> elements;
   std::vector<DraftCurve> curves;
   std::vector<DraftPhase> phases;
+  std::vector<Placed<Correlation>> correlations;
   std::vector<Placed<SolidusBound>> bounds;
   // False where entries of the section were lost: then nothing is reported as
   // undefined.

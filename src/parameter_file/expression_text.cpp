@@ -1,7 +1,9 @@
 #include "expression_text.hpp"
 
+#include "message_text.hpp"
 #include "number_text.hpp"
 #include "read_expression.hpp"
+#include "term_key.hpp"
 
 namespace gibbsteel::parameter_file {
 
@@ -35,8 +37,17 @@ std::string expression_text(const Expression& value) {
   for (const TemperatureTerm& term : value.terms) {
     const std::string power = power_text(term.power);
     append_part(text, term.coefficient, power == "1" ? std::string() : power);
+    if (term.standard_deviation > 0.0)
+      text += " (+- " + number_text(term.standard_deviation) + ")";
   }
   return text.empty() ? "0" : text;
+}
+
+std::string coefficient_text(const CoefficientName& name) {
+  std::string text = printable(name.phase) + ", " +
+                     std::string(to_string(name.property)) + " on " + on_text(name.on);
+  if (name.order) text += " of order " + std::to_string(*name.order);
+  return text + ", power " + power_text(name.power);
 }
 
 std::string kind_text(const Provenance& provenance) {

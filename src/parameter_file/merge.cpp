@@ -82,6 +82,24 @@ void merge_phases(const Draft& draft, ParameterSet& set, Problems& problems) {
   }
 }
 
+/// A term that this file replaced takes its correlations with it; a pair that is given
+/// again replaces the one below.
+void merge_correlations(const Draft& draft, ParameterSet& set) {
+  const auto outdated = [&](const Correlation& known) {
+    for (const CoefficientName* name : {&known.first, &known.second}) {
+      const Term* term = set.find_term(*name);
+      if (term == nullptr || term->provenance.file == draft.record.name) return true;
+    }
+    return std::any_of(draft.correlations.begin(), draft.correlations.end(),
+                       [&](const Placed<Correlation>& added) {
+                         return same_pair(added.value, known);
+                       });
+  };
+  std::erase_if(set.correlations, outdated);
+  for (const Placed<Correlation>& added : draft.correlations)
+    set.correlations.push_back(added.value);
+}
+
 }  // namespace
 
 ParameterSet merge(const Draft& draft, const ParameterSet* below, Problems& problems) {
@@ -105,6 +123,7 @@ ParameterSet merge(const Draft& draft, const ParameterSet* below, Problems& prob
   merge_elements(draft, set, problems);
   merge_curves(draft, set, problems);
   merge_phases(draft, set, problems);
+  merge_correlations(draft, set);
   for (const auto& [bound, place, sound] : draft.bounds) {
     set.solidus_bounds.push_back(bound);
   }

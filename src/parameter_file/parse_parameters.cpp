@@ -45,6 +45,7 @@ SharedParameters parse_parameters(std::string_view text, const std::string& file
   check_sources(check);
   check_curves(check);
   check_phases(check);
+  check_correlations(check);
   check_solidus_bounds(check);
   problems.throw_if_any();
   return set;

@@ -14,9 +14,10 @@ namespace gibbsteel::parameter_file {
 
 namespace {
 
-constexpr std::array<std::string_view, 12> kTopKeys{
-    "format",   "title",   "edition",  "licence", "units",  "reference_state",
-    "validity", "sources", "elements", "curves",  "phases", "solidus_bounds"};
+constexpr std::array<std::string_view, 13> kTopKeys{
+    "format",          "title",        "edition",       "licence",  "units",
+    "reference_state", "validity",     "sources",       "elements", "curves",
+    "phases",          "correlations", "solidus_bounds"};
 constexpr std::array<std::string_view, 2> kFormatKeys{"name", "version"};
 constexpr std::string_view kFormatName = "gibbsteel parameter file";
 constexpr double kFormatVersion = 1.0;
@@ -95,6 +96,7 @@ std::optional<Draft> read_draft(const JsonNode& root, const std::string& file,
   sections.read_elements(draft);
   sections.read_curves(draft);
   read_phases(top, file, below, limits, problems, draft);
+  sections.read_correlations(draft);
   sections.read_solidus_bounds(draft);
   return draft;
 }

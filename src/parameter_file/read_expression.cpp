@@ -1,5 +1,6 @@
 #include "read_expression.hpp"
 
+#include <algorithm>
 #include <array>
 #include <limits>
 #include <optional>
@@ -14,6 +15,7 @@ namespace {
 constexpr int kHighestPower = 9;
 constexpr NumberRange kAnyNumber{std::numeric_limits<double>::lowest(),
                                  std::numeric_limits<double>::max()};
+constexpr NumberRange kDeviations{0.0, 1e12, false, true};
 constexpr std::size_t kMostPowers = 20;
 constexpr std::size_t kMostShares = 40;
 
@@ -33,15 +35,9 @@ void read_powers(const JsonNode& node, const std::string& place, Problems& probl
   if (!is_object(node, place, kMostPowers, problems)) return;
   for (const JsonNode& item : node.items) {
     const std::string item_place = place + "/" + pointer_step(item.key);
-    const std::optional<TemperaturePower> power = power_of(item.key);
-    if (!power) {
-      problems.add(codes::kUnknownPower, item_place,
-                   in_quotes(item.key) + " is not a power of T",
-                   "give \"1\", \"T\", \"T ln T\" or \"T^n\" with n from -9 to 9 but "
-                   "neither 0 nor 1");
-    }
+    const auto power = read_power(item.key, item_place, problems);
     const auto coefficient = read_number(item, item_place, kAnyNumber, problems);
-    if (power && coefficient) expression.terms.push_back({*power, *coefficient});
+    if (power && coefficient) expression.terms.push_back({*power, *coefficient, 0.0});
   }
 }
 
@@ -81,6 +77,41 @@ Expression read_expression(const FieldReader& fields, Problems& problems) {
     read_powers(*terms, fields.place_of("terms"), problems, expression);
   }
   return expression;
+}
+
+std::optional<TemperaturePower> read_power(const std::string& text,
+                                           const std::string& place,
+                                           Problems& problems) {
+  const std::optional<TemperaturePower> power = power_of(text);
+  if (!power) {
+    problems.add(codes::kUnknownPower, place, in_quotes(text) + " is not a power of T",
+                 "give \"1\", \"T\", \"T ln T\" or \"T^n\" with n from -9 to 9 but "
+                 "neither 0 nor 1");
+  }
+  return power;
+}
+
+void read_deviations(const FieldReader& fields, Expression& expression,
+                     Problems& problems) {
+  const JsonNode* node = fields.find("standard_deviations", Need::optional);
+  const std::string place = fields.place_of("standard_deviations");
+  if (node == nullptr || !is_object(*node, place, kMostPowers, problems)) return;
+  for (const JsonNode& item : node->items) {
+    const std::string item_place = place + "/" + pointer_step(item.key);
+    const auto power = read_power(item.key, item_place, problems);
+    const auto deviation = read_number(item, item_place, kDeviations, problems);
+    if (!power || !deviation) continue;
+    const auto found =
+        std::find_if(expression.terms.begin(), expression.terms.end(),
+                     [&](const TemperatureTerm& term) { return term.power == *power; });
+    if (found != expression.terms.end()) {
+      found->standard_deviation = *deviation;
+    } else {
+      problems.add(codes::kDeviationWithoutNumber, item_place,
+                   "the term has no coefficient of " + in_quotes(item.key),
+                   "give standard deviations of the coefficients under \"terms\" only");
+    }
+  }
 }
 
 Provenance read_provenance(const FieldReader& fields, Need need,

@@ -21,6 +21,7 @@ struct SectionReader {
   void read_sources(Draft& draft) const;
   void read_elements(Draft& draft) const;
   void read_curves(Draft& draft) const;
+  void read_correlations(Draft& draft) const;
   void read_solidus_bounds(Draft& draft) const;
 
  private:
@@ -29,6 +30,8 @@ struct SectionReader {
   /// names of that section can be relied on.
   const JsonNode* section(std::string_view key, std::size_t most, bool& sound) const;
   DraftCurve read_curve(const JsonNode& node, const std::string& place) const;
+  Placed<Correlation> read_correlation(const JsonNode& node,
+                                       const std::string& place) const;
   Placed<SolidusBound> read_bound(const JsonNode& node, const std::string& place) const;
 };
 

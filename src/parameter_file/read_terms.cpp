@@ -14,10 +14,11 @@ namespace gibbsteel::parameter_file {
 
 namespace {
 
-constexpr std::array<std::string_view, 8> kTermKeys{
-    "on", "order", "curves", "terms", "source", "kind", "confidence", "note"};
-constexpr std::array<std::string_view, 6> kVolumeTermKeys{
-    "on", "cm3_per_mol", "source", "kind", "confidence", "note"};
+constexpr std::array<std::string_view, 9> kTermKeys{
+    "on",     "order", "curves",     "terms", "standard_deviations",
+    "source", "kind",  "confidence", "note"};
+constexpr std::array<std::string_view, 7> kVolumeTermKeys{
+    "on", "cm3_per_mol", "standard_deviation", "source", "kind", "confidence", "note"};
 constexpr std::array<std::string_view, 4> kVolumeKeys{"at_K", "linear_expansion_per_K",
                                                       "note", "terms"};
 constexpr std::size_t kMostMixing = 3;
@@ -49,6 +50,53 @@ std::vector<std::string> read_entry(const JsonNode& node, const std::string& pla
   return {};
 }
 
+Placed<Term> read_term(const JsonNode& node, const std::string& place,
+                       const std::string& file, const FileLimits& limits,
+                       Problems& problems) {
+  const std::size_t before = problems.count();
+  Placed<Term> placed;
+  placed.place = place;
+  const FieldReader fields(node, place, problems, kTermKeys);
+  if (fields.readable()) {
+    if (const JsonNode* on = fields.find("on", Need::required)) {
+      placed.value.on = read_on(*on, fields.place_of("on"), limits, problems);
+    }
+    placed.value.order = read_order(fields, problems);
+    placed.value.value = read_expression(fields, problems);
+    read_deviations(fields, placed.value.value, problems);
+    placed.value.provenance = read_provenance(fields, Need::required, file);
+  }
+  placed.sound = problems.count() == before;
+  return placed;
+}
+
+Placed<VolumeTerm> read_volume_term(const JsonNode& node, const std::string& place,
+                                    const std::string& file, const FileLimits& limits,
+                                    Problems& problems) {
+  const std::size_t before = problems.count();
+  Placed<VolumeTerm> placed;
+  placed.place = place;
+  const FieldReader fields(node, place, problems, kVolumeTermKeys);
+  const JsonNode* on = fields.find("on", Need::required);
+  if (on != nullptr &&
+      is_list(*on, fields.place_of("on"), limits.sublattices_per_phase, problems)) {
+    for (std::size_t i = 0; i < on->items.size(); ++i) {
+      const std::string entry = fields.place_of("on") + "/" + std::to_string(i);
+      placed.value.on.push_back(read_name(on->items[i], entry, problems).value_or(""));
+    }
+  }
+  constexpr NumberRange kVolumes{0.0, 1e5, false, true};  // [cm3/mol]
+  placed.value.cm3_per_mol =
+      fields.number("cm3_per_mol", Need::required, kVolumes).value_or(0.0);
+  placed.value.standard_deviation =
+      fields.number("standard_deviation", Need::optional, kVolumes).value_or(0.0);
+  placed.value.provenance = read_provenance(fields, Need::optional, file);
+  placed.sound = problems.count() == before;
+  return placed;
+}
+
+}  // namespace
+
 std::vector<std::vector<std::string>> read_on(const JsonNode& node,
                                               const std::string& place,
                                               const FileLimits& limits,
@@ -75,50 +123,6 @@ std::optional<int> read_order(const FieldReader& fields, Problems& problems) {
   }
   return static_cast<int>(node->number);
 }
-
-Placed<Term> read_term(const JsonNode& node, const std::string& place,
-                       const std::string& file, const FileLimits& limits,
-                       Problems& problems) {
-  const std::size_t before = problems.count();
-  Placed<Term> placed;
-  placed.place = place;
-  const FieldReader fields(node, place, problems, kTermKeys);
-  if (fields.readable()) {
-    if (const JsonNode* on = fields.find("on", Need::required)) {
-      placed.value.on = read_on(*on, fields.place_of("on"), limits, problems);
-    }
-    placed.value.order = read_order(fields, problems);
-    placed.value.value = read_expression(fields, problems);
-    placed.value.provenance = read_provenance(fields, Need::required, file);
-  }
-  placed.sound = problems.count() == before;
-  return placed;
-}
-
-Placed<VolumeTerm> read_volume_term(const JsonNode& node, const std::string& place,
-                                    const std::string& file, const FileLimits& limits,
-                                    Problems& problems) {
-  const std::size_t before = problems.count();
-  Placed<VolumeTerm> placed;
-  placed.place = place;
-  const FieldReader fields(node, place, problems, kVolumeTermKeys);
-  const JsonNode* on = fields.find("on", Need::required);
-  if (on != nullptr &&
-      is_list(*on, fields.place_of("on"), limits.sublattices_per_phase, problems)) {
-    for (std::size_t i = 0; i < on->items.size(); ++i) {
-      const std::string entry = fields.place_of("on") + "/" + std::to_string(i);
-      placed.value.on.push_back(read_name(on->items[i], entry, problems).value_or(""));
-    }
-  }
-  constexpr NumberRange kVolumes{0.0, 1e5, false, true};  // [cm3/mol]
-  placed.value.cm3_per_mol =
-      fields.number("cm3_per_mol", Need::required, kVolumes).value_or(0.0);
-  placed.value.provenance = read_provenance(fields, Need::optional, file);
-  placed.sound = problems.count() == before;
-  return placed;
-}
-
-}  // namespace
 
 std::vector<Placed<Term>> read_terms(const JsonNode& node, const std::string& place,
                                      const std::string& file, const FileLimits& limits,

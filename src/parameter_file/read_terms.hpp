@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "draft.hpp"
+#include "field_reader.hpp"
 #include "gibbsteel/parameter_file.hpp"
 #include "json_tree.hpp"
 #include "problems.hpp"
@@ -15,6 +16,13 @@ namespace gibbsteel::parameter_file {
 std::vector<Placed<Term>> read_terms(const JsonNode& node, const std::string& place,
                                      const std::string& file, const FileLimits& limits,
                                      Problems& problems);
+
+/// The key "on" of a term, and what a correlation names.
+std::vector<std::vector<std::string>> read_on(const JsonNode& node,
+                                              const std::string& place,
+                                              const FileLimits& limits,
+                                              Problems& problems);
+std::optional<int> read_order(const FieldReader& fields, Problems& problems);
 
 /// `complete`: "at_K" must be given (a layer may leave it out).
 DraftVolume read_volume(const JsonNode& node, const std::string& place,

@@ -5,6 +5,7 @@
 #include "markdown_table.hpp"
 #include "number_text.hpp"
 #include "term_key.hpp"
+#include "uncertain_numbers.hpp"
 
 namespace gibbsteel {
 
@@ -39,9 +40,11 @@ std::string volume_text(const std::string& title,
   if (!volume->note.empty()) text += "; " + volume->note;
   MarkdownTable table({"end member", "cm3/mol", "source", "kind", "note"});
   for (const VolumeTerm& term : volume->terms) {
-    table.add({on_text(term.on), number_text(term.cm3_per_mol),
-               source_text(term.provenance), kind_text(term.provenance),
-               term.provenance.note});
+    std::string value = number_text(term.cm3_per_mol);
+    if (term.standard_deviation > 0.0)
+      value += " (+- " + number_text(term.standard_deviation) + ")";
+    table.add({on_text(term.on), value, source_text(term.provenance),
+               kind_text(term.provenance), term.provenance.note});
   }
   return text + ".\n\n" + table.text();
 }
@@ -146,6 +149,25 @@ std::string count_text(const ParameterSet& set) {
   return "\nCurves, terms, volumes and solidus bounds: " + text + ".\n";
 }
 
+/// What (+- ...) means, where there is any.
+std::string deviations_text(const ParameterSet& set) {
+  return uncertain_numbers(set).empty()
+             ? ""
+             : "\n(+- ...) is a standard deviation of the number before it.\n";
+}
+
+std::string correlations_text(const ParameterSet& set) {
+  if (set.correlations.empty()) return "";
+  MarkdownTable table(
+      {"coefficient", "and coefficient", "correlation", "source", "kind", "note"});
+  for (const Correlation& correlation : set.correlations)
+    table.add(
+        {coefficient_text(correlation.first), coefficient_text(correlation.second),
+         number_text(correlation.coefficient), source_text(correlation.provenance),
+         kind_text(correlation.provenance), correlation.provenance.note});
+  return "\n## Correlations between uncertain coefficients\n\n" + table.text();
+}
+
 std::string bounds_text(const ParameterSet& set) {
   if (set.solidus_bounds.empty()) return "";
   MarkdownTable table({"steel", "composition [wt%]", "solidus [C]", "uncertainty [C]",
@@ -171,8 +193,9 @@ std::string sources_page(const ParameterSet& set) {
          "* published: read in the source named\n"
          "* recalled: a published value quoted from memory\n"
          "* estimated: fitted or estimated for this file\n" +
-         count_text(set) + sources_text(set) + elements_text(set) + curves_text(set) +
-         phases_text(set) + bounds_text(set);
+         deviations_text(set) + count_text(set) + sources_text(set) +
+         elements_text(set) + curves_text(set) + phases_text(set) +
+         correlations_text(set) + bounds_text(set);
 }
 
 }  // namespace gibbsteel

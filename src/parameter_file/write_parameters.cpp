@@ -116,6 +116,12 @@ std::string write_parameters(const ParameterSet& set) {
       .add("elements", elements_json(set))
       .add("curves", curves.text())
       .add("phases", phases.text());
+  if (!set.correlations.empty()) {
+    auto list = JsonText::list(kLines);
+    for (const Correlation& correlation : set.correlations)
+      list.add(correlation_json(correlation));
+    top.add("correlations", list.text());
+  }
   if (!set.solidus_bounds.empty()) top.add("solidus_bounds", bounds_json(set));
   return top.text() + "\n";
 }

@@ -9,20 +9,35 @@ namespace {
 constexpr auto kOneLine = JsonText::Layout::one_line;
 constexpr auto kLines = JsonText::Layout::lines;
 
+void add_deviations(JsonText& object, const Expression& expression) {
+  auto deviations = JsonText::object(kOneLine);
+  for (const TemperatureTerm& term : expression.terms)
+    if (term.standard_deviation > 0.0)
+      deviations.add_number(power_text(term.power), term.standard_deviation);
+  if (!deviations.empty()) object.add("standard_deviations", deviations.text());
+}
+
 std::string names_json(const std::vector<std::string>& names) {
   auto list = JsonText::list(kOneLine);
   for (const auto& name : names) list.add(json_string(name));
   return list.text();
 }
 
+/// The keys "on" and "order".
+void add_on(JsonText& object, const std::vector<std::vector<std::string>>& on,
+            const std::optional<int>& order) {
+  auto list = JsonText::list(kOneLine);
+  for (const auto& names : on)
+    list.add(names.size() == 1 ? json_string(names[0]) : names_json(names));
+  object.add("on", list.text());
+  if (order) object.add_number("order", *order);
+}
+
 std::string term_json(const Term& term) {
-  auto on = JsonText::list(kOneLine);
-  for (const auto& names : term.on)
-    on.add(names.size() == 1 ? json_string(names[0]) : names_json(names));
   auto object = JsonText::object(kOneLine);
-  object.add("on", on.text());
-  if (term.order) object.add_number("order", *term.order);
+  add_on(object, term.on, term.order);
   add_expression(object, term.value);
+  add_deviations(object, term.value);
   add_provenance(object, term.provenance);
   return object.text();
 }
@@ -41,6 +56,8 @@ void add_volume(JsonText& phase, std::string_view key,
   for (const VolumeTerm& term : volume->terms) {
     auto object = JsonText::object(kOneLine);
     object.add("on", names_json(term.on)).add_number("cm3_per_mol", term.cm3_per_mol);
+    if (term.standard_deviation > 0.0)
+      object.add_number("standard_deviation", term.standard_deviation);
     add_provenance(object, term.provenance);
     terms.add(object.text());
   }
@@ -118,6 +135,22 @@ std::string curve_json(const Curve& curve) {
   auto object = JsonText::object(kLines);
   object.add_number("from_K", curve.from).add("pieces", pieces.text());
   add_provenance(object, curve.provenance);
+  return object.text();
+}
+
+std::string correlation_json(const Correlation& correlation) {
+  auto between = JsonText::list(kOneLine);
+  for (const CoefficientName* name : {&correlation.first, &correlation.second}) {
+    auto item = JsonText::object(kOneLine);
+    item.add_text("phase", name->phase).add_text("property", to_string(name->property));
+    add_on(item, name->on, name->order);
+    item.add_text("power", power_text(name->power));
+    between.add(item.text());
+  }
+  auto object = JsonText::object(kOneLine);
+  object.add("between", between.text())
+      .add_number("coefficient", correlation.coefficient);
+  add_provenance(object, correlation.provenance);
   return object.text();
 }
 

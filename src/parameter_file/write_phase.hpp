@@ -13,5 +13,6 @@ void add_provenance(JsonText& object, const Provenance& provenance);
 
 std::string curve_json(const Curve& curve);
 std::string phase_json(const Phase& phase);
+std::string correlation_json(const Correlation& correlation);
 
 }  // namespace gibbsteel::parameter_file

@@ -29,6 +29,25 @@ std::vector<double> ConditionLine::mole_fractions(double s) const {
   return x;
 }
 
+double ConditionLine::kelvin_slope() const noexcept {
+  return to_.temperature.in_kelvin() - from_.temperature.in_kelvin();
+}
+
+std::vector<double> ConditionLine::mole_fraction_slopes(double s) const {
+  const std::size_t count = from_.moles.size();
+  double sum = 0.0, growth = 0.0;
+  for (std::size_t e = 0; e < count; ++e) {
+    sum += std::lerp(from_.moles[e], to_.moles[e], s);
+    growth += to_.moles[e] - from_.moles[e];
+  }
+  std::vector<double> slopes(count);
+  for (std::size_t e = 0; e < count; ++e) {
+    const double fraction = std::lerp(from_.moles[e], to_.moles[e], s) / sum;
+    slopes[e] = (to_.moles[e] - from_.moles[e] - fraction * growth) / sum;
+  }
+  return slopes;
+}
+
 Equilibrium ConditionLine::solve(double s) const {
   return minimize(*system_, temperature(s), mole_fractions(s), options_);
 }

@@ -28,6 +28,8 @@ class ConditionLine {
   Temperature temperature(double s) const;
   /// Sum 1.
   std::vector<double> mole_fractions(double s) const;
+  double kelvin_slope() const noexcept;                      ///< dT/ds
+  std::vector<double> mole_fraction_slopes(double s) const;  ///< db/ds, sum 0
   /// Cold solve.
   Equilibrium solve(double s) const;
 

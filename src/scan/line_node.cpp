@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "gibbsteel/assemblage.hpp"
+#include "gibbsteel/linearization.hpp"
 #include "minimizer/conditions.hpp"
 
 namespace gibbsteel::internal {
@@ -17,15 +18,11 @@ std::vector<std::string> kinds_of(const PhaseSystem& system,
   return kinds;
 }
 
-std::vector<double> differences(const std::vector<PhasePoint>& here,
-                                const std::vector<PhasePoint>& there,
-                                double PhasePoint::*member, double step) {
-  const auto partner = partners(here, there, kSamePhase);
-  std::vector<double> slopes(here.size(), SolveReport::kUnset);
-  for (std::size_t i = 0; i < here.size(); ++i)
-    if (partner[i] != kNoMatch)
-      slopes[i] = (there[partner[i]].*member - here[i].*member) / step;
-  return slopes;
+void add(const EquilibriumSlope& slope, double factor, LineSlopes& sum) {
+  for (std::size_t i = 0; i < sum.amount.size(); ++i)
+    sum.amount[i] += factor * slope.present[i].amount;
+  for (std::size_t i = 0; i < sum.d.size(); ++i)
+    sum.d[i] -= factor * slope.absent_driving_force[i];
 }
 
 }  // namespace
@@ -45,22 +42,15 @@ LineNode solve_node(const ConditionLine& line, double s) {
   return node;
 }
 
-LineSlopes slopes_of(const ConditionLine& line, const LineNode& node, double step) {
-  LineSlopes slopes{
-      std::vector<double>(node.result.present.size(), SolveReport::kUnset),
-      std::vector<double>(node.result.absent.size(), SolveReport::kUnset)};
-  for (const double signed_step : {step, -step}) {
-    const double s = node.s + signed_step;
-    if (s < 0.0 || s > 1.0) continue;
-    const LineNode other = solve_node(line, s);
-    if (!other.usable() || !same_phase_set(node, other)) continue;
-    slopes.amount = differences(node.result.present, other.result.present,
-                                &PhasePoint::amount, signed_step);
-    slopes.d = differences(node.result.absent, other.result.absent,
-                           &PhasePoint::driving_force, signed_step);
-    for (double& slope : slopes.d) slope = -slope;
-    break;
-  }
+LineSlopes slopes_of(const ConditionLine& line, const LineNode& node) {
+  LineSlopes slopes{std::vector<double>(node.result.present.size(), 0.0),
+                    std::vector<double>(node.result.absent.size(), 0.0)};
+  const Linearization at(line.system(), node.result, line.mole_fractions(node.s));
+  if (line.kelvin_slope() != 0.0) add(at.per_kelvin(), line.kelvin_slope(), slopes);
+  const auto composition = line.mole_fraction_slopes(node.s);
+  const bool constant = std::all_of(composition.begin(), composition.end(),
+                                    [](double slope) { return slope == 0.0; });
+  if (!constant) add(at.along(composition), 1.0, slopes);
   return slopes;
 }
 

@@ -10,7 +10,7 @@
 
 namespace gibbsteel::internal {
 
-/// Derivatives with respect to s; NaN where the phase set does not hold on either side.
+/// Derivatives with respect to s; NaN where the equilibrium is not unique.
 struct LineSlopes {
   std::vector<double> amount;  ///< of result.present
   std::vector<double> d;       ///< of the absent minima: -driving_force
@@ -30,9 +30,8 @@ struct LineNode {
 
 LineNode solve_node(const ConditionLine& line, double s);
 
-/// Derivatives from a second solve at a distance `step` along the line, on the side
-/// that has the same phase set.
-LineSlopes slopes_of(const ConditionLine& line, const LineNode& node, double step);
+/// Exact derivatives along the line, for the phase set of the node.
+LineSlopes slopes_of(const ConditionLine& line, const LineNode& node);
 
 /// Largest difference of site fractions within one phase: more than any phase changes
 /// between two nodes, less than two phases of one kind differ (except close to a

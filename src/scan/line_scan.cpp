@@ -10,14 +10,10 @@
 #include "scan/line_scan_result.hpp"
 #include "scan/presence.hpp"
 #include "scan/quiet_interval.hpp"
+#include "scan/stopped.hpp"
 
 namespace gibbsteel::internal {
 namespace {
-
-/// Ends the work from any depth; never leaves scan_line().
-struct Stopped {
-  std::string why;
-};
 
 class Scanner {
  public:
@@ -49,17 +45,13 @@ class Scanner {
   LineNode& node(double s) {
     const auto known = nodes_.find(s);
     if (known != nodes_.end()) return known->second;
-    if (nodes_.size() >= options_.most_solves)
-      throw Stopped{"the limit of " + std::to_string(options_.most_solves) +
-                    " soaks was reached"};
     LineNode& added = nodes_.emplace(s, solve_node(line_, s)).first->second;
-    if (options_.progress && !options_.progress(nodes_.size()) && s < 1.0)
-      throw Stopped{"cancelled"};
+    if (s < 1.0) count_soak(options_, options_.most_solves, nodes_.size());
     return added;
   }
 
   void need_slopes(LineNode& at) {
-    if (!at.slopes) at.slopes = slopes_of(line_, at, 0.5 * options_.tolerance);
+    if (!at.slopes) at.slopes = slopes_of(line_, at);
   }
 
   /// Adds nodes between `a` and `b` until nothing is left to be found between them.

@@ -1,7 +1,8 @@
 #include "scan/quiet_interval.hpp"
 
 #include <algorithm>
-#include <cmath>
+
+#include "scan/cubic_bounds.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -54,19 +55,6 @@ bool absent_stay_absent(const LineNode& a, const LineNode& b) {
 }
 
 }  // namespace
-
-bool stays_positive(const EndValues& ends, double h, double floor) noexcept {
-  const double start = h * ends.dv0, end = h * ends.dv1;
-  const double second = ends.v0 + start / 3.0, third = ends.v1 - end / 3.0;
-  const double cubic = std::abs(2.0 * (ends.v0 - ends.v1) + start + end);
-  if (!std::isfinite(cubic)) return false;
-  if (std::min({ends.v0, second, third, ends.v1}) > std::max(floor, 0.5 * cubic))
-    return true;
-  // Monotonic: the lowest value is that of an end.
-  const double middle = 3.0 * (third - second);
-  const auto [least, most] = std::minmax({start, middle, end});
-  return least > cubic || most < -cubic;
-}
 
 bool is_quiet(const LineNode& a, const LineNode& b) {
   return amounts_stay_positive(a, b) && absent_stay_absent(a, b);

@@ -33,7 +33,7 @@ TemperatureScan scan_temperatures(const Steel& steel, const TemperatureRange& ra
                                   const SoakOptions& soak,
                                   const SearchOptions& search) {
   check_search(range, search);
-  TemperatureScan result{SoakProblem(steel, soak), range, {}};
+  TemperatureScan result{SoakProblem(steel, soak), range, search.tolerance, {}};
   const auto& moles = result.problem.mole_fractions;
   const ConditionLine line(result.problem.system, soak.solve, {range.low, moles},
                            {range.high, moles});

@@ -11,7 +11,8 @@ namespace gibbsteel::internal {
 struct TemperatureScan {
   SoakProblem problem;
   TemperatureRange range;
-  LineScan scan;
+  double tolerance;  ///< [K]
+  LineScan scan;     ///< at least one node
 
   Temperature at(double s) const;
   State state(std::size_t node) const {

@@ -75,6 +75,22 @@ inline Real sum_of(const ParameterSet& set, const std::vector<Term>& terms,
   return sum;
 }
 
+/// Eq. (G5) to (G7) from effective values, curie > 0.
+inline Real magnetic_energy(const Real& t, const Real& curie, const Real& moment,
+                            const Real& structure_factor) {
+  const Real tau = t / curie, k = 1 / structure_factor - 1;
+  const Real a = Real(518) / 1125 + Real(11692) / 15975 * k;
+  Real g;
+  if (tau < 1)
+    g = 1 - (79 / (140 * structure_factor * tau) +
+             Real(474) / 497 * k *
+                 (pow(tau, 3) / 6 + pow(tau, 9) / 135 + pow(tau, 15) / 600)) /
+                a;
+  else
+    g = -(pow(tau, -5) / 10 + pow(tau, -15) / 315 + pow(tau, -25) / 1500) / a;
+  return kGasConstant * t * log(moment + 1) * g;
+}
+
 inline Real magnetic(const ParameterSet& set, const Phase& phase, const Fractions& y,
                      const Real& t) {
   if (!phase.magnetism) return 0;
@@ -85,17 +101,7 @@ inline Real magnetic(const ParameterSet& set, const Phase& phase, const Fraction
   const Real curie = effective(phase.curie_temperature);
   const Real moment = effective(phase.magnetic_moment);
   if (curie == 0) return 0;
-  const Real tau = t / curie, k = 1 / Real(phase.magnetism->structure_factor) - 1;
-  const Real a = Real(518) / 1125 + Real(11692) / 15975 * k;
-  Real g;
-  if (tau < 1)
-    g = 1 - (79 / (140 * Real(phase.magnetism->structure_factor) * tau) +
-             Real(474) / 497 * k *
-                 (pow(tau, 3) / 6 + pow(tau, 9) / 135 + pow(tau, 15) / 600)) /
-                a;
-  else
-    g = -(pow(tau, -5) / 10 + pow(tau, -15) / 315 + pow(tau, -25) / 1500) / a;
-  return kGasConstant * t * log(moment + 1) * g;
+  return magnetic_energy(t, curie, moment, Real(phase.magnetism->structure_factor));
 }
 
 /// G(y, T) [J/mol of formula units].

@@ -165,9 +165,9 @@ TEST_CASE("a compound alone leaves its potentials free: NaN with a remark") {
   for (const StateSlope& slope : all.slopes) {
     CHECK(slope.remark == "the equilibrium leaves amounts or potentials free");
     CHECK_FALSE(slope.one_sided);
-    for (const auto& [name, value] : testing::numbers_of(slope)) {
-      CAPTURE(name);
-      CHECK(std::isnan(value));
+    for (const auto& number : testing::numbers_of(slope)) {
+      CAPTURE(number.first);
+      CHECK(std::isnan(number.second));
     }
   }
 }

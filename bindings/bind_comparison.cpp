@@ -1,0 +1,67 @@
+/// Comparison: steels or soaks side by side.
+
+#include "common.hpp"
+#include "gibbsteel/comparison.hpp"
+
+namespace gibbsteel::python {
+namespace {
+
+void bind_row(py::module_& m) {
+  py::class_<ComparisonRow>(m, "ComparisonRow",
+                            "One number of every state that is compared.")
+      .def_readonly("name", &ComparisonRow::name)
+      .def_readonly("unit", &ComparisonRow::unit)
+      .def_property_readonly("label", &ComparisonRow::label, "Name with the unit.")
+      .def_readonly("values", &ComparisonRow::values, "One per state.")
+      .def("__repr__",
+           [](const ComparisonRow& r) { return "<ComparisonRow " + r.label() + ">"; })
+      .def(
+          "__eq__",
+          [](const ComparisonRow& a, const ComparisonRow& b) { return a == b; },
+          py::is_operator())
+      .def(py::pickle(
+          [](const ComparisonRow& r) {
+            return py::make_tuple(r.name, r.unit, r.values);
+          },
+          [](const py::tuple& t) {
+            return ComparisonRow{t[0].cast<std::string>(), t[1].cast<std::string>(),
+                                 t[2].cast<std::vector<double>>()};
+          }));
+}
+
+}  // namespace
+
+void bind_comparison(py::module_& m) {
+  bind_row(m);
+  py::class_<Comparison>(m, "Comparison", "Steels, or soaks of one, side by side.")
+      .def_readonly("states", &Comparison::states, "In the order given.")
+      .def_readonly("rows", &Comparison::rows,
+                    "Carbides by kind and together, elements of the matrix, carbon "
+                    "activity, then the quantities that were asked for.")
+      .def("__getitem__", &Comparison::row, "A row by its name.")
+      .def("__len__", [](const Comparison& c) { return c.states.size(); })
+      .def(
+          "to_frame",
+          [](const py::object& self) {
+            return py::module_::import("gibbsteel.comparison")
+                .attr("comparison_to_frame")(self);
+          },
+          "One row per state (pandas); see gibbsteel.comparison.comparison_to_frame.")
+      .def("__repr__", [](const Comparison& c) { return "<" + c.brief() + ">"; })
+      .def("__str__", &Comparison::full)
+      .def(py::pickle(
+          [](const Comparison& c) { return py::make_tuple(c.states, c.rows); },
+          [](const py::tuple& t) {
+            return Comparison{t[0].cast<std::vector<State>>(),
+                              t[1].cast<std::vector<ComparisonRow>>()};
+          }));
+  m.def(
+      "compare",
+      [](const std::vector<State>& states, const std::vector<Quantity>& quantities) {
+        return compare(states, quantities);
+      },
+      py::arg("states"), py::arg("quantities"),
+      py::call_guard<py::gil_scoped_release>());
+}
+
+}  // namespace gibbsteel::python

@@ -1,0 +1,175 @@
+/// CompositionSearch: how much of one element gives a wanted value.
+
+#include "common.hpp"
+#include "gibbsteel/composition_for.hpp"
+
+namespace gibbsteel::python {
+namespace {
+
+py::tuple pair_of(const WeightPercentRange& range) {
+  return py::make_tuple(range.low, range.high);
+}
+
+WeightPercentRange range_of(const py::handle& pair) {
+  const auto t = pair.cast<py::tuple>();
+  return {t[0].cast<double>(), t[1].cast<double>()};
+}
+
+py::list pairs_of(const std::vector<WeightPercentRange>& ranges) {
+  py::list list;
+  for (const WeightPercentRange& range : ranges) list.append(pair_of(range));
+  return list;
+}
+
+void bind_crossing(py::module_& m) {
+  using Crossing = CompositionCrossing;
+  py::class_<Crossing>(m, "CompositionCrossing",
+                       "A composition at which the quantity has the value.")
+      .def_readonly("weight_percent", &Crossing::weight_percent)
+      .def_readonly("bracket_width", &Crossing::bracket_width, "[wt%]")
+      .def_property_readonly(
+          "kind", [](const Crossing& c) { return std::string(to_string(c.kind)); },
+          "'crossing' or 'jump'.")
+      .def_readonly("rising", &Crossing::rising, "The quantity grows with the element.")
+      .def_readonly("value", &Crossing::value, "Of `state`.")
+      .def_readonly("below", &Crossing::below, "At the low end of the bracket.")
+      .def_readonly("above", &Crossing::above, "At the high end of the bracket.")
+      .def_readonly("state", &Crossing::state, "The soak at this composition.")
+      .def("__repr__",
+           [](const Crossing& c) {
+             return py::str("<CompositionCrossing at {:.4f} wt%, {}>")
+                 .format(c.weight_percent, c.rising ? "rising" : "falling");
+           })
+      .def(py::pickle(
+          [](const Crossing& c) {
+            return py::make_tuple(c.weight_percent, c.bracket_width,
+                                  static_cast<int>(c.kind), c.rising, c.value, c.below,
+                                  c.above, c.state);
+          },
+          [](const py::tuple& t) {
+            return Crossing{t[0].cast<double>(),
+                            t[1].cast<double>(),
+                            static_cast<CrossingKind>(t[2].cast<int>()),
+                            t[3].cast<bool>(),
+                            t[4].cast<double>(),
+                            t[5].cast<double>(),
+                            t[6].cast<double>(),
+                            t[7].cast<State>()};
+          }));
+}
+
+py::tuple get_state(const CompositionSearch& s) {
+  py::list gaps;
+  for (const PercentGap& gap : s.gaps)
+    gaps.append(py::make_tuple(gap.low, gap.high, gap.reason));
+  return py::make_tuple(s.steel, s.element, s.quantity, s.unit, s.target,
+                        s.temperature.in_kelvin(), pair_of(s.range),
+                        static_cast<int>(s.status), s.crossings, pairs_of(s.equal),
+                        py::make_tuple(s.lowest.value, s.lowest.weight_percent),
+                        py::make_tuple(s.highest.value, s.highest.weight_percent), gaps,
+                        s.soaks, s.stopped, s.text, s.analysis, s.parameters);
+}
+
+ValueAtPercent value_at(const py::handle& pair) {
+  const auto t = pair.cast<py::tuple>();
+  return {t[0].cast<double>(), t[1].cast<double>()};
+}
+
+CompositionSearch set_state(const py::tuple& t) {
+  CompositionSearch s;
+  s.steel = t[0].cast<std::string>();
+  s.element = t[1].cast<std::string>();
+  s.quantity = t[2].cast<std::string>();
+  s.unit = t[3].cast<std::string>();
+  s.target = t[4].cast<double>();
+  s.temperature = Temperature::kelvin(t[5].cast<double>());
+  s.range = range_of(t[6]);
+  s.status = static_cast<TargetStatus>(t[7].cast<int>());
+  s.crossings = t[8].cast<std::vector<CompositionCrossing>>();
+  for (const auto& pair : t[9]) s.equal.push_back(range_of(pair));
+  s.lowest = value_at(t[10]);
+  s.highest = value_at(t[11]);
+  for (const auto& item : t[12]) {
+    const auto gap = item.cast<py::tuple>();
+    s.gaps.push_back(
+        {gap[0].cast<double>(), gap[1].cast<double>(), gap[2].cast<std::string>()});
+  }
+  s.soaks = t[13].cast<std::size_t>();
+  s.stopped = t[14].cast<std::string>();
+  s.text = t[15].cast<std::string>();
+  s.analysis = t[16].cast<MillAnalysis>();
+  s.parameters = t[17].cast<std::string>();
+  return s;
+}
+
+using SearchClass = py::class_<CompositionSearch>;
+
+void bind_question(SearchClass& search) {
+  using Search = CompositionSearch;
+  search.def_readonly("steel", &Search::steel)
+      .def_readonly("element", &Search::element)
+      .def_readonly("quantity", &Search::quantity, "Name of the quantity.")
+      .def_readonly("unit", &Search::unit)
+      .def_readonly("target", &Search::target)
+      .def_property_readonly("celsius",
+                             [](const Search& s) { return s.temperature.in_celsius(); })
+      .def_property_readonly("range", [](const Search& s) { return pair_of(s.range); });
+}
+
+void bind_answer(SearchClass& search) {
+  using Search = CompositionSearch;
+  search
+      .def_property_readonly(
+          "status", [](const Search& s) { return std::string(to_string(s.status)); },
+          "'found', 'never reached', 'always equal', 'not computable' or 'not known'.")
+      .def_readonly("crossings", &Search::crossings, "Upwards.")
+      .def_property_readonly(
+          "weight_percents",
+          [](const Search& s) {
+            py::list list;
+            for (const auto& crossing : s.crossings)
+              list.append(crossing.weight_percent);
+            return list;
+          },
+          "Those of the crossings.")
+      .def_property_readonly("equal", [](const Search& s) { return pairs_of(s.equal); })
+      .def_property_readonly("lowest", [](const Search& s) { return s.lowest.value; })
+      .def_property_readonly("highest", [](const Search& s) { return s.highest.value; })
+      .def_readonly("soaks", &Search::soaks)
+      .def_readonly("stopped", &Search::stopped)
+      .def_readonly("text", &Search::text, "One sentence.")
+      .def_property_readonly("complete", &Search::complete)
+      .def_property_readonly("warnings", &Search::warnings)
+      .def("__repr__", [](const Search& s) { return "<" + s.brief() + ">"; })
+      .def("__str__", &Search::full)
+      .def(py::pickle(&get_state, &set_state));
+}
+
+}  // namespace
+
+void bind_composition_for(py::module_& m) {
+  bind_crossing(m);
+  SearchClass search(m, "CompositionSearch",
+                     "All weight percents of one element at which a quantity has a "
+                     "value.");
+  bind_question(search);
+  bind_answer(search);
+  const CompositionSearchOptions usual;
+  m.def(
+      "composition_for",
+      [](const Steel& steel, const std::string& element, const Quantity& quantity,
+         double value, double low, double high, double kelvin,
+         const SoakOptions& options, std::size_t steps, double tolerance) {
+        CompositionSearchOptions chosen;
+        chosen.steps = steps;
+        chosen.tolerance = tolerance;
+        return composition_for(steel, element, quantity, value, {low, high},
+                               Temperature::kelvin(kelvin), options, chosen);
+      },
+      py::arg("steel"), py::arg("element"), py::arg("quantity"), py::arg("value"),
+      py::arg("low"), py::arg("high"), py::arg("kelvin"), py::arg("options"),
+      py::arg("steps") = usual.steps, py::arg("tolerance") = usual.tolerance,
+      py::call_guard<py::gil_scoped_release>());
+}
+
+}  // namespace gibbsteel::python

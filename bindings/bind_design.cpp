@@ -1,0 +1,200 @@
+/// Designs over several elements: targets and results.
+
+#include "common.hpp"
+#include "gibbsteel/design.hpp"
+#include "wrapped_steel.hpp"
+
+namespace gibbsteel::python {
+namespace {
+
+TargetSense sense_of(const std::string& word) {
+  for (const TargetSense sense :
+       {TargetSense::equal, TargetSense::at_least, TargetSense::at_most})
+    if (word == to_string(sense)) return sense;
+  throw InputError({{"gibbsteel.input.269", "sense", "is '" + word + "'",
+                     "choose 'equal', 'at least' or 'at most'"}});
+}
+
+py::str text_of(const DesignTarget& t) {
+  return py::str("<DesignTarget: {} {} {:.4g} at {:.0f} C>")
+      .format(t.quantity.label(), std::string(to_string(t.sense)), t.wanted,
+              t.temperature.in_celsius());
+}
+
+void bind_target(py::module_& m) {
+  py::class_<DesignTarget>(m, "DesignTarget",
+                           "One number of a soak and what it shall be.")
+      .def(
+          py::init([](const Quantity& quantity, double kelvin, const std::string& sense,
+                      double wanted, std::optional<double> tolerance) {
+            return DesignTarget{
+                quantity, Temperature::kelvin(kelvin), sense_of(sense), wanted,
+                tolerance.value_or(DesignTarget::usual_tolerance(wanted))};
+          }),
+          py::arg("quantity"), py::arg("kelvin"), py::arg("sense"), py::arg("wanted"),
+          py::arg("tolerance") = py::none())
+      .def_readonly("quantity", &DesignTarget::quantity)
+      .def_property_readonly(
+          "kelvin", [](const DesignTarget& t) { return t.temperature.in_kelvin(); })
+      .def_property_readonly(
+          "sense",
+          [](const DesignTarget& t) { return std::string(to_string(t.sense)); },
+          "'equal', 'at least' or 'at most'.")
+      .def_readonly("wanted", &DesignTarget::wanted)
+      .def_readonly("tolerance", &DesignTarget::tolerance,
+                    "How far off still counts as met, in the unit of the quantity.")
+      .def("__repr__", &text_of)
+      .def(py::pickle(
+          [](const DesignTarget& t) {
+            return py::make_tuple(t.quantity, t.temperature.in_kelvin(),
+                                  std::string(to_string(t.sense)), t.wanted,
+                                  t.tolerance);
+          },
+          [](const py::tuple& t) {
+            return DesignTarget{t[0].cast<Quantity>(),
+                                Temperature::kelvin(t[1].cast<double>()),
+                                sense_of(t[2].cast<std::string>()), t[3].cast<double>(),
+                                t[4].cast<double>()};
+          }));
+}
+
+py::tuple outcome_state(const TargetOutcome& o) {
+  return py::make_tuple(o.name, o.unit, o.temperature.in_kelvin(),
+                        static_cast<int>(o.sense), o.wanted, o.tolerance, o.value,
+                        o.miss, o.met);
+}
+
+TargetOutcome outcome_of(const py::tuple& t) {
+  return {t[0].cast<std::string>(),
+          t[1].cast<std::string>(),
+          Temperature::kelvin(t[2].cast<double>()),
+          static_cast<TargetSense>(t[3].cast<int>()),
+          t[4].cast<double>(),
+          t[5].cast<double>(),
+          t[6].cast<double>(),
+          t[7].cast<double>(),
+          t[8].cast<bool>()};
+}
+
+void bind_outcome(py::module_& m) {
+  py::class_<TargetOutcome>(m, "TargetOutcome", "How a target came out.")
+      .def_readonly("name", &TargetOutcome::name)
+      .def_readonly("unit", &TargetOutcome::unit)
+      .def_property_readonly(
+          "celsius", [](const TargetOutcome& o) { return o.temperature.in_celsius(); })
+      .def_property_readonly(
+          "sense",
+          [](const TargetOutcome& o) { return std::string(to_string(o.sense)); },
+          "'equal', 'at least' or 'at most'.")
+      .def_readonly("wanted", &TargetOutcome::wanted)
+      .def_readonly("tolerance", &TargetOutcome::tolerance)
+      .def_readonly("value", &TargetOutcome::value, "Of the final soak.")
+      .def_readonly("miss", &TargetOutcome::miss,
+                    "Value less wanted; 0 for a limit that is kept.")
+      .def_readonly("met", &TargetOutcome::met, "The miss is within the tolerance.")
+      .def("__repr__",
+           [](const TargetOutcome& o) {
+             return py::str("<TargetOutcome {}: {:.4g}, {}>")
+                 .format(o.name, o.value, o.met ? "met" : "NOT MET");
+           })
+      .def(
+          "__eq__",
+          [](const TargetOutcome& a, const TargetOutcome& b) { return a == b; },
+          py::is_operator())
+      .def(py::pickle(&outcome_state, &outcome_of));
+}
+
+NamedValues percents_of(const Design& design) {
+  NamedValues percents;
+  for (const DesignedElement& e : design.elements)
+    percents.set(e.symbol, e.weight_percent);
+  return percents;
+}
+
+std::vector<std::string> at_bound(const Design& design) {
+  std::vector<std::string> symbols;
+  for (const DesignedElement& e : design.elements)
+    if (e.at_bound) symbols.push_back(e.symbol);
+  return symbols;
+}
+
+py::tuple get_state(const Design& d) {
+  py::list elements;
+  for (const DesignedElement& e : d.elements)
+    elements.append(py::make_tuple(e.symbol, e.range.low, e.range.high,
+                                   e.weight_percent, e.at_bound));
+  return py::make_tuple(static_cast<int>(d.status), pickled(d.steel), elements,
+                        d.targets, d.states, d.soaks, d.starts, d.text);
+}
+
+Design set_state(const py::tuple& t) {
+  std::vector<DesignedElement> elements;
+  for (const auto& item : t[2]) {
+    const auto e = item.cast<py::tuple>();
+    elements.push_back({e[0].cast<std::string>(),
+                        {e[1].cast<double>(), e[2].cast<double>()},
+                        e[3].cast<double>(),
+                        e[4].cast<bool>()});
+  }
+  return {static_cast<DesignStatus>(t[0].cast<int>()),
+          unpickled(t[1]),
+          std::move(elements),
+          t[3].cast<std::vector<TargetOutcome>>(),
+          t[4].cast<std::vector<State>>(),
+          t[5].cast<std::size_t>(),
+          t[6].cast<int>(),
+          t[7].cast<std::string>()};
+}
+
+void bind_result(py::module_& m) {
+  py::class_<Design>(m, "Design", "A composition, and how it meets its targets.")
+      .def_property_readonly(
+          "status", [](const Design& d) { return std::string(to_string(d.status)); },
+          "'met', 'compromise', 'infeasible' or 'not converged'.")
+      .def_property_readonly("steel", [](const Design& d) { return wrapped(d.steel); })
+      .def_property_readonly("weight_percent", &percents_of,
+                             "Of the elements that were free: dict.")
+      .def_property_readonly("at_bound", &at_bound, "Elements held back by a bound.")
+      .def_readonly("targets", &Design::targets)
+      .def_readonly("states", &Design::states,
+                    "Final soaks, one per temperature of the targets.")
+      .def_readonly("soaks", &Design::soaks)
+      .def_readonly("starts", &Design::starts)
+      .def_readonly("text", &Design::text, "One sentence.")
+      .def_property_readonly("warnings", &Design::warnings)
+      .def("__repr__", [](const Design& d) { return "<" + d.brief() + ">"; })
+      .def("__str__", &Design::full)
+      .def(py::pickle(&get_state, &set_state));
+}
+
+Design run(const Steel& start,
+           const std::vector<std::tuple<std::string, double, double>>& elements,
+           const std::vector<DesignTarget>& targets, int starts, int candidates,
+           int most_steps, const MakeableSteps& steps, const SoakOptions& soak) {
+  std::vector<DesignElement> free;
+  for (const auto& [symbol, low, high] : elements)
+    free.push_back({symbol, {low, high}});
+  DesignOptions options;
+  options.starts = starts;
+  options.candidates = candidates;
+  options.most_steps = most_steps;
+  options.makeable = steps;
+  options.soak = soak;
+  return design(start, free, targets, options);
+}
+
+}  // namespace
+
+void bind_design(py::module_& m) {
+  bind_target(m);
+  m.def("matrix_targets", &matrix_targets, py::arg("state"), py::arg("elements"));
+  bind_outcome(m);
+  bind_result(m);
+  const DesignOptions usual;
+  m.def("design", &run, py::arg("start"), py::arg("elements"), py::arg("targets"),
+        py::arg("starts") = usual.starts, py::arg("candidates") = usual.candidates,
+        py::arg("most_steps") = usual.most_steps, py::kw_only(), py::arg("steps"),
+        py::arg("soak"), py::call_guard<py::gil_scoped_release>());
+}
+
+}  // namespace gibbsteel::python

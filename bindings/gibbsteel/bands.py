@@ -1,0 +1,208 @@
+"""How sure a result is: a part of `Steel`."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from . import _core
+from ._core import ParameterBand, Problem, Quantity, SolveOptions, ToleranceBand
+from .composition import as_weight_percent
+from .errors import InputError
+from .progress import Callback, reporting
+from .soak_options import soak_options
+from .temperature import one_kelvin, refuse_without_unit
+
+
+def _limits(
+    ranges: Mapping[str, tuple[float, float]] | None,
+) -> list[tuple[str, float, float]]:
+    """(symbol, lowest, highest) of every range; all that are no pair are named."""
+    problems: list[Problem] = []
+    limits: list[tuple[str, float, float]] = []
+    for symbol, pair in (ranges or {}).items():
+        try:
+            low, high = pair
+            limits.append((str(symbol), float(low), float(high)))
+        except (TypeError, ValueError):
+            remedy = "give (lowest, highest), for instance (0.50, 0.60)"
+            place = f"ranges, {symbol}"
+            problems.append(
+                Problem("gibbsteel.input.270", place, f"is {pair!r}", remedy)
+            )
+    if problems:
+        raise InputError(problems)
+    return limits
+
+
+class BandMethods:
+    """What `Steel` can say about the uncertainty of a soak."""
+
+    _core: _core.CompiledSteel
+
+    def tolerance_band(
+        self,
+        *without_unit: Any,
+        celsius: Any = None,
+        fahrenheit: Any = None,
+        kelvin: Any = None,
+        ranges: Mapping[str, tuple[float, float]] | None = None,
+        standard_deviations: Mapping[str, float] | None = None,
+        furnace_celsius: float = 0.0,
+        segregation_percent: float = 0.0,
+        segregated_carbon: str = "equal activity",
+        quantities: Sequence[Quantity] | None = None,
+        samples: int = 256,
+        percentiles: Sequence[float] = (5.0, 50.0, 95.0),
+        corners: bool = True,
+        seed: int = 1,
+        threads: int = 0,
+        progress: bool | Callback = False,
+        graphite: bool = False,
+        phases: str | Sequence[str] | None = None,
+        suppressed: str | Sequence[str] = (),
+        at_soak_temperature: bool = False,
+        options: SolveOptions | None = None,
+    ) -> ToleranceBand:
+        """What the scatter of heat, furnace and place does to a soak, Eq. (U1) to (U4).
+
+        Parameters
+        ----------
+        celsius, fahrenheit, kelvin : float
+            Exactly one of them: the nominal soak.
+        ranges : mapping of str to (float, float), optional
+            Limits by element [wt%], such as those of a grade; all values between are
+            equally likely. The steel itself must lie within.
+        standard_deviations : mapping of str to float, optional
+            Scatter by element [wt%], such as that of a mill's certificates: a normal
+            distribution around the steel, cut at 0.
+        furnace_celsius : float
+            Furnace error, plus or minus [C, also with ``fahrenheit=``], 0 to 200.
+        segregation_percent : float
+            Local segregation, plus or minus [percent of each alloy content], 0 to 90:
+            all substitutional elements are richer or poorer together.
+        segregated_carbon : str
+            "equal activity": carbon follows until its activity is that of the whole
+            heat, as it does in a soak. "scaled": with the alloy content. "unchanged".
+            The last two are approximations.
+        quantities : sequence of Quantity, optional
+            What to follow, see `gibbsteel.quantities`. When left out: carbon in the
+            matrix, carbide in all and by kind, alloying elements in the matrix.
+        samples : int
+            Soaks at quasi-random points, 0 to 1000000.
+        percentiles : sequence of float
+            Ascending, each between 0 and 100.
+        corners : bool
+            Search the worst corners too.
+        seed : int
+            The same seed gives the same samples.
+        threads : int
+            Soaks at the same time; 0: as many as there are cores. The result does not
+            depend on it.
+        progress : bool or callable
+            True shows a bar (tqdm). A callable gets the number of samples done and
+            stops the work by returning False; Ctrl-C stops it too. ``cancelled`` is
+            then True, and the band holds the part that is done.
+
+        The other parameters are those of `soak`.
+
+        Returns
+        -------
+        ToleranceBand
+            ``["C in the matrix"]`` is the band of one quantity; print it for tables.
+
+        Raises
+        ------
+        InputError
+            With every problem of the tolerances.
+
+        Examples
+        --------
+        >>> import gibbsteel as gs
+        >>> steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75, "W": 2.0, "V": 1.0})
+        >>> band = steel.tolerance_band(
+        ...     celsius=1120, ranges={"C": (0.50, 0.60)}, furnace_celsius=10, samples=32
+        ... )
+        >>> carbon = band["C in the matrix"]
+        >>> low, median, high = carbon.sampled.percentiles
+        >>> low < carbon.nominal < high
+        True
+        """
+        refuse_without_unit(without_unit, "tolerance_band(celsius=1120, ...)")
+        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+        tolerances = _core.HeatTolerances(
+            ranges=_limits(ranges),
+            standard_deviations=as_weight_percent(standard_deviations, {}),
+            furnace_error=furnace_celsius,
+            segregation_percent=segregation_percent,
+        )
+        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
+        sampling = samples, seed, percentiles, corners, segregated_carbon, threads
+        chosen = _core.ToleranceOptions(soak, *sampling)
+        with reporting(progress, samples) as callback:
+            return _core.tolerance_band(
+                self._core, at, tolerances, quantities or [], chosen, callback
+            )
+
+    def parameter_band(
+        self,
+        *without_unit: Any,
+        celsius: Any = None,
+        fahrenheit: Any = None,
+        kelvin: Any = None,
+        quantities: Sequence[Quantity] | None = None,
+        samples: int = 0,
+        percentiles: Sequence[float] = (5.0, 50.0, 95.0),
+        seed: int = 1,
+        threads: int = 0,
+        progress: bool | Callback = False,
+        graphite: bool = False,
+        phases: str | Sequence[str] | None = None,
+        suppressed: str | Sequence[str] = (),
+        at_soak_temperature: bool = False,
+        options: SolveOptions | None = None,
+    ) -> ParameterBand:
+        """What the stated uncertainty of the parameter file does to a soak, Eq. (U5).
+
+        Needs a parameter set with standard deviations; the one that ships states none.
+        Numbers without one count as exact, so the true uncertainty is larger.
+
+        Parameters
+        ----------
+        celsius, fahrenheit, kelvin : float
+            Exactly one of them.
+        quantities : sequence of Quantity, optional
+            As in `tolerance_band`.
+        samples : int
+            0: first order only. Else soaks with that many parameter sets, drawn with
+            the correlations of the file, up to 1000000.
+
+        The other parameters are those of `tolerance_band` and `soak`.
+
+        Returns
+        -------
+        ParameterBand
+            ``inputs`` are the uncertain numbers by their place in the file.
+
+        Raises
+        ------
+        InputError
+            The parameter set states no standard deviation; wrong options.
+        """
+        refuse_without_unit(without_unit, "parameter_band(celsius=1120)")
+        chosen = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options
+        )
+        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+        with reporting(progress, samples) as callback:
+            return _core.parameter_band(
+                self._core,
+                at,
+                quantities or [],
+                chosen,
+                samples,
+                seed,
+                percentiles,
+                threads,
+                callback,
+            )

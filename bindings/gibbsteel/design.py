@@ -1,0 +1,160 @@
+"""Compositions that meet several targets at once."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+from . import _core
+from ._core import Design, DesignTarget, MakeableSteps, Problem, State
+from .composition_for import range_of
+from .errors import InputError
+from .soak_options import soak_options
+from .steel import Steel
+from .target_quantity import QuantityLike, as_quantity
+from .temperature import one_kelvin
+
+_CODE = "gibbsteel.input.269"
+
+
+def target(
+    quantity: QuantityLike,
+    *,
+    equal: float | None = None,
+    at_least: float | None = None,
+    at_most: float | None = None,
+    tolerance: float | None = None,
+    celsius: Any = None,
+    fahrenheit: Any = None,
+    kelvin: Any = None,
+) -> DesignTarget:
+    """One number of a soak and what it shall be.
+
+    Parameters
+    ----------
+    quantity : Quantity or callable
+        See `gibbsteel.quantities`; or a function that gets a State.
+    equal, at_least, at_most : float
+        Exactly one of them, in the unit of the quantity.
+    tolerance : float, optional
+        How far off still counts as met, in the unit of the quantity; its inverse is the
+        weight of the target. 1 % of the value, at least 0.005, when left out.
+    celsius, fahrenheit, kelvin : float
+        Temperature of the soak: exactly one of them.
+
+    Raises
+    ------
+    InputError
+        None or several of the wishes, or of the temperatures.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> gs.target(gs.quantities.matrix("C"), at_least=0.5, celsius=1120)
+    <DesignTarget: C in the matrix [wt%] at least 0.5 at 1120 C>
+    """
+    quantity = as_quantity(quantity)
+    wishes = {"equal": equal, "at least": at_least, "at most": at_most}
+    given = {sense: value for sense, value in wishes.items() if value is not None}
+    if len(given) != 1:
+        what = "got " + (" and ".join(given) if given else "no wish")
+        remedy = "give exactly one of equal=, at_least= and at_most="
+        raise InputError([Problem(_CODE, f"targets, {quantity.name}", what, remedy)])
+    sense, wanted = next(iter(given.items()))
+    at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+    return DesignTarget(quantity, at, sense, float(wanted), tolerance)
+
+
+def matrix_targets(
+    state: State,
+    elements: Sequence[str] = (),
+    *,
+    celsius: Any = None,
+    fahrenheit: Any = None,
+) -> list[DesignTarget]:
+    """The matrix of a state as targets.
+
+    Parameters
+    ----------
+    state : State
+    elements : sequence of str
+        These only; every element of the matrix but Fe when left out.
+    celsius, fahrenheit : float, optional
+        Temperature at which the new steel shall have it; that of the state when left
+        out.
+    """
+    targets = _core.matrix_targets(state, list(elements))
+    if celsius is None and fahrenheit is None:
+        return targets
+    at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit)
+    return [
+        DesignTarget(t.quantity, at, t.sense, t.wanted, t.tolerance) for t in targets
+    ]
+
+
+def design(
+    start: Steel,
+    *,
+    vary: Mapping[str, tuple[float, float]],
+    targets: Iterable[DesignTarget],
+    rounding: bool | MakeableSteps = False,
+    starts: int | None = None,
+    candidates: int | None = None,
+    graphite: bool = False,
+    suppressed: Sequence[str] = (),
+) -> Design:
+    """The composition that meets several targets best, Eq. (D1).
+
+    Parameters
+    ----------
+    start : Steel
+        Elements that are not varied keep its weight percents.
+    vary : mapping of str to tuple of float
+        Lowest and highest weight percent of each free element.
+    targets : iterable of DesignTarget
+        See `target` and `matrix_targets`. What shall be equal is met in the least
+        squares sense; limits are kept, where a composition is found that can.
+    rounding : bool or MakeableSteps
+        Round the result to weight percents that can be ordered, and judge that.
+    starts, candidates : int, optional
+        Compositions that the search starts from besides `start`, and how many are
+        looked at to choose them.
+    graphite, suppressed
+        As for `Steel.soak`.
+
+    Returns
+    -------
+    Design
+        ``.status`` is ``"met"``, ``"compromise"``, ``"infeasible"`` or ``"not
+        converged"``; ``.steel`` is the result and ``.targets`` says how each came out.
+
+    Raises
+    ------
+    InputError
+        With every problem of elements, bounds and targets.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> heat = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75, "V": 1.0}, name="heat 7")
+    >>> carbon = gs.target(gs.quantities.matrix("C"), equal=0.45, celsius=1100)
+    >>> gs.design(heat, vary={"C": (0.3, 1.0)}, targets=[carbon]).status
+    'met'
+    """
+    free = [
+        (symbol, *range_of(percent, f"elements, {symbol}", _CODE))
+        for symbol, percent in vary.items()
+    ]
+    if isinstance(rounding, MakeableSteps):
+        steps = rounding
+    else:
+        steps = MakeableSteps() if rounding else MakeableSteps.none()
+    chosen: dict[str, Any] = {"starts": starts, "candidates": candidates}
+    return _core.design(
+        start._core,
+        free,
+        list(targets),
+        steps=steps,
+        soak=soak_options(graphite, None, suppressed, False, None),
+        **{key: given for key, given in chosen.items() if given is not None},
+    )

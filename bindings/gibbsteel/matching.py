@@ -1,0 +1,75 @@
+"""Where another steel has the same matrix carbon, or the same of anything."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from . import _core, quantities
+from ._core import MatchingTemperature, SearchOptions, SolveOptions, State
+from .progress import Callback, counting
+from .soak_options import soak_options
+from .steel import Steel
+from .target_quantity import QuantityLike, as_quantity
+from .temperature_range import kelvin_range
+
+
+def matching_temperature(
+    *,
+    reference: State,
+    steel: Steel,
+    quantity: QuantityLike | None = None,
+    celsius: Sequence[Any] | None = None,
+    fahrenheit: Sequence[Any] | None = None,
+    kelvin: Sequence[Any] | None = None,
+    search: SearchOptions | None = None,
+    progress: bool | Callback = False,
+    graphite: bool = False,
+    phases: str | Sequence[str] | None = None,
+    suppressed: str | Sequence[str] = (),
+    at_soak_temperature: bool = False,
+    options: SolveOptions | None = None,
+) -> MatchingTemperature:
+    """The temperatures at which another steel has the value of a reference soak.
+
+    Parameters
+    ----------
+    reference : State
+        The soak to be matched.
+    steel : Steel
+        The other steel.
+    quantity : Quantity or callable, optional
+        What is to be equal; carbon in the matrix when left out.
+
+    The other parameters are those of `Steel.phase_changes`; the options of the soak
+    are used for ``steel``.
+
+    Returns
+    -------
+    MatchingTemperature
+        ``search.crossings``; look at ``search.status`` when there is none.
+
+    Raises
+    ------
+    InputError
+        The reference is not usable or has no such value; as `Steel.phase_changes`.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> lean = gs.Steel(C=0.9, name="lean").soak(celsius=780)
+    >>> rich = gs.Steel(C=1.2, name="rich")
+    >>> match = gs.matching_temperature(reference=lean, steel=rich)
+    >>> [crossing.rising for crossing in match.search.crossings]
+    [True]
+    """
+    chosen = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
+    at = kelvin_range(
+        steel.parameters, celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin
+    )
+    wanted = quantities.matrix("C") if quantity is None else as_quantity(quantity)
+    chosen_search = search or SearchOptions()
+    with counting(progress) as callback:
+        return _core.matching_temperature(
+            reference, steel._core, wanted, at, chosen, chosen_search, callback
+        )

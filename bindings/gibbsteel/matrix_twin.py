@@ -1,0 +1,111 @@
+"""Matrix twins: methods that Steel inherits."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any, Self
+
+from . import _core
+from ._core import CompiledSteel, MakeableSteps, State, TwinStudy
+from .temperature import many_kelvin, one_kelvin, refuse_without_unit
+
+
+def _steps(rounding: bool | MakeableSteps) -> MakeableSteps:
+    if isinstance(rounding, MakeableSteps):
+        return rounding
+    return MakeableSteps() if rounding else MakeableSteps.none()
+
+
+class MatrixTwinMethods:
+    """What a steel knows about the alloy made from its matrix."""
+
+    _core: CompiledSteel
+
+    @classmethod
+    def _wrapped(cls, core: CompiledSteel) -> Self:
+        raise NotImplementedError
+
+    def matrix_twin(
+        self,
+        *without_unit: Any,
+        celsius: Any = None,
+        fahrenheit: Any = None,
+        kelvin: Any = None,
+        state: State | None = None,
+        rounding: bool | MakeableSteps = True,
+        keep_not_modelled: bool = False,
+    ) -> Self:
+        """The steel with this steel's matrix composition at that soak.
+
+        Parameters
+        ----------
+        celsius, fahrenheit, kelvin : float
+            Exactly one of them; or a state of this steel instead.
+        state : State, optional
+            Takes the matrix of this one, for instance of a short soak.
+        rounding : bool or MakeableSteps
+            To weight percents that can be ordered; False keeps every digit.
+        keep_not_modelled : bool
+            Keep elements that the file does not model (P, S, N, ...) as analysed.
+
+        Returns
+        -------
+        Steel
+
+        Raises
+        ------
+        InputError
+            The temperature, or a soak without a matrix.
+
+        Examples
+        --------
+        >>> import gibbsteel as gs
+        >>> steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75}, name="heat 7")
+        >>> steel.matrix_twin(celsius=1120).name
+        'matrix of heat 7 at 1120 C'
+        """
+        refuse_without_unit(without_unit, "matrix_twin(celsius=1200)")
+        steps = _steps(rounding)
+        if state is not None:
+            twin = _core.matrix_twin(self._core, state, steps, keep_not_modelled)
+        else:
+            at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+            twin = _core.matrix_twin_at(self._core, at, steps, keep_not_modelled)
+        return self._wrapped(twin)
+
+    def twin_study(
+        self,
+        *without_unit: Any,
+        celsius: Any = None,
+        fahrenheit: Any = None,
+        others_celsius: Iterable[Any] = (),
+        rounding: bool | MakeableSteps = True,
+        keep_not_modelled: bool = False,
+    ) -> TwinStudy:
+        """The matrix twin, and the carbide it still holds.
+
+        Parameters
+        ----------
+        celsius, fahrenheit : float
+            Exactly one of them: where the matrix is taken.
+        others_celsius : iterable of float
+            Further temperatures for the twin [C].
+
+        The other parameters are those of `matrix_twin`.
+
+        Examples
+        --------
+        >>> import gibbsteel as gs
+        >>> steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75}, name="heat 7")
+        >>> study = steel.twin_study(celsius=1050, others_celsius=[950])
+        >>> study.others[0].carbide_volume_percent > study.same.carbide_volume_percent
+        True
+        """
+        refuse_without_unit(without_unit, "twin_study(celsius=1200)")
+        return _core.twin_study(
+            self._core,
+            one_kelvin(celsius=celsius, fahrenheit=fahrenheit),
+            many_kelvin(celsius=others_celsius),
+            _steps(rounding),
+            keep_not_modelled,
+        )

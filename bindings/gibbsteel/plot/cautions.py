@@ -1,0 +1,80 @@
+"""Where a curve is not to be trusted: the warnings of states as temperature ranges."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from .._core import State
+
+# Words for a figure; the whole sentence is in the warnings of the result. Warnings
+# about the certificate (307, 313, 314) are no matter of a figure.
+WORDS = {
+    "gibbsteel.warning.308": "not usable (gap)",
+    "gibbsteel.warning.301": "temperature outside the validity of the file",
+    "gibbsteel.warning.302": "composition outside the validity of the file",
+    "gibbsteel.warning.303": "no liquid in the file: melting not predicted",
+    "gibbsteel.warning.304": "near or above the solidus of a similar steel",
+    "gibbsteel.warning.305": "matrix not austenite alone",
+    "gibbsteel.warning.306": "sigma, Laves or mu may form (not in the file)",
+    "gibbsteel.warning.309": "no volume data for a phase (gap)",
+    "gibbsteel.warning.310": "known weak spot of the file",
+    "gibbsteel.warning.312": "carbide former not modelled",
+}
+
+
+@dataclass(frozen=True)
+class Caution:
+    """One kind of warning and the temperatures that it holds for.
+
+    Attributes
+    ----------
+    label : str
+        Words for the figure.
+    ranges : tuple of (float, float)
+        From and to [C], half-way to the neighbouring soaks.
+    """
+
+    label: str
+    ranges: tuple[tuple[float, float], ...]
+
+
+def ranges_where(
+    celsius: Sequence[float], flags: Sequence[bool]
+) -> tuple[tuple[float, float], ...]:
+    """Ranges of an ascending series where a flag is set, half-way to the neighbours.
+
+    Examples
+    --------
+    >>> ranges_where([900.0, 1000.0, 1100.0], [False, True, True])
+    ((950.0, 1100.0),)
+    """
+    found: list[tuple[float, float]] = []
+    last = len(celsius) - 1
+    for i, flag in enumerate(flags):
+        if not flag:
+            continue
+        low = celsius[i] if i == 0 else 0.5 * (celsius[i - 1] + celsius[i])
+        high = celsius[i] if i == last else 0.5 * (celsius[i] + celsius[i + 1])
+        if found and found[-1][1] == low:
+            low = found.pop()[0]
+        found.append((low, high))
+    return tuple(found)
+
+
+def cautions_of(states: Sequence[State]) -> list[Caution]:
+    """The cautions of states in ascending temperature, in the order of `WORDS`."""
+    celsius = [state.celsius for state in states]
+    codes = [{warning.code for warning in state.warnings} for state in states]
+    found = []
+    for code, words in WORDS.items():
+        ranges = ranges_where(celsius, [code in here for here in codes])
+        if ranges:
+            found.append(Caution(words, ranges))
+    return found
+
+
+def not_usable(states: Sequence[State]) -> tuple[tuple[float, float], ...]:
+    """Temperature ranges of states that are not usable."""
+    celsius = [state.celsius for state in states]
+    return ranges_where(celsius, [not state.usable for state in states])

@@ -1,0 +1,117 @@
+"""Tables of searches for temperatures (pandas, imported on use)."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from ._core import (
+    HardeningWindow,
+    MatchingTemperature,
+    PhaseChanges,
+    State,
+    TemperatureSearch,
+)
+from .optional import needed
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+
+def _names(names: list[str]) -> str:
+    return " + ".join(names)
+
+
+def _kinds(state: State) -> str:
+    return _names([occurrence.kind for occurrence in state.occurrences])
+
+
+def phase_changes_to_frame(found: PhaseChanges) -> pd.DataFrame:
+    """One row per change; ``attrs`` holds gaps and why it stopped, if it did."""
+    rows = [
+        {
+            "steel": found.steel,
+            "temperature_C": change.celsius,
+            "temperature_F": change.fahrenheit,
+            "bracket_K": change.bracket_width,
+            "appears": _names(change.appears),
+            "disappears": _names(change.disappears),
+            "invariant": change.invariant,
+            "phases_below": _kinds(change.below),
+            "phases_above": _kinds(change.above),
+        }
+        for change in found.changes
+    ]
+    frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
+    frame.attrs["parameters"] = found.low.parameters
+    frame.attrs["gaps_C"] = [gap.celsius for gap in found.gaps]
+    frame.attrs["stopped"] = found.stopped
+    return frame
+
+
+def _crossing_rows(search: TemperatureSearch) -> list[dict[str, Any]]:
+    return [
+        {
+            "steel": search.steel,
+            "quantity": search.quantity,
+            "unit": search.unit,
+            "target": search.target,
+            "temperature_C": crossing.celsius,
+            "temperature_F": crossing.fahrenheit,
+            "kind": crossing.kind,
+            "rising": crossing.rising,
+            "value": crossing.value,
+            "carbide_volume_percent": crossing.state.carbide_volume_percent,
+            "matrix_C_weight_percent": crossing.state.matrix.weight_percent.get(
+                "C", 0.0
+            ),
+        }
+        for crossing in search.crossings
+    ]
+
+
+def _search_frame(search: TemperatureSearch, rows: list[dict[str, Any]]) -> Any:
+    frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
+    frame.attrs["parameters"] = search.parameters
+    frame.attrs["status"] = search.status
+    frame.attrs["text"] = search.text
+    return frame
+
+
+def temperature_search_to_frame(search: TemperatureSearch) -> pd.DataFrame:
+    """One row per crossing; ``attrs`` holds status and sentence."""
+    return _search_frame(search, _crossing_rows(search))
+
+
+def matching_temperature_to_frame(match: MatchingTemperature) -> pd.DataFrame:
+    """One row per crossing, the reference in front."""
+    reference = {
+        "reference": match.reference.steel,
+        "reference_temperature_C": match.reference.celsius,
+    }
+    rows = [{**reference, **row} for row in _crossing_rows(match.search)]
+    return _search_frame(match.search, rows)
+
+
+def hardening_window_to_frame(window: HardeningWindow) -> pd.DataFrame:
+    """One row per rule and stretch where it holds, and per window ("all rules")."""
+    spans = [
+        (rule.rule, rule.text, span) for rule in window.rules for span in rule.spans
+    ]
+    spans += [("all", "all rules", span) for span in window.spans]
+    rows = [
+        {
+            "steel": window.steel,
+            "rule": rule,
+            "text": text,
+            "low_C": span.celsius[0],
+            "high_C": span.celsius[1],
+            "floor_rule": span.floor_rule,
+            "ceiling_rule": span.ceiling_rule,
+        }
+        for rule, text, span in spans
+    ]
+    frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
+    frame.attrs["parameters"] = window.parameters
+    frame.attrs["status"] = window.status
+    frame.attrs["text"] = window.text
+    return frame

@@ -1,0 +1,59 @@
+#pragma once
+/// Temperatures as Python sees them: kelvin, celsius and fahrenheit side by side; a
+/// range as a pair; nothing as None.
+
+#include <optional>
+#include <utility>
+
+#include "common.hpp"
+#include "gibbsteel/temperature_range.hpp"
+
+namespace gibbsteel::python {
+
+using Unit = double (Temperature::*)() const;
+using Pair = std::pair<double, double>;
+
+inline double in_unit(Temperature t, Unit unit) { return (t.*unit)(); }
+inline std::optional<double> in_unit(const std::optional<Temperature>& t, Unit unit) {
+  return t ? std::optional((*t.*unit)()) : std::nullopt;
+}
+inline Pair in_unit(const TemperatureRange& range, Unit unit) {
+  return {(range.low.*unit)(), (range.high.*unit)()};
+}
+
+/// Defines the three properties from `get`, a function of the class.
+template <class Type, class... Options, class Get>
+void def_temperature(py::class_<Type, Options...>& c, Get get) {
+  c.def_property_readonly("kelvin", [get](const Type& x) {
+    return in_unit(get(x), &Temperature::in_kelvin);
+  });
+  c.def_property_readonly("celsius", [get](const Type& x) {
+    return in_unit(get(x), &Temperature::in_celsius);
+  });
+  c.def_property_readonly("fahrenheit", [get](const Type& x) {
+    return in_unit(get(x), &Temperature::in_fahrenheit);
+  });
+}
+
+/// For pickling: kelvin, and back.
+inline Pair kelvins(const TemperatureRange& range) {
+  return in_unit(range, &Temperature::in_kelvin);
+}
+inline TemperatureRange range_of(Pair kelvin) {
+  return {Temperature::kelvin(kelvin.first), Temperature::kelvin(kelvin.second)};
+}
+inline std::optional<double> kelvins(const std::optional<Temperature>& t) {
+  return in_unit(t, &Temperature::in_kelvin);
+}
+inline std::optional<Temperature> temperature_of(std::optional<double> kelvin) {
+  return kelvin ? std::optional(Temperature::kelvin(*kelvin)) : std::nullopt;
+}
+
+/// A class whose equality is that of its members.
+template <class Type, class... Options>
+void def_equality(py::class_<Type, Options...>& c) {
+  c.def(
+      "__eq__", [](const Type& a, const Type& b) { return a == b; }, py::is_operator());
+}
+
+}  // namespace gibbsteel::python

@@ -1,0 +1,42 @@
+#pragma once
+/// Families of steel: one martensite start equation does not fit all. What is added to
+/// the general equation, from how many published records, and how they scatter.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "gibbsteel/named_values.hpp"
+
+namespace gibbsteel {
+
+/// Offsets and rate are this library's own estimates from the few records named in
+/// `fitted`, whose austenite composition is known (measured, or no carbide left).
+/// Records for which the composition has to be computed first were held back:
+/// tests/reference compares them.
+struct HardeningFamily {
+  std::string key;             ///< "high-speed"
+  std::string name;            ///< "high-speed and matrix-type steel"
+  std::string rule;            ///< composition by which it is chosen [wt% of the steel]
+  double start_offset = 0.0;   ///< added to Eq. (H12) [C]
+  double start_error = 0.0;    ///< standard deviation [C]
+  double start_scatter = 0.0;  ///< of the records about the offset [C]
+  int start_records = 0;       ///< number of records behind the offset
+  double transformation_rate = 0.0;  ///< in Eq. (H13) [1/C]
+  double retained_error = 0.0;       ///< standard deviation of the fraction
+  int retained_records = 0;          ///< number of records behind the rate
+  double hardness_offset = 0.0;      ///< added to the as-quenched hardness [HV]
+  double hardness_error = 0.0;       ///< standard deviation [HV]
+  int hardness_records = 0;          ///< number of records behind the offset
+  std::string fitted;                ///< which records
+  bool operator==(const HardeningFamily&) const = default;
+};
+
+/// All families: high-speed, chromium-cold-work, stainless, bearing, general.
+const std::vector<HardeningFamily>& hardening_families();
+/// By key. @throws InputError gibbsteel.input.242
+const HardeningFamily& hardening_family(std::string_view key);
+/// By composition of the steel [wt%]; "general" when no other rule holds.
+const HardeningFamily& hardening_family_of(const NamedValues& steel_weight_percent);
+
+}  // namespace gibbsteel

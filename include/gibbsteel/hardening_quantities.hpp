@@ -1,0 +1,20 @@
+#pragma once
+/// Hardening estimates as quantities: what targets, comparisons, tolerance bands and
+/// designs can be about. Slopes are exact.
+
+#include "gibbsteel/hardening.hpp"
+#include "gibbsteel/quantity.hpp"
+
+namespace gibbsteel::quantities {
+
+/// Values are those of hardening(); NaN where it has none. The options are checked by
+/// the first state. The family is that of the state's steel unless the options name
+/// one.
+/// @throws InputError as hardening(), then
+Quantity martensite_start(const HardeningOptions& options = {});  ///< [C]
+Quantity retained_austenite(
+    const HardeningOptions& options = {});                    ///< [vol% of the steel]
+Quantity hardness_hv(const HardeningOptions& options = {});   ///< as quenched [HV]
+Quantity hardness_hrc(const HardeningOptions& options = {});  ///< as quenched [HRC]
+
+}  // namespace gibbsteel::quantities

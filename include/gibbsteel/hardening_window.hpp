@@ -1,0 +1,95 @@
+#pragma once
+/// Between which temperatures a steel can be hardened, by rules that the user chooses.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "gibbsteel/phase_changes.hpp"
+#include "gibbsteel/quantity.hpp"
+
+namespace gibbsteel {
+
+/// Every rule must hold all over the window.
+struct WindowRules {
+  /// The matrix is without ferrite.
+  bool no_ferrite = true;
+  /// The least value of a quantity, for instance as-quenched hardness.
+  std::optional<Quantity> hardness;
+  double least_hardness = 0.0;  ///< in the unit of the quantity
+  /// The carbide that keeps austenite grains small; empty: all carbides together.
+  std::string pinning_kind;
+  /// Its least volume percent, above 0; not a rule when not given.
+  std::optional<double> least_pinning_volume_percent;
+  /// Distance from the known start of melting of a similar steel [K], >= 0; from the
+  /// lower end of its error bar.
+  double solidus_margin = 30.0;
+};
+
+/// What sets an end of the window. Only ever appended.
+enum class WindowRule {
+  range,     ///< no rule: the end of the range that was searched
+  ferrite,   ///< ferrite goes (or comes back)
+  hardness,  ///< the quantity passes its least value
+  pinning,   ///< the pinning carbide passes its least volume
+  solidus,   ///< known melting of a similar steel, less the margin
+  unknown,   ///< temperatures beyond are not known
+};
+std::string_view to_string(WindowRule) noexcept;
+
+/// Only ever appended.
+enum class WindowStatus {
+  found,
+  no_window,  ///< no temperature in the range keeps all rules
+  not_known,  ///< none found, but a part of the range is not known
+};
+std::string_view to_string(WindowStatus) noexcept;
+
+/// Where one rule holds, or all of them.
+struct WindowSpan {
+  TemperatureRange range{Temperature::kelvin(0.0), Temperature::kelvin(0.0)};
+  WindowRule floor = WindowRule::range, ceiling = WindowRule::range;
+  bool operator==(const WindowSpan&) const = default;
+};
+
+/// One rule, and where it holds.
+struct RuleSpans {
+  WindowRule rule = WindowRule::range;
+  std::string text;               ///< "no ferrite", "M6C at least 2 vol%"
+  std::vector<WindowSpan> spans;  ///< upwards
+  bool operator==(const RuleSpans&) const = default;
+};
+
+struct HardeningWindow {
+  std::string steel;
+  TemperatureRange range{Temperature::kelvin(0.0), Temperature::kelvin(0.0)};
+  WindowStatus status = WindowStatus::not_known;
+  /// The lowest window; `spans` holds all of them.
+  std::optional<Temperature> floor, ceiling;
+  WindowRule floor_rule = WindowRule::unknown, ceiling_rule = WindowRule::unknown;
+  std::vector<WindowSpan> spans;
+  std::vector<RuleSpans> rules;
+  State at_floor, at_ceiling;  ///< soaks there; not run when there is no window
+  std::vector<std::string> remarks;
+  std::string text;  ///< one sentence: the answer, or why there is none
+  MillAnalysis analysis;
+  std::string parameters;
+
+  std::vector<Warning> warnings() const;
+  std::string brief() const;  ///< one line
+  std::string full() const;   ///< rules, soaks at both ends, warnings and cautions
+};
+
+/// The floor is where the last ferrite is gone, or where the hardness is reached; the
+/// ceiling is where the pinning carbide is too little, or the known start of melting of
+/// a similar steel less a margin (bounds of the parameter set; common practice, no
+/// source). Temperatures of long-hold equilibrium: a shop soak of minutes dissolves
+/// less.
+/// @throws InputError gibbsteel.input.254 (rules), .205 (pinning kind), and as
+///         phase_changes()
+HardeningWindow hardening_window(const Steel& steel, const WindowRules& rules,
+                                 const TemperatureRange& range,
+                                 const SoakOptions& soak = {},
+                                 const SearchOptions& search = {});
+
+}  // namespace gibbsteel

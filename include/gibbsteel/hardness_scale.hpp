@@ -1,0 +1,35 @@
+#pragma once
+/// Vickers and Rockwell C, and the hardness of a mixture.
+
+#include <string_view>
+
+namespace gibbsteel {
+
+/// HRC = (100 HV - 15100) / (HV + 223), Eq. (H21): within 1 HRC of ASTM E140 for 400 to
+/// 900 HV (recommended in the trade's literature, from memory).
+double hrc_from_hv(double hv);
+/// The same, solved for HV; hrc < 100.
+double hv_from_hrc(double hrc);
+
+/// HV = (1 - f_c) [(1 - f_g) HV_M + f_g 250] + f_c HV_c, Eq. (H20): own estimate.
+/// @param martensite  HV_M
+/// @param austenite   f_g, retained austenite as a fraction of the matrix
+/// @param carbide     f_c, fraction of the steel
+/// @param carbide_hv  HV_c
+double mixture_hardness(double martensite, double austenite, double carbide,
+                        double carbide_hv);
+
+/// Eq. (H20) as it is used for estimates: the mean of not counting the carbide and of
+/// counting at most 12 % of it, because large carbides do not add to an indentation in
+/// proportion (own estimate). @see mixture_hardness
+double quenched_hardness(double martensite, double austenite, double carbide,
+                         double carbide_hv);
+
+/// Hardness of a kind of carbide [HV]: M3C 1100, MC 2600, all others 1500. Common
+/// practice, no source.
+double carbide_hardness(std::string_view kind);
+
+inline constexpr double kAusteniteHardness = 250.0;  ///< [HV], 200 to 300 are seen
+inline constexpr double kFerriteHardness = 200.0;    ///< [HV], own estimate
+
+}  // namespace gibbsteel

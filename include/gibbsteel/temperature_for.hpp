@@ -1,0 +1,85 @@
+#pragma once
+/// At which temperatures a number of the state has a given value.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "gibbsteel/phase_changes.hpp"
+#include "gibbsteel/quantity.hpp"
+
+namespace gibbsteel {
+
+/// Only ever appended.
+enum class TargetStatus {
+  found,           ///< see `crossings` (and `equal`)
+  never_reached,   ///< the whole range is known, and the value does not occur
+  always_equal,    ///< the quantity has the value everywhere in the range
+  not_computable,  ///< the quantity has no value anywhere in the range
+  not_known,       ///< none found, but a part of the range is not known
+};
+std::string_view to_string(TargetStatus) noexcept;
+
+/// Only ever appended.
+enum class CrossingKind {
+  crossing,  ///< the quantity has the value at this temperature
+  jump,      ///< it jumps across the value where phases react: see `below`, `above`
+};
+std::string_view to_string(CrossingKind) noexcept;
+
+struct Crossing {
+  Temperature temperature = Temperature::kelvin(0.0);
+  double bracket_width = 0.0;  ///< [K]
+  CrossingKind kind = CrossingKind::crossing;
+  bool rising = true;               ///< the quantity grows with temperature
+  double value = 0.0;               ///< of `state`
+  double below = 0.0, above = 0.0;  ///< of the quantity at the ends of the bracket
+  State state;  ///< the soak at this temperature; for a jump that below it
+};
+
+/// A value, and the temperature of its soak.
+struct ValueAt {
+  double value = Occurrence::kUnknown;
+  Temperature temperature = Temperature::kelvin(0.0);
+  bool operator==(const ValueAt&) const = default;
+};
+
+struct TemperatureSearch {
+  std::string steel;
+  std::string quantity;  ///< name of the quantity
+  std::string unit;
+  double target = 0.0;
+  TemperatureRange range{Temperature::kelvin(0.0), Temperature::kelvin(0.0)};
+  TargetStatus status = TargetStatus::not_known;
+  std::vector<Crossing> crossings;      ///< upwards
+  std::vector<TemperatureRange> equal;  ///< where it has the value throughout, upwards
+  ValueAt lowest, highest;              ///< of all soaks of the search
+  std::vector<PhaseGap> gaps;           ///< upwards; also where it has no value
+  std::size_t soaks = 0;
+  std::string stopped;  ///< why the range is not searched to its end; else empty
+  std::string text;     ///< one sentence: the answer, or why there is none
+  MillAnalysis analysis;
+  std::string parameters;
+
+  bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
+  /// The distinct warnings of the states.
+  std::vector<Warning> warnings() const;
+  std::string brief() const;  ///< one line
+  std::string full() const;   ///< table, warnings and cautions
+};
+
+/// All temperatures in the range at which the quantity has the value, located to a
+/// hundredth of `search.tolerance`. The range is first searched for phase changes (see
+/// phase_changes.hpp). Between two of them the quantity is smooth, and soaks are added
+/// until its values and slopes leave no room for a crossing that was not found: only a
+/// pair of crossings closer together than the tolerance, or a value that is touched and
+/// not crossed, can be missed.
+/// @param quantity  a number of a state; a jump of it that comes from no phase change
+///                  is reported as a crossing as wide as a third of the tolerance
+/// @throws InputError gibbsteel.input.252 (value not finite), and as phase_changes()
+TemperatureSearch temperature_for(const Steel& steel, const Quantity& quantity,
+                                  double value, const TemperatureRange& range,
+                                  const SoakOptions& soak = {},
+                                  const SearchOptions& search = {});
+
+}  // namespace gibbsteel

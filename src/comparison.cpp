@@ -1,0 +1,104 @@
+#include "gibbsteel/comparison.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "gibbsteel/errors.hpp"
+
+namespace gibbsteel {
+namespace {
+
+/// Distinct names over all states, in order of first appearance.
+template <class Names>
+std::vector<std::string> distinct(std::span<const State> states, Names names_of) {
+  std::vector<std::string> all;
+  for (const State& state : states)
+    for (const std::string& name : names_of(state))
+      if (std::find(all.begin(), all.end(), name) == all.end()) all.push_back(name);
+  return all;
+}
+
+std::vector<std::string> carbide_kinds(const State& state) {
+  std::vector<std::string> kinds;
+  for (const Occurrence& o : state.carbides()) kinds.push_back(o.kind);
+  return kinds;
+}
+
+/// Alloying elements of the matrix: iron is the balance.
+std::vector<std::string> matrix_elements(const State& state) {
+  std::vector<std::string> symbols;
+  for (const auto& [symbol, percent] : state.matrix.weight_percent)
+    if (symbol != "Fe") symbols.push_back(symbol);
+  return symbols;
+}
+
+/// Unlike quantities::volume_percent(), 0 also for a kind that a state's parameter set
+/// does not know: states of different sets may stand side by side.
+Quantity carbide_of(const std::string& kind) {
+  return {kind, "vol%", [kind](const State& state) {
+            double sum = 0.0;
+            for (const Occurrence& o : state.occurrences)
+              if (o.kind == kind) sum += o.volume_percent;
+            return sum;
+          }};
+}
+
+std::vector<Quantity> usual_rows(std::span<const State> states) {
+  std::vector<Quantity> rows;
+  for (const std::string& kind : distinct(states, carbide_kinds))
+    rows.push_back(carbide_of(kind));
+  rows.push_back(quantities::carbide_volume_percent());
+  for (const std::string& symbol : distinct(states, matrix_elements))
+    rows.push_back(quantities::matrix(symbol));
+  rows.push_back(quantities::carbon_activity());
+  return rows;
+}
+
+void require_some(bool some, const char* what, const char* remedy) {
+  if (!some) throw InputError({{"gibbsteel.input.267", what, "is empty", remedy}});
+}
+
+}  // namespace
+
+std::string ComparisonRow::label() const {
+  return unit.empty() ? name : name + " [" + unit + "]";
+}
+
+const ComparisonRow& Comparison::row(std::string_view name) const {
+  std::string present;
+  for (const ComparisonRow& row : rows) {
+    if (row.name == name) return row;
+    present += (present.empty() ? "" : ", ") + row.name;
+  }
+  throw InputError(
+      {{"gibbsteel.input.209", "comparison",
+        "there is no '" + std::string(name) + "' in it", "present: " + present}});
+}
+
+Comparison compare(std::span<const State> states, std::span<const Quantity> more) {
+  require_some(!states.empty(), "states", "give at least one state");
+  Comparison result;
+  result.states.assign(states.begin(), states.end());
+  std::vector<Quantity> rows = usual_rows(states);
+  rows.insert(rows.end(), more.begin(), more.end());
+  for (const Quantity& quantity : rows) {
+    ComparisonRow row{quantity.name(), quantity.unit(), {}};
+    for (const State& state : states) row.values.push_back(quantity.value(state));
+    result.rows.push_back(std::move(row));
+  }
+  return result;
+}
+
+Comparison compare(std::span<const Steel> steels,
+                   std::span<const Temperature> temperatures,
+                   std::span<const Quantity> more, const SoakOptions& options) {
+  require_some(!steels.empty(), "steels", "give at least one steel");
+  require_some(!temperatures.empty(), "temperatures", "give at least one temperature");
+  std::vector<State> states;
+  for (const Steel& steel : steels)
+    for (State& state : steel.sweep(temperatures, options).states)
+      states.push_back(std::move(state));
+  return compare(states, more);
+}
+
+}  // namespace gibbsteel

@@ -1,0 +1,119 @@
+/// How a Comparison prints; see comparison.hpp.
+
+#include <algorithm>
+#include <cmath>
+
+#include "gibbsteel/comparison.hpp"
+#include "internal/number_format.hpp"
+#include "internal/result_text.hpp"
+#include "internal/text_table.hpp"
+
+namespace gibbsteel {
+namespace {
+
+using internal::fixed;
+
+constexpr std::size_t kWidth = 78;
+constexpr std::size_t kColumnsAcross = 7;  ///< states in one table
+
+bool is_measured(const State& state) {
+  return state.solve_report.status == SolveStatus::measured;
+}
+
+/// A, B, ..., Z, AA, AB, ...
+std::string letters(std::size_t i) {
+  const std::string last(1, static_cast<char>('A' + i % 26));
+  return i < 26 ? last : letters(i / 26 - 1) + last;
+}
+
+std::string name_of(const State& state) {
+  return state.steel.empty() ? "steel" : state.steel;
+}
+
+/// "A: heat 7 at 1120 C, long-hold limit; 0.55C 4.5Cr, balance Fe"
+std::string legend(const Comparison& comparison) {
+  std::string text;
+  for (std::size_t i = 0; i < comparison.states.size(); ++i) {
+    const State& state = comparison.states[i];
+    std::string line = letters(i) + ": " + name_of(state) + " at " +
+                       fixed(state.temperature.in_celsius(), 0) + " C, ";
+    line += !state.usable() ? state.solve_report.brief()
+                            : (is_measured(state) ? "short soak with measured carbide"
+                                                  : "long-hold limit");
+    text += internal::wrapped(line + "; " + state.analysis.brief(), kWidth, 3);
+  }
+  return text;
+}
+
+std::string number(const ComparisonRow& row, double value) {
+  if (std::isnan(value)) return "n/a";
+  if (row.unit == "vol%" && value == 0.0) return "-";
+  const bool fine = row.unit.empty() || row.name == "C in the matrix";
+  const bool coarse = row.unit == "C" || row.unit == "HV";
+  return fixed(value, coarse ? 0 : (fine ? 3 : 2));
+}
+
+std::string table(const Comparison& comparison, std::size_t from) {
+  const std::size_t to = std::min(from + kColumnsAcross, comparison.states.size());
+  std::vector<std::vector<std::string>> rows{{""}};
+  for (std::size_t i = from; i < to; ++i) rows[0].push_back(letters(i));
+  for (const ComparisonRow& row : comparison.rows) {
+    rows.push_back({row.label()});
+    for (std::size_t i = from; i < to; ++i)
+      rows.back().push_back(number(row, row.values[i]));
+  }
+  return internal::text_table(rows);
+}
+
+/// Parameter sets of the states, each once.
+std::string sets(const Comparison& comparison) {
+  std::string text;
+  for (const State& state : comparison.states)
+    if (text.find(state.parameters) == std::string::npos)
+      text += (text.empty() ? "parameters: " : "; ") + state.parameters;
+  return internal::wrapped(text, kWidth, 2);
+}
+
+/// Every distinct warning with the letters of the states that carry it.
+std::string warnings(const Comparison& comparison) {
+  std::vector<std::pair<Warning, std::string>> all;
+  for (std::size_t i = 0; i < comparison.states.size(); ++i)
+    for (const Warning& warning : comparison.states[i].warnings) {
+      const auto known = std::find_if(all.begin(), all.end(), [&](const auto& entry) {
+        return entry.first == warning;
+      });
+      if (known == all.end())
+        all.emplace_back(warning, letters(i));
+      else
+        known->second += ", " + letters(i);
+    }
+  std::string text;
+  for (const auto& [warning, who] : all)
+    text += internal::wrapped("! " + who + ": [" + warning.code + "] " + warning.text,
+                              kWidth, 2);
+  return text;
+}
+
+}  // namespace
+
+std::string Comparison::brief() const {
+  std::string text = "comparison of " + std::to_string(states.size()) + " states: ";
+  for (std::size_t i = 0; i < states.size(); ++i)
+    text += (i == 0 ? "" : ", ") + name_of(states[i]) + " at " +
+            fixed(states[i].temperature.in_celsius(), 0) + " C";
+  return text;
+}
+
+std::string Comparison::full() const {
+  std::string text = legend(*this) + sets(*this);
+  if (!states.empty()) text += internal::basis_text(states.front());
+  for (std::size_t from = 0; from < states.size(); from += kColumnsAcross)
+    text += "\n" + table(*this, from);
+  text += internal::kLastDigits;
+  const bool measured = std::any_of(states.begin(), states.end(), is_measured);
+  return text + "\n" + warnings(*this) +
+         internal::wrapped(internal::kCaution, kWidth, 0) +
+         (measured ? internal::wrapped(internal::kMeasuredCaution, kWidth, 0) : "");
+}
+
+}  // namespace gibbsteel

@@ -1,0 +1,78 @@
+#include "gibbsteel/composition_for.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "gibbsteel/errors.hpp"
+#include "internal/composition_search_text.hpp"
+#include "internal/number_format.hpp"
+#include "scan/composition_scan.hpp"
+
+namespace gibbsteel {
+namespace {
+
+CompositionCrossing crossing_of(const internal::CompositionScan& scan,
+                                const WeightPercentRange& range,
+                                const internal::LineCrossing& found) {
+  return {scan.percent(found.s),
+          found.width * (range.high - range.low),
+          found.kind,
+          found.rising,
+          found.value,
+          found.below,
+          found.above,
+          found.state};
+}
+
+/// From places on the line to weight percents.
+void take_over(const internal::LineSearch& line, const internal::CompositionScan& scan,
+               CompositionSearch& found) {
+  for (const auto& crossing : line.crossings)
+    found.crossings.push_back(crossing_of(scan, found.range, crossing));
+  for (const auto& span : line.equal)
+    found.equal.push_back({scan.percent(span.from), scan.percent(span.to)});
+  for (const auto& gap : line.gaps)
+    found.gaps.push_back({scan.percent(gap.from), scan.percent(gap.to), gap.reason});
+  found.lowest = {line.lowest.value, scan.percent(line.lowest.s)};
+  found.highest = {line.highest.value, scan.percent(line.highest.s)};
+  found.soaks = line.soaks;
+  found.stopped = line.stopped;
+}
+
+}  // namespace
+
+CompositionSearch composition_for(const Steel& steel, const std::string& element,
+                                  const Quantity& quantity, double value,
+                                  const WeightPercentRange& range, Temperature t,
+                                  const SoakOptions& soak,
+                                  const CompositionSearchOptions& search) {
+  if (!std::isfinite(value))
+    throw InputError(
+        {{"gibbsteel.input.252", "value", "is " + internal::shortest(value),
+          "give the number that the quantity is to have"}});
+  internal::CompositionScan scan(steel, element, range, t, soak, search);
+  CompositionSearch found;
+  found.steel = steel.name();
+  found.element = element;
+  found.quantity = quantity.name();
+  found.unit = quantity.unit();
+  found.target = value;
+  found.temperature = t;
+  found.range = range;
+  found.analysis = steel.analysis();
+  found.parameters = scan.blank().parameters;
+  take_over(internal::search_line(scan.line(), quantity, value), scan, found);
+  internal::conclude(found);
+  return found;
+}
+
+std::vector<Warning> CompositionSearch::warnings() const {
+  std::vector<Warning> all;
+  for (const CompositionCrossing& crossing : crossings)
+    for (const Warning& warning : crossing.state.warnings)
+      if (std::find(all.begin(), all.end(), warning) == all.end())
+        all.push_back(warning);
+  return all;
+}
+
+}  // namespace gibbsteel

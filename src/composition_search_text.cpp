@@ -1,0 +1,133 @@
+#include "internal/composition_search_text.hpp"
+
+#include <cmath>
+
+#include "internal/number_format.hpp"
+#include "internal/text_table.hpp"
+
+namespace gibbsteel {
+namespace {
+
+using internal::fixed;
+
+constexpr std::size_t kWidth = 78;
+
+std::string percent(const CompositionSearch& search, double value) {
+  return fixed(value, search.element == "C" ? 3 : 2) + " wt% " + search.element;
+}
+
+std::string number(const CompositionSearch& search, double value) {
+  return internal::significant(value, 4) +
+         (search.unit.empty() ? "" : " " + search.unit);
+}
+
+std::string crossing_text(const CompositionSearch& search,
+                          const CompositionCrossing& crossing) {
+  const std::string text = percent(search, crossing.weight_percent);
+  if (crossing.kind == CrossingKind::crossing)
+    return text + (crossing.rising ? " (rising)" : " (falling)");
+  return text + " (jump from " + number(search, crossing.below) + " to " +
+         number(search, crossing.above) + ")";
+}
+
+std::string found_text(const CompositionSearch& search) {
+  std::string text = search.quantity + " is " + number(search, search.target);
+  for (std::size_t i = 0; i < search.crossings.size(); ++i)
+    text += (i == 0 ? " at " : ", ") + crossing_text(search, search.crossings[i]);
+  bool first = search.crossings.empty();
+  for (const WeightPercentRange& range : search.equal) {
+    text += (first ? " from " : ", and all the way from ") +
+            percent(search, range.low) + " to " + percent(search, range.high);
+    first = false;
+  }
+  return text;
+}
+
+std::string span_text(const CompositionSearch& search) {
+  return search.quantity + " is between " + number(search, search.lowest.value) + " (" +
+         percent(search, search.lowest.weight_percent) + ") and " +
+         number(search, search.highest.value) + " (" +
+         percent(search, search.highest.weight_percent) + ")";
+}
+
+TargetStatus status_of(const CompositionSearch& search) {
+  const bool everywhere = search.crossings.empty() && search.equal.size() == 1 &&
+                          search.equal.front() == search.range;
+  if (everywhere) return TargetStatus::always_equal;
+  if (!search.crossings.empty() || !search.equal.empty()) return TargetStatus::found;
+  if (search.complete()) return TargetStatus::never_reached;
+  const bool any = std::isfinite(search.lowest.value);
+  return any || !search.stopped.empty() ? TargetStatus::not_known
+                                        : TargetStatus::not_computable;
+}
+
+std::string sentence(const CompositionSearch& search) {
+  const std::string target = number(search, search.target);
+  switch (search.status) {
+    case TargetStatus::found:
+      return found_text(search) +
+             (search.complete() ? "" : "; part of the range is not known");
+    case TargetStatus::never_reached:
+      return span_text(search) + " in the range and never " + target;
+    case TargetStatus::always_equal:
+      return search.quantity + " is " + target + " in the whole range";
+    case TargetStatus::not_computable:
+      return search.quantity + " has no value anywhere in the range";
+    case TargetStatus::not_known:
+      break;
+  }
+  if (std::isnan(search.lowest.value)) return "nothing is known of the range";
+  return span_text(search) + " where it is known and not " + target +
+         " there; part of the range is not known";
+}
+
+std::string table_of(const CompositionSearch& search) {
+  std::vector<std::vector<std::string>> rows{
+      {"", search.quantity + (search.unit.empty() ? "" : ", " + search.unit),
+       "matrix C, wt%", "carbide, vol%"}};
+  for (const CompositionCrossing& crossing : search.crossings) {
+    const State& state = crossing.state;
+    rows.push_back({crossing_text(search, crossing),
+                    internal::significant(crossing.value, 5),
+                    fixed(state.matrix.weight_percent["C"], 3),
+                    internal::fixed_or(state.carbide_volume_percent, 2, "n/a")});
+  }
+  return search.crossings.empty() ? "" : "\n" + internal::text_table(rows);
+}
+
+std::string unknown_text(const CompositionSearch& search) {
+  std::string text;
+  for (const PercentGap& gap : search.gaps)
+    text += internal::wrapped("NOT KNOWN from " + percent(search, gap.low) + " to " +
+                                  percent(search, gap.high) + ": " + gap.reason + ".",
+                              kWidth, 2);
+  if (!search.stopped.empty())
+    text += internal::wrapped("NOT COMPLETE: " + search.stopped + ".", kWidth, 2);
+  return text;
+}
+
+}  // namespace
+
+void internal::conclude(CompositionSearch& search) {
+  search.status = status_of(search);
+  search.text = sentence(search);
+}
+
+std::string CompositionSearch::brief() const {
+  return (steel.empty() ? "steel" : steel) + " with " + internal::shortest(range.low) +
+         " to " + internal::shortest(range.high) + " wt% " + element + " at " +
+         fixed(temperature.in_celsius(), 0) +
+         " C, long-hold limit: " + std::string(to_string(status)) + ": " + text;
+}
+
+std::string CompositionSearch::full() const {
+  std::string result =
+      internal::wrapped(brief(), kWidth, 2) +
+      internal::wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2) +
+      "parameters: " + parameters + "\n" + table_of(*this) + unknown_text(*this) + "\n";
+  for (const Warning& warning : warnings())
+    result += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
+  return result + internal::wrapped(internal::kCaution, kWidth, 0);
+}
+
+}  // namespace gibbsteel

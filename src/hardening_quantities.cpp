@@ -1,0 +1,92 @@
+#include "gibbsteel/hardening_quantities.hpp"
+
+#include "internal/hardening_chain.hpp"
+#include "internal/number_format.hpp"
+
+namespace gibbsteel::quantities {
+namespace {
+
+using internal::Along;
+using internal::HardeningBasis;
+using internal::HardeningChoice;
+
+/// One number of the chain; not called when there is no austenite.
+using Number = Along (*)(const HardeningBasis&, const HardeningChoice&);
+
+Along number_at(const State& state, const StateSlope* slope,
+                const HardeningOptions& options, Number number) {
+  const HardeningChoice choice = internal::choose(state, options);
+  const HardeningBasis basis = internal::hardening_basis(state, slope);
+  if (!basis.austenite_present) return {Estimate::kUnknown, Estimate::kUnknown};
+  return number(basis, choice);
+}
+
+/// How to make it again; nothing when an equation is the user's own.
+Quantity::Origin origin_of(const char* function, const HardeningOptions& options) {
+  if (options.equations.all().size() != PropertyEquations::built_in()) return {};
+  Quantity::Origin origin{"hardening_quantity", {function}};
+  const auto add = [&](const char* name, const std::string& value) {
+    origin.arguments.push_back(std::string(name) + "=" + value);
+  };
+  add("coldest_kelvin", internal::shortest(options.coldest.in_kelvin()));
+  add("cooling_rate", internal::shortest(options.cooling_rate));
+  if (options.particle_diameter)
+    add("particle_diameter", internal::shortest(*options.particle_diameter));
+  if (options.family) add("family", *options.family);
+  if (options.martensite_start) add("martensite_start", *options.martensite_start);
+  if (options.retained_austenite)
+    add("retained_austenite", *options.retained_austenite);
+  if (options.martensite_hardness)
+    add("martensite_hardness", *options.martensite_hardness);
+  if (options.grain_pinning) add("grain_pinning", *options.grain_pinning);
+  return origin;
+}
+
+Quantity quantity(const char* function, const char* name, const char* unit,
+                  const HardeningOptions& options, Number number) {
+  return {origin_of(function, options), name, unit,
+          [options, number](const State& state) {
+            return number_at(state, nullptr, options, number).value;
+          },
+          [options, number](const State& state, const StateSlope& slope) {
+            return number_at(state, &slope, options, number).slope;
+          }};
+}
+
+Along retained(const HardeningBasis& basis, const HardeningChoice& choice) {
+  return internal::retained_fraction(basis, choice,
+                                     internal::martensite_start(basis, choice));
+}
+
+Along vickers(const HardeningBasis& basis, const HardeningChoice& choice) {
+  return internal::hardness(basis, choice, internal::martensite_hardness(basis, choice),
+                            retained(basis, choice))
+      .mean();
+}
+
+}  // namespace
+
+Quantity martensite_start(const HardeningOptions& options) {
+  return quantity("martensite_start", "martensite start", "C", options,
+                  &internal::martensite_start);
+}
+
+Quantity retained_austenite(const HardeningOptions& options) {
+  return quantity("retained_austenite", "retained austenite", "vol%", options,
+                  [](const HardeningBasis& basis, const HardeningChoice& choice) {
+                    return 100.0 * basis.austenite * retained(basis, choice);
+                  });
+}
+
+Quantity hardness_hv(const HardeningOptions& options) {
+  return quantity("hardness_hv", "as-quenched hardness", "HV", options, &vickers);
+}
+
+Quantity hardness_hrc(const HardeningOptions& options) {
+  return quantity("hardness_hrc", "as-quenched hardness", "HRC", options,
+                  [](const HardeningBasis& basis, const HardeningChoice& choice) {
+                    return internal::rockwell(vickers(basis, choice));
+                  });
+}
+
+}  // namespace gibbsteel::quantities

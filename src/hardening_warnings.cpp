@@ -1,0 +1,111 @@
+#include "internal/hardening_warnings.hpp"
+
+#include <algorithm>
+
+#include "internal/number_format.hpp"
+
+namespace gibbsteel::internal {
+namespace {
+
+using Warnings = std::vector<Warning>;
+
+void check_matrix(const State& state, const HardeningEstimates& result, Warnings& out) {
+  const auto phases = state.matrix_phases();
+  if (phases.size() == 1 && phases[0].kind == "austenite") return;
+  std::string names;
+  for (const Occurrence& o : phases) names += (names.empty() ? "" : " + ") + o.name;
+  if (result.austenite.empty())
+    out.push_back({"gibbsteel.warning.330",
+                   phases.empty() ? "There is no matrix phase: nothing hardens."
+                                  : "The matrix is " + names + ": nothing hardens."});
+  else
+    out.push_back({"gibbsteel.warning.330",
+                   "The matrix is " + names + ": only the austenite, " +
+                       fixed(result.austenite_percent, 0) +
+                       " % of it, hardens; the rest counts with 200 HV."});
+}
+
+void check_ranges(const HardeningEstimates& result, Warnings& out) {
+  std::string text;
+  for (const Estimate* estimate : {&result.martensite_start, &result.retained_austenite,
+                                   &result.hardness_hrc, &result.grain_diameter}) {
+    if (estimate->in_range) continue;
+    for (const std::string& remark : estimate->remarks)
+      if (remark.find("is outside its range") != std::string::npos ||
+          remark.find("(H21) is for") == 0)
+        text += (text.empty() ? "" : "; ") + remark;
+  }
+  if (!text.empty())
+    out.push_back({"gibbsteel.warning.331", "Extrapolated: " + text + "."});
+}
+
+void check_start(const HardeningEstimates& result, Warnings& out) {
+  const Estimate& start = result.martensite_start;
+  const double coldest = result.coldest.in_celsius();
+  if (start.known() && start.value <= coldest)
+    out.push_back({"gibbsteel.warning.332",
+                   "Martensite start, " + fixed(start.value, 0) +
+                       " C, is not above the coldest temperature, " +
+                       fixed(coldest, 0) + " C: the steel stays austenite."});
+}
+
+void check_nitrogen(const State& state, Warnings& out) {
+  const double nitrogen = state.analysis.not_modelled["N"];
+  if (nitrogen > 0.0)
+    out.push_back(
+        {"gibbsteel.warning.333",
+         "N " + significant(nitrogen, 3) +
+             " wt% is not modelled: estimates and indices of the matrix leave "
+             "it out. In solution it counts like about as much carbon."});
+}
+
+/// Keys of other families that 5 % more or less of one element would lead to.
+std::string families_nearby(const NamedValues& steel, const std::string& own) {
+  std::string keys;
+  for (const char* symbol : {"C", "Cr", "Mo", "W"})
+    for (const double factor : {0.95, 1.05}) {
+      NamedValues moved = steel;
+      moved.set(symbol, factor * steel[symbol]);
+      const std::string& key = hardening_family_of(moved).key;
+      if (key != own && keys.find(key) == std::string::npos)
+        keys += (keys.empty() ? "" : ", ") + key;
+    }
+  return keys;
+}
+
+void check_family(const State& state, const HardeningEstimates& result, Warnings& out) {
+  if (result.family_chosen) return;
+  const std::string others =
+      families_nearby(state.analysis.modelled, result.family.key);
+  if (!others.empty())
+    out.push_back({"gibbsteel.warning.335",
+                   "The steel is near the border of the family " + result.family.key +
+                       "; estimates jump there. Compare with: " + others + "."});
+}
+
+/// The state's own warnings that bear on the austenite; the others stay with the state.
+void check_state(const State& state, Warnings& out) {
+  for (const Warning& warning : state.warnings)
+    for (const char* code : {"301", "302", "303", "304", "308", "310", "311", "312"})
+      if (warning.code == std::string("gibbsteel.warning.") + code)
+        out.push_back(warning);
+}
+
+}  // namespace
+
+void check_hardening(const State& state, bool by_mass, HardeningEstimates& result) {
+  if (state.usable()) {
+    check_matrix(state, result, result.warnings);
+    check_ranges(result, result.warnings);
+    check_start(result, result.warnings);
+    check_nitrogen(state, result.warnings);
+    check_family(state, result, result.warnings);
+    if (by_mass)
+      result.warnings.push_back(
+          {"gibbsteel.warning.334",
+           "A phase has no volume data: mass fractions stand for volume fractions."});
+  }
+  check_state(state, result.warnings);
+}
+
+}  // namespace gibbsteel::internal

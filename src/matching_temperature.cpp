@@ -1,0 +1,48 @@
+#include "gibbsteel/matching_temperature.hpp"
+
+#include <cmath>
+
+#include "gibbsteel/errors.hpp"
+#include "internal/number_format.hpp"
+
+namespace gibbsteel {
+namespace {
+
+/// "heat 7 at 1120 C (C in the matrix 0.4605 wt%)"
+std::string reference_text(const MatchingTemperature& match) {
+  const State& state = match.reference;
+  const std::string unit = match.search.unit.empty() ? "" : " " + match.search.unit;
+  return (state.steel.empty() ? "steel" : state.steel) + " at " +
+         internal::fixed(state.temperature.in_celsius(), 0) + " C (" +
+         match.search.quantity + " " + internal::significant(match.value, 4) + unit +
+         ")";
+}
+
+}  // namespace
+
+MatchingTemperature matching_temperature(const State& reference, const Steel& other,
+                                         const Quantity& quantity,
+                                         const TemperatureRange& range,
+                                         const SoakOptions& soak,
+                                         const SearchOptions& search) {
+  const double value = quantity.value(reference);
+  if (!std::isfinite(value))
+    throw InputError(
+        {{"gibbsteel.input.253", "reference",
+          reference.usable()
+              ? "the quantity '" + quantity.name() + "' has no value there"
+              : "the state is not usable: " + reference.solve_report.reason,
+          "choose a soak with a usable result, or another quantity"}});
+  return {reference, value,
+          temperature_for(other, quantity, value, range, soak, search)};
+}
+
+std::string MatchingTemperature::brief() const {
+  return "as " + reference_text(*this) + ": " + search.brief();
+}
+
+std::string MatchingTemperature::full() const {
+  return "reference: " + reference_text(*this) + "\n" + search.full();
+}
+
+}  // namespace gibbsteel

@@ -1,0 +1,115 @@
+#include "gibbsteel/matrix_twin.hpp"
+
+#include "gibbsteel/errors.hpp"
+#include "internal/number_format.hpp"
+#include "internal/result_text.hpp"
+#include "internal/text_table.hpp"
+
+namespace gibbsteel {
+namespace {
+
+using internal::fixed;
+using internal::fixed_or;
+
+constexpr std::size_t kWidth = 78;
+
+void require_matrix(const State& state) {
+  if (!state.usable())
+    throw InputError({{"gibbsteel.input.260", "state", "is not usable",
+                       "read its solve report; change the conditions slightly"}});
+  if (state.matrix_phases().empty())
+    throw InputError({{"gibbsteel.input.260", "state", "has no matrix phase",
+                       "take another temperature or composition"}});
+}
+
+std::string twin_name(const State& state) {
+  return "matrix of " + (state.steel.empty() ? "steel" : state.steel) + " at " +
+         fixed(state.temperature.in_celsius(), 0) + " C";
+}
+
+std::string composition_table(const TwinStudy& study) {
+  std::vector<std::vector<std::string>> rows{
+      {"weight percent"}, {"full-carbide steel"}, {"its matrix"}, {"twin"}};
+  for (const auto& [symbol, percent] : study.exact) {
+    if (symbol == "Fe") continue;
+    const int digits = symbol == "C" ? 3 : 2;
+    rows[0].push_back(symbol);
+    rows[1].push_back(fixed(study.reference.analysis.modelled[symbol], digits));
+    rows[2].push_back(fixed(percent, digits));
+    rows[3].push_back(fixed(study.twin.analysis().modelled[symbol], digits));
+  }
+  return internal::text_table(rows);
+}
+
+/// Residual carbide by kind, one row a soak.
+std::string residual_table(const TwinStudy& study) {
+  Sweep all = study.others;
+  all.states.insert(all.states.begin(), study.same);
+  const auto kinds = all.carbide_kinds();
+  std::vector<std::vector<std::string>> rows{{"twin at, C", "carbide, vol%"}};
+  rows[0].insert(rows[0].end(), kinds.begin(), kinds.end());
+  rows[0].push_back("matrix C, wt%");
+  for (const State& state : all.states) {
+    rows.push_back({fixed(state.temperature.in_celsius(), 0)});
+    auto& row = rows.back();
+    if (!state.usable()) {
+      row.push_back("NOT USABLE");
+      continue;
+    }
+    row.push_back(fixed_or(state.carbide_volume_percent, 2, "n/a"));
+    for (const auto& kind : kinds) {
+      const double percent = state.volume_percent_of(kind);
+      row.push_back(percent == 0.0 ? "-" : fixed_or(percent, 2, "n/a"));
+    }
+    row.push_back(fixed(state.matrix.weight_percent["C"], 3));
+  }
+  return internal::text_table(rows);
+}
+
+}  // namespace
+
+Steel matrix_twin(const Steel& steel, Temperature t, const MatrixTwinOptions& options) {
+  return matrix_twin(steel, steel.soak(t, options.soak), options);
+}
+
+Steel matrix_twin(const Steel& steel, const State& state,
+                  const MatrixTwinOptions& options) {
+  require_matrix(state);
+  NamedValues percents = to_makeable(state.matrix.weight_percent, options.makeable);
+  if (options.keep_not_modelled)
+    for (const auto& [symbol, percent] : state.analysis.not_modelled)
+      if (percent > 0.0) percents.set(symbol, percent);
+  if (percents.empty()) percents.set("Fe", 100.0);
+  return Steel(percents, {twin_name(state), steel.parameters(), false});
+}
+
+TwinStudy twin_study(const Steel& steel, Temperature t,
+                     std::span<const Temperature> others,
+                     const MatrixTwinOptions& options) {
+  State reference = steel.soak(t, options.soak);
+  Steel twin = matrix_twin(steel, reference, options);
+  State same = twin.soak(t, options.soak);
+  Sweep sweep = twin.sweep(others, options.soak);
+  NamedValues exact = reference.matrix.weight_percent;
+  return {std::move(reference), std::move(exact), std::move(twin), std::move(same),
+          std::move(sweep)};
+}
+
+std::string TwinStudy::brief() const {
+  const std::string text = twin.name() + ": " + twin.analysis().brief() + " (wt%)";
+  if (!same.usable()) return text + ", " + same.solve_report.brief();
+  return text + ", " + fixed_or(same.carbide_volume_percent, 2, "n/a") +
+         " vol% carbide left there, " +
+         fixed_or(reference.carbide_volume_percent, 2, "n/a") +
+         " in the full-carbide steel";
+}
+
+std::string TwinStudy::full() const {
+  return internal::wrapped(brief(), kWidth, 2) +
+         "long-hold limit; parameters: " + reference.parameters + "\n" +
+         internal::basis_text(reference) + "\n" + composition_table(*this) + "\n" +
+         residual_table(*this) + internal::kLastDigits + "\n" +
+         internal::wrapped(internal::kCaution, kWidth, 0);
+}
+
+}  // namespace gibbsteel

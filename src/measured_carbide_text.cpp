@@ -1,0 +1,73 @@
+/// How a ShortSoak prints; see measured_carbide.hpp.
+
+#include <algorithm>
+
+#include "gibbsteel/errors.hpp"
+#include "gibbsteel/measured_carbide.hpp"
+#include "internal/number_format.hpp"
+#include "internal/text_table.hpp"
+
+namespace gibbsteel {
+namespace {
+
+using internal::fixed;
+
+int digits_of(const MatrixBand& band) { return band.element == "C" ? 3 : 2; }
+
+std::string carbide_table(const ShortSoak& soak) {
+  std::vector<std::vector<std::string>> rows{
+      {"carbide", "vol%", "+-", "long hold", "composition of"}};
+  for (const CarbideInBalance& c : soak.carbides) {
+    const Temperature from = c.composition == CarbideSource::soak
+                                 ? soak.state.temperature
+                                 : soak.annealed_at;
+    rows.push_back({c.kind + (c.measured ? "" : ", kept"), fixed(c.volume_percent, 2),
+                    c.measured ? fixed(c.standard_deviation, 2) : "-",
+                    fixed(c.long_hold_volume, 2), fixed(from.in_celsius(), 0) + " C"});
+  }
+  return internal::text_table(rows);
+}
+
+std::string band_table(const ShortSoak& soak) {
+  std::vector<std::vector<std::string>> rows{
+      {"matrix, wt%", "value", "low", "high", "long hold"}};
+  for (const MatrixBand& band : soak.bands) {
+    if (band.element == "Fe") continue;
+    const int digits = digits_of(band);
+    rows.push_back({band.element, fixed(band.value, digits), fixed(band.low, digits),
+                    fixed(band.high, digits), fixed(band.long_hold, digits)});
+  }
+  return internal::text_table(rows);
+}
+
+}  // namespace
+
+const MatrixBand& ShortSoak::band(std::string_view element) const {
+  std::string present;
+  for (const MatrixBand& band : bands) {
+    if (band.element == element) return band;
+    present += (present.empty() ? "" : ", ") + band.element;
+  }
+  throw InputError(
+      {{"gibbsteel.input.209", "matrix",
+        "there is no '" + std::string(element) + "' in it", "present: " + present}});
+}
+
+std::string ShortSoak::brief() const {
+  std::string text = state.brief();
+  const auto carbon =
+      std::find_if(bands.begin(), bands.end(),
+                   [](const MatrixBand& band) { return band.element == "C"; });
+  if (carbon == bands.end()) return text;
+  return text + " (" + fixed(carbon->low, 2) + " to " + fixed(carbon->high, 2) +
+         "; long-hold limit " + fixed(carbon->long_hold, 2) + ")";
+}
+
+std::string ShortSoak::full() const {
+  return state.full() + "\n" + carbide_table(*this) + "\n" + band_table(*this) +
+         "low, high: carbide composition of the soak or of annealing at " +
+         fixed(annealed_at.in_celsius(), 0) +
+         " C, and two\nstandard deviations of the count\n";
+}
+
+}  // namespace gibbsteel

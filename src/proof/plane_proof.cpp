@@ -1,0 +1,66 @@
+#include "proof/plane_proof.hpp"
+
+#include <chrono>
+
+#include "internal/number_format.hpp"
+#include "proof/prover.hpp"
+
+namespace gibbsteel::internal {
+namespace {
+
+std::vector<std::vector<double>> minima_of(std::size_t phase,
+                                           const std::vector<PhaseSet>& sets,
+                                           const std::vector<AbsentMinimum>& absent) {
+  std::vector<std::vector<double>> minima;
+  for (const PhaseSet& set : sets)
+    if (set.phase == phase) minima.push_back(set.y);
+  for (const AbsentMinimum& m : absent)
+    if (m.phase == phase) minima.push_back(m.y);
+  return minima;
+}
+
+std::string stopped(const std::string& phase, const PhaseProof& proof) {
+  const char* budget =
+      proof.outcome == PhaseProof::Outcome::out_of_time ? "time" : "box";
+  return "not proven: " + phase + " used up the " + budget + " budget after " +
+         std::to_string(proof.boxes) + " boxes with " +
+         std::to_string(proof.boxes_left) + " left";
+}
+
+}  // namespace
+
+PlaneProof prove_plane(ColumnGeneration& generation, const std::vector<PhaseSet>& sets,
+                       const std::vector<AbsentMinimum>& absent,
+                       std::span<const double> mu, const SolveOptions& options) {
+  using Clock = std::chrono::steady_clock;
+  const auto begin = Clock::now();
+  Conditions& conditions = generation.conditions();
+  PlaneProof result;
+  for (std::size_t f = 0; f < conditions.phases.size(); ++f) {
+    const Candidate& candidate = conditions.phases[f];
+    const std::chrono::duration<double> used = Clock::now() - begin;
+    const ProofLimits limits{options.proof_gap, options.proof_boxes,
+                             options.proof_seconds - used.count()};
+    const PhaseProof proof =
+        prove_phase(candidate, mu, minima_of(f, sets, absent), limits);
+    result.boxes += proof.boxes;
+    if (proof.outcome == PhaseProof::Outcome::violated) {
+      AbsentMinimum m{f, proof.y, proof.d, true};
+      const auto descent = descend(conditions, candidate, mu, {300, 1e-8},
+                                   generation.step(), m.y.data());
+      m.d = descent.d_per_atom();
+      m.converged = descent.converged;
+      result.violations.push_back(std::move(m));
+    } else if (proof.outcome != PhaseProof::Outcome::proven) {
+      if (result.progress.empty())
+        result.progress = stopped(candidate.phase->name, proof);
+    }
+  }
+  result.complete = result.violations.empty() && result.progress.empty();
+  if (result.complete)
+    result.progress =
+        "proven for every phase: " + std::to_string(result.boxes) + " boxes";
+  return result;
+}
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,201 @@
+#include "scan/value_line.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include <boost/math/tools/toms748_solve.hpp>
+
+#include "scan/cubic_bounds.hpp"
+#include "scan/stopped.hpp"
+#include "scan/value_samples.hpp"
+
+namespace gibbsteel::internal {
+namespace {
+
+bool known(const ValueSample& sample) { return std::isfinite(sample.excess); }
+
+class CrossingSearch {
+ public:
+  CrossingSearch(const ValueLine& line, const Quantity& quantity, double target)
+      : scan_(*line.scan),
+        samples_(line, quantity, target),
+        closest_(line.tolerance / 3.0) {
+    found_.target = target;
+    found_.stopped = line.scan->stopped;
+  }
+
+  LineSearch run() {
+    try {
+      walk();
+    } catch (const Stopped& stop) {
+      found_.stopped = stop.why;
+    }
+    note_extremes();
+    found_.soaks = samples_.soaks();
+    return std::move(found_);
+  }
+
+ private:
+  void walk() {
+    const auto& nodes = scan_.nodes;
+    auto event = scan_.events.begin();
+    std::size_t last = nodes.size();  // the last usable one; none yet
+    for (std::size_t i = 0; i < nodes.size(); ++i) {
+      if (!nodes[i].usable()) continue;
+      if (last != nodes.size() && !inside_gap(nodes[last].s, nodes[i].s)) {
+        const bool change = event != scan_.events.end() && event->below == last;
+        if (change) ++event;
+        step(samples_.at(nodes[last].s), samples_.at(nodes[i].s), change);
+      }
+      last = i;
+    }
+    for (const LineGap& gap : scan_.gaps) add_gap(gap.from, gap.to, gap.reason);
+    std::sort(found_.gaps.begin(), found_.gaps.end(),
+              [](const LineGap& a, const LineGap& b) { return a.from < b.from; });
+  }
+
+  bool inside_gap(double from, double to) const {
+    const auto& gaps = scan_.gaps;
+    return std::any_of(gaps.begin(), gaps.end(), [&](const LineGap& gap) {
+      return gap.from <= from && to <= gap.to;
+    });
+  }
+
+  void step(ValueSample& a, ValueSample& b, bool change) {
+    if (!change) return within(a, b);
+    if (!known(a) && !known(b)) return add_unknown(a, b);
+    if (!known(a) || !known(b)) return;  // as narrow as the tolerance
+    if (a.excess == 0.0 && b.excess == 0.0) return add_equal(a, b);
+    if (!differ(a, b)) return;
+    add_crossing(a, b, is_jump(a, b));
+    found_.crossings.back().width = b.s - a.s;
+  }
+
+  static bool differ(const ValueSample& a, const ValueSample& b) {
+    if (a.excess == 0.0 || b.excess == 0.0) return a.excess != b.excess;
+    return std::signbit(a.excess) != std::signbit(b.excess);
+  }
+
+  /// More than both slopes together explain.
+  bool is_jump(ValueSample& a, ValueSample& b) {
+    constexpr double kFar = 10.0, kNoise = 1e-6;
+    const double h = b.s - a.s;
+    const double smooth =
+        h * std::max(std::abs(samples_.slope(a)), std::abs(samples_.slope(b)));
+    return std::abs(b.excess - a.excess) > kFar * smooth + kNoise;
+  }
+
+  /// Everything between two soaks with the same phases.
+  void within(ValueSample& a, ValueSample& b) {
+    if (!known(a) && !known(b)) return add_unknown(a, b);
+    if (a.excess == 0.0 && b.excess == 0.0) return add_equal(a, b);
+    const bool narrow = b.s - a.s <= closest_;
+    if (!known(a) || !known(b)) return narrow ? add_unknown(a, b) : split(a, b);
+    const bool crosses = differ(a, b);
+    if (narrow) {
+      if (crosses) add_crossing(a, b, false);
+      return;
+    }
+    const double sign = a.excess + b.excess < 0.0 ? -1.0 : 1.0;
+    const EndValues ends{sign * a.excess, sign * b.excess, sign * samples_.slope(a),
+                         sign * samples_.slope(b)};
+    const double h = b.s - a.s;
+    if (!crosses && stays_positive(ends, h, 0.0)) return;
+    if (!crosses || !is_monotonic(ends, h)) return split(a, b);
+    if (!locate(a, b)) split(a, b);
+  }
+
+  void split(ValueSample& a, ValueSample& b) {
+    ValueSample& middle = samples_.at(std::midpoint(a.s, b.s));
+    within(a, middle);
+    within(middle, b);
+  }
+
+  /// The only root between two soaks. @return false when a soak was not usable
+  bool locate(ValueSample& a, ValueSample& b) {
+    constexpr double kPart = 0.03;  // of the distance at which phase changes are known
+    bool lost = false;
+    const auto value = [&](double s) {
+      const double excess = samples_.at(s).excess;
+      lost = lost || !std::isfinite(excess);
+      return lost ? 0.0 : excess;  // 0 ends the search
+    };
+    const auto close = [&](double from, double to) {
+      return std::abs(to - from) <= kPart * closest_;
+    };
+    if (a.excess != 0.0 && b.excess != 0.0) {
+      std::uintmax_t most = 100;
+      const auto [low, high] = boost::math::tools::toms748_solve(
+          value, a.s, b.s, a.excess, b.excess, close, most);
+      if (lost) return false;
+      add_crossing(samples_.at(low), samples_.at(high), false);
+    } else {
+      add_crossing(a, b, false);
+    }
+    return true;
+  }
+
+  void add_crossing(const ValueSample& a, const ValueSample& b, bool jump) {
+    const ValueSample& root = jump || std::abs(a.excess) <= std::abs(b.excess) ? a : b;
+    const bool again = !found_.crossings.empty() && root.excess == 0.0 &&
+                       found_.crossings.back().s == root.s;
+    if (again) return;
+    LineCrossing crossing;
+    crossing.s = root.s;
+    crossing.width = root.excess == 0.0 ? 0.0 : b.s - a.s;
+    crossing.kind = jump ? CrossingKind::jump : CrossingKind::crossing;
+    crossing.rising = a.excess == b.excess ? samples_.slope(samples_.at(a.s)) > 0.0
+                                           : b.excess > a.excess;
+    crossing.value = root.excess + found_.target;
+    crossing.below = a.excess + found_.target;
+    crossing.above = b.excess + found_.target;
+    crossing.state = root.state;
+    found_.crossings.push_back(std::move(crossing));
+  }
+
+  void add_equal(const ValueSample& a, const ValueSample& b) {
+    if (!found_.equal.empty() && found_.equal.back().to == a.s)
+      found_.equal.back().to = b.s;
+    else
+      found_.equal.push_back({a.s, b.s});
+  }
+
+  void add_unknown(const ValueSample& a, const ValueSample& b) {
+    const ValueSample& bad = known(a) ? b : a;
+    add_gap(a.s, b.s,
+            bad.state.usable() ? "the quantity has no value there"
+                               : bad.state.solve_report.reason);
+  }
+
+  void add_gap(double from, double to, const std::string& reason) {
+    const bool joins = !found_.gaps.empty() && found_.gaps.back().to == from &&
+                       found_.gaps.back().reason == reason;
+    if (joins)
+      found_.gaps.back().to = to;
+    else
+      found_.gaps.push_back({from, to, reason});
+  }
+
+  void note_extremes() {
+    for (const auto& [s, sample] : samples_.all()) {
+      if (!known(sample)) continue;
+      const LineValue here{sample.excess + found_.target, s};
+      if (!(found_.lowest.value <= here.value)) found_.lowest = here;
+      if (!(found_.highest.value >= here.value)) found_.highest = here;
+    }
+  }
+
+  const LineScan& scan_;
+  ValueSamples samples_;
+  double closest_;
+  LineSearch found_;
+};
+
+}  // namespace
+
+LineSearch search_line(const ValueLine& line, const Quantity& quantity, double target) {
+  return CrossingSearch(line, quantity, target).run();
+}
+
+}  // namespace gibbsteel::internal

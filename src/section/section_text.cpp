@@ -1,0 +1,121 @@
+#include "section/section_text.hpp"
+
+#include <algorithm>
+
+#include "gibbsteel/section_map.hpp"
+#include "internal/number_format.hpp"
+#include "internal/text_table.hpp"
+
+namespace gibbsteel {
+namespace internal {
+
+std::string field_label(const std::vector<std::string>& kinds) {
+  constexpr const char* kMany[] = {"", "", " (two)", " (three)", " (several)"};
+  std::string label;
+  for (std::size_t i = 0; i < kinds.size();) {
+    std::size_t many = 1;
+    while (i + many < kinds.size() && kinds[i + many] == kinds[i]) ++many;
+    label += (label.empty() ? "" : " + ") + kinds[i];
+    label += kMany[std::min<std::size_t>(many, 4)];
+    i += many;
+  }
+  return label;
+}
+
+}  // namespace internal
+
+namespace {
+
+using internal::fixed;
+using internal::wrapped;
+
+constexpr std::size_t kWidth = 78;
+
+int digits(const SectionAxis& axis) { return axis.element.empty() ? 1 : 3; }
+
+std::string point_text(const SectionMap& map, SectionPoint p) {
+  return fixed(p.x, digits(map.x)) + " " + map.x.unit() + " " + map.x.element + ", " +
+         fixed(p.y, digits(map.y)) + " " + map.y.unit() +
+         (map.y.element.empty() ? "" : " " + map.y.element);
+}
+
+std::string axis_text(const SectionAxis& axis) {
+  const int places = axis.element.empty() ? 0 : 2;
+  return fixed(axis.low, places) + " to " + fixed(axis.high, places) + " " +
+         axis.unit() + (axis.element.empty() ? "" : " " + axis.element);
+}
+
+std::string fields_text(const SectionMap& map) {
+  std::vector<std::vector<std::string>> rows{{"field", "share of map %"}};
+  for (const SectionField& field : map.fields)
+    rows.push_back({field.label, fixed(100.0 * field.area_share, 2)});
+  return internal::text_table(rows);
+}
+
+/// Reactions at one temperature, with the range that they cover.
+std::string reactions_text(const SectionMap& map) {
+  std::string text;
+  for (const SectionBoundary& boundary : map.boundaries) {
+    if (!boundary.invariant) continue;
+    const auto by_x = [](SectionPoint a, SectionPoint b) { return a.x < b.x; };
+    const auto [left, right] =
+        std::minmax_element(boundary.points.begin(), boundary.points.end(), by_x);
+    text += wrapped("  " + point_text(map, *left) + " to " + point_text(map, *right) +
+                        ": " + internal::field_label(boundary.left) + " | " +
+                        internal::field_label(boundary.right),
+                    kWidth, 4);
+  }
+  return text.empty() ? text : "\nreactions at one temperature\n" + text;
+}
+
+std::string nodes_text(const SectionMap& map) {
+  std::string text;
+  for (const SectionNode& node : map.nodes) {
+    std::string fields;
+    for (const std::string& label : node.fields)
+      fields += (fields.empty() ? "" : " | ") + label;
+    text += wrapped("  " + point_text(map, node.at) + ": " + fields, kWidth, 4);
+  }
+  return text.empty() ? text : "\npoints where fields meet\n" + text;
+}
+
+std::string unknown_text(const SectionMap& map) {
+  std::string text;
+  if (!map.stopped.empty())
+    text += wrapped("NOT COMPLETE: " + map.stopped + ".", kWidth, 2);
+  if (!map.gaps.empty())
+    text += wrapped("NOT KNOWN: " + std::to_string(map.gaps.size()) +
+                        " region(s), the first because: " + map.gaps.front().reason,
+                    kWidth, 2);
+  return text;
+}
+
+}  // namespace
+
+std::string SectionAxis::unit() const { return element.empty() ? "C" : "wt%"; }
+
+std::string SectionAxis::label() const {
+  return (element.empty() ? "temperature" : element) + " [" + unit() + "]";
+}
+
+std::string SectionMap::brief() const {
+  std::string text = (steel.empty() ? "steel" : steel) + ", " + axis_text(x) +
+                     " against " + axis_text(y);
+  if (temperature) text += " at " + fixed(temperature->in_celsius(), 0) + " C";
+  text += ": " + std::to_string(fields.size()) + " fields, " +
+          std::to_string(boundaries.size()) + " boundaries";
+  return complete() ? text : text + ", NOT COMPLETE";
+}
+
+std::string SectionMap::full() const {
+  std::string text = wrapped(brief() + ", long-hold limit", kWidth, 2) +
+                     wrapped("steel, wt%: " + analysis.brief(), kWidth, 2) +
+                     "parameters: " + parameters + "\n\n" + fields_text(*this) +
+                     reactions_text(*this) + nodes_text(*this) + "\n" +
+                     unknown_text(*this);
+  for (const Warning& warning : warnings)
+    text += wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
+  return text + wrapped(internal::kCaution, kWidth, 0);
+}
+
+}  // namespace gibbsteel

@@ -1,0 +1,134 @@
+#include "internal/temperature_search_text.hpp"
+
+#include <cmath>
+
+#include "internal/number_format.hpp"
+#include "internal/result_text.hpp"
+#include "internal/text_table.hpp"
+
+namespace gibbsteel {
+namespace {
+
+using internal::fixed;
+
+constexpr std::size_t kWidth = 78;
+
+std::string degrees(Temperature t) { return fixed(t.in_celsius(), 0) + " C"; }
+
+std::string number(const TemperatureSearch& search, double value) {
+  return internal::significant(value, 4) +
+         (search.unit.empty() ? "" : " " + search.unit);
+}
+
+std::string crossing_text(const TemperatureSearch& search, const Crossing& crossing) {
+  if (crossing.kind == CrossingKind::crossing)
+    return degrees(crossing.temperature) +
+           (crossing.rising ? " (rising" : " (falling") + ")";
+  return degrees(crossing.temperature) + " (jump from " +
+         number(search, crossing.below) + " to " + number(search, crossing.above) + ")";
+}
+
+std::string found_text(const TemperatureSearch& search) {
+  std::string text = search.quantity + " is " + number(search, search.target);
+  for (std::size_t i = 0; i < search.crossings.size(); ++i)
+    text += (i == 0 ? " at " : ", ") + crossing_text(search, search.crossings[i]);
+  bool first = search.crossings.empty();
+  for (const TemperatureRange& range : search.equal) {
+    text += (first ? " from " : ", and all the way from ") + degrees(range.low) +
+            " to " + degrees(range.high);
+    first = false;
+  }
+  return text;
+}
+
+std::string span_text(const TemperatureSearch& search) {
+  return search.quantity + " is between " + number(search, search.lowest.value) + " (" +
+         degrees(search.lowest.temperature) + ") and " +
+         number(search, search.highest.value) + " (" +
+         degrees(search.highest.temperature) + ")";
+}
+
+bool equal_everywhere(const TemperatureSearch& search) {
+  return search.crossings.empty() && search.equal.size() == 1 &&
+         search.equal.front() == search.range;
+}
+
+TargetStatus status_of(const TemperatureSearch& search) {
+  if (equal_everywhere(search)) return TargetStatus::always_equal;
+  if (!search.crossings.empty() || !search.equal.empty()) return TargetStatus::found;
+  if (search.complete()) return TargetStatus::never_reached;
+  const bool any = std::isfinite(search.lowest.value);
+  return any || !search.stopped.empty() ? TargetStatus::not_known
+                                        : TargetStatus::not_computable;
+}
+
+std::string sentence(const TemperatureSearch& search) {
+  const std::string target = number(search, search.target);
+  switch (search.status) {
+    case TargetStatus::found:
+      return found_text(search) +
+             (search.complete() ? "" : "; part of the range is not known");
+    case TargetStatus::never_reached:
+      return span_text(search) + " in the range and never " + target;
+    case TargetStatus::always_equal:
+      return search.quantity + " is " + target + " in the whole range";
+    case TargetStatus::not_computable:
+      return search.quantity + " has no value anywhere in the range";
+    case TargetStatus::not_known:
+      break;
+  }
+  if (std::isnan(search.lowest.value)) return "nothing is known of the range";
+  return span_text(search) + " where it is known and not " + target +
+         " there; part of the range is not known";
+}
+
+std::string table_of(const TemperatureSearch& search) {
+  std::vector<std::vector<std::string>> rows{
+      {"", search.quantity + (search.unit.empty() ? "" : ", " + search.unit),
+       "matrix C, wt%", "carbide, vol%"}};
+  for (const Crossing& crossing : search.crossings) {
+    const State& state = crossing.state;
+    rows.push_back({crossing_text(search, crossing),
+                    internal::significant(crossing.value, 5),
+                    fixed(state.matrix.weight_percent["C"], 3),
+                    internal::fixed_or(state.carbide_volume_percent, 2, "n/a")});
+  }
+  return search.crossings.empty() ? "" : "\n" + internal::text_table(rows);
+}
+
+std::string unknown_text(const TemperatureSearch& search) {
+  std::string text;
+  for (const PhaseGap& gap : search.gaps)
+    text += internal::wrapped("NOT KNOWN from " + fixed(gap.low.in_celsius(), 2) +
+                                  " to " + fixed(gap.high.in_celsius(), 2) +
+                                  " C: " + gap.reason + ".",
+                              kWidth, 2);
+  if (!search.stopped.empty())
+    text += internal::wrapped("NOT COMPLETE: " + search.stopped + ".", kWidth, 2);
+  return text;
+}
+
+}  // namespace
+
+void internal::conclude(TemperatureSearch& search) {
+  search.status = status_of(search);
+  search.text = sentence(search);
+}
+
+std::string TemperatureSearch::brief() const {
+  return (steel.empty() ? "steel" : steel) + ", " + fixed(range.low.in_celsius(), 0) +
+         " to " + fixed(range.high.in_celsius(), 0) +
+         " C, long-hold limit: " + std::string(to_string(status)) + ": " + text;
+}
+
+std::string TemperatureSearch::full() const {
+  std::string result =
+      internal::wrapped(brief(), kWidth, 2) +
+      internal::wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2) +
+      "parameters: " + parameters + "\n" + table_of(*this) + unknown_text(*this) + "\n";
+  for (const Warning& warning : warnings())
+    result += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
+  return result + internal::wrapped(internal::kCaution, kWidth, 0);
+}
+
+}  // namespace gibbsteel

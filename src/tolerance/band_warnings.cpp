@@ -1,0 +1,119 @@
+#include "tolerance/band_warnings.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "internal/error_codes.hpp"
+#include "internal/number_format.hpp"
+
+namespace gibbsteel::internal {
+namespace {
+
+using Warnings = std::vector<Warning>;
+
+void add(std::string_view code, const std::string& text, Warnings& warnings) {
+  warnings.push_back({std::string(code), text});
+}
+
+void append(std::string& list, const std::string& item) {
+  list += (list.empty() ? "" : ", ") + item;
+}
+
+/// Each distinct remark once.
+void first_order(const Band& band, Warnings& warnings) {
+  std::vector<std::string> seen;
+  for (const QuantityBand& q : band.quantities) {
+    const std::string& remark = q.first_order.remark;
+    if (remark.empty() || std::find(seen.begin(), seen.end(), remark) != seen.end())
+      continue;
+    seen.push_back(remark);
+    add(codes::kFirstOrderDoubtful,
+        (q.first_order.one_sided
+             ? "The first-order bands hold on one side of a phase change only: "
+             : "There is no first-order band: ") +
+            remark + ". Read the sampled bands.",
+        warnings);
+  }
+}
+
+void left_out(const std::string& what, std::size_t all,
+              const std::vector<UnusableSample>& unusable, Warnings& warnings) {
+  if (unusable.empty()) return;
+  add(codes::kSamplesLeftOut,
+      std::to_string(unusable.size()) + " of " + std::to_string(all) + " " + what +
+          " gave no usable result and are left out of the bands; the first: " +
+          unusable.front().reason + ".",
+      warnings);
+}
+
+void beyond_corners(const ToleranceBand& band, Warnings& warnings) {
+  std::string list;
+  for (const QuantityBand& q : band.quantities) {
+    const double allowed = 1e-9 * (1.0 + std::abs(q.nominal));
+    if (q.sampled.lowest < q.lowest_corner.value - allowed ||
+        q.sampled.highest > q.highest_corner.value + allowed)
+      append(list, q.name);
+  }
+  if (!list.empty())
+    add(codes::kBeyondCorners,
+        "Some samples lie beyond the worst corners found: " + list +
+            ". Either the extreme is not at a corner, or a standard deviation reaches "
+            "beyond the box.",
+        warnings);
+}
+
+void outside_validity(const ParameterSet& set, const ToleranceBand& band,
+                      Warnings& warnings) {
+  std::string list;
+  for (const TolerancedInput& input : band.inputs) {
+    const ElementRange* range = set.find_range(input.name);
+    if (range && (input.low < range->low || input.high > range->high))
+      append(list, input.name + " (" + significant(range->low, 4) + " to " +
+                       significant(range->high, 4) + " wt%)");
+    const double offset = Temperature::celsius(0.0).in_kelvin();
+    if (input.name == "temperature" && (input.low + offset < set.lowest_temperature ||
+                                        input.high + offset > set.highest_temperature))
+      append(list, "temperature (" + fixed(set.lowest_temperature - offset, 0) +
+                       " to " + fixed(set.highest_temperature - offset, 0) + " C)");
+  }
+  if (!list.empty())
+    add(codes::kToleranceOutside,
+        "The tolerances reach outside the validity of the parameter file: " + list +
+            ".",
+        warnings);
+}
+
+void phase_changes(const Band& band, Warnings& warnings) {
+  std::string list;
+  for (const PhaseShare& phase : band.phases)
+    if (phase.share != (phase.nominal ? 1.0 : 0.0) && !std::isnan(phase.share))
+      append(list, phase.kind + " in " + fixed(100.0 * phase.share, 1) +
+                       " % of the samples (nominal state: " +
+                       (phase.nominal ? "present" : "absent") + ")");
+  if (!list.empty())
+    add(codes::kPhasesChange,
+        "Phases come and go within the tolerances: " + list +
+            ". First-order bands do not see this.",
+        warnings);
+}
+
+}  // namespace
+
+std::vector<Warning> band_warnings(const Band& band) {
+  Warnings warnings;
+  first_order(band, warnings);
+  left_out("samples", band.samples, band.unusable, warnings);
+  phase_changes(band, warnings);
+  return warnings;
+}
+
+std::vector<Warning> tolerance_warnings(const ParameterSet& set,
+                                        const ToleranceBand& band) {
+  Warnings warnings = band_warnings(band);
+  left_out("corners", band.corners, band.unusable_corners, warnings);
+  beyond_corners(band, warnings);
+  outside_validity(set, band, warnings);
+  return warnings;
+}
+
+}  // namespace gibbsteel::internal

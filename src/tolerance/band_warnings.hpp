@@ -1,0 +1,15 @@
+#pragma once
+/// What a user should know about a band: codes 350 to 354.
+
+#include "gibbsteel/parameter_set.hpp"
+#include "gibbsteel/tolerance_band.hpp"
+
+namespace gibbsteel::internal {
+
+/// First order in doubt, samples left out, phases that come and go.
+std::vector<Warning> band_warnings(const Band& band);
+/// These, worst corners in doubt, and tolerances outside the validity of the file.
+std::vector<Warning> tolerance_warnings(const ParameterSet& set,
+                                        const ToleranceBand& band);
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,109 @@
+#include "internal/window_spans.hpp"
+
+#include <algorithm>
+
+namespace gibbsteel::internal {
+namespace {
+
+WindowRule rule_at(Edge edge, WindowRule rule) {
+  if (edge == Edge::range) return WindowRule::range;
+  return edge == Edge::gap ? WindowRule::unknown : rule;
+}
+
+Temperature moved(Temperature t, double kelvin) {
+  return Temperature::kelvin(t.in_kelvin() + kelvin);
+}
+
+bool has(const PhaseField& field, const std::string& kind) {
+  return std::find(field.phases.begin(), field.phases.end(), kind) !=
+         field.phases.end();
+}
+
+/// Takes out [gap.low, gap.high].
+WindowSpans less(const WindowSpans& spans, const PhaseGap& gap) {
+  WindowSpans rest;
+  for (const WindowSpan& span : spans) {
+    if (span.range.low < gap.low)
+      rest.push_back({{span.range.low, std::min(span.range.high, gap.low)},
+                      span.floor,
+                      gap.low < span.range.high ? WindowRule::unknown : span.ceiling});
+    if (gap.high < span.range.high)
+      rest.push_back({{std::max(span.range.low, gap.high), span.range.high},
+                      span.range.low < gap.high ? WindowRule::unknown : span.floor,
+                      span.ceiling});
+  }
+  return rest;
+}
+
+}  // namespace
+
+WindowSpans without_kind(const PhaseChanges& changes, const std::string& kind) {
+  WindowSpans spans;
+  bool open = false;  // the last span goes on
+  for (const PhaseField& field : changes.fields) {
+    if (has(field, kind)) {
+      open = false;
+      continue;
+    }
+    // The kind is certain to be absent on the far side of the bracket of its change.
+    const Temperature high = field.high_edge == Edge::change
+                                 ? moved(field.high, -changes.tolerance)
+                                 : field.high;
+    // Between two fields without the kind the change is one of other phases.
+    if (open && field.low_edge == Edge::change)
+      spans.back().range.high = high;
+    else
+      spans.push_back(
+          {{field.low_edge == Edge::change ? moved(field.low, changes.tolerance)
+                                           : field.low,
+            high},
+           rule_at(field.low_edge, WindowRule::ferrite),
+           WindowRule::ferrite});
+    spans.back().ceiling = rule_at(field.high_edge, WindowRule::ferrite);
+    open = true;
+  }
+  if (!changes.stopped.empty() && open) spans.back().ceiling = WindowRule::unknown;
+  return spans;
+}
+
+WindowSpans at_least(const TemperatureSearch& search, WindowRule rule) {
+  const bool never_below = search.lowest.value >= search.target;
+  const bool holds_at_first =
+      search.crossings.empty() ? never_below : !search.crossings.front().rising;
+  WindowSpans spans;
+  if (holds_at_first) spans.push_back({search.range, WindowRule::range, rule});
+  for (const Crossing& crossing : search.crossings) {
+    if (crossing.rising)
+      spans.push_back({{crossing.temperature, search.range.high}, rule, rule});
+    else if (!spans.empty())
+      spans.back().range.high = crossing.temperature;
+  }
+  if (!spans.empty() && spans.back().range.high == search.range.high)
+    spans.back().ceiling = WindowRule::range;
+  for (const PhaseGap& gap : search.gaps) spans = less(spans, gap);
+  return spans;
+}
+
+WindowSpans intersection(const WindowSpans& a, const WindowSpans& b) {
+  WindowSpans both;
+  for (const WindowSpan& p : a)
+    for (const WindowSpan& q : b) {
+      // Where two ends agree, a rule is told rather than the end of the range.
+      const bool p_floor = p.range.low > q.range.low ||
+                           (p.range.low == q.range.low && p.floor != WindowRule::range);
+      const bool p_ceiling =
+          p.range.high < q.range.high ||
+          (p.range.high == q.range.high && p.ceiling != WindowRule::range);
+      const TemperatureRange range{std::max(p.range.low, q.range.low),
+                                   std::min(p.range.high, q.range.high)};
+      if (range.low < range.high)
+        both.push_back(
+            {range, p_floor ? p.floor : q.floor, p_ceiling ? p.ceiling : q.ceiling});
+    }
+  std::sort(both.begin(), both.end(), [](const WindowSpan& p, const WindowSpan& q) {
+    return p.range.low < q.range.low;
+  });
+  return both;
+}
+
+}  // namespace gibbsteel::internal

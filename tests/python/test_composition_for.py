@@ -1,0 +1,67 @@
+"""Steel.composition_for."""
+
+import pickle
+
+import gibbsteel as gs
+import pytest
+from gibbsteel import quantities
+
+
+@pytest.fixture(scope="module")
+def search(punch):
+    return punch.composition_for(
+        "C", matrix_carbon=0.4, percent=(0.2, 1.0), celsius=1050
+    )
+
+
+def test_the_answer_is_a_steel_with_that_value(punch, search):
+    assert search.status == "found" and search.complete
+    assert search.weight_percents == [c.weight_percent for c in search.crossings]
+    for crossing in search.crossings:
+        state = punch.changed(C=crossing.weight_percent).soak(celsius=1050)
+        assert state.matrix.weight_percent["C"] == pytest.approx(0.4, abs=1e-4)
+        assert crossing.kind == "crossing" and crossing.rising
+    assert search.range == (0.2, 1.0)
+    assert search.element == "C"
+    assert search.text.startswith("C in the matrix is 0.4 wt% at 0.")
+
+
+def test_a_quantity_of_ones_own(punch):
+    total = gs.Quantity("Mo and W", "wt%", lambda s: sum_of(s, "Mo", "W"))
+    found = punch.composition_for(
+        "Mo", total, 4.0, percent=(1, 5), fahrenheit=2012, steps=8, tolerance=1e-3
+    )
+    assert found.status == "found"
+    assert sum_of(found.crossings[0].state, "Mo", "W") == pytest.approx(4.0, abs=1e-2)
+
+
+def sum_of(state, *symbols):
+    return sum(state.matrix.weight_percent[symbol] for symbol in symbols)
+
+
+def test_it_is_a_value(search):
+    copy = pickle.loads(pickle.dumps(search))
+    assert str(copy) == str(search)
+    assert repr(copy) == repr(search)
+    assert copy.weight_percents == search.weight_percents
+    assert repr(search.crossings[0]).startswith("<CompositionCrossing at 0.")
+
+
+def test_errors(punch):
+    with pytest.raises(gs.InputError) as error:
+        punch.composition_for(
+            "C", quantities.matrix("C"), 0.4, percent=0.5, celsius=1050
+        )
+    assert str(error.value) == (
+        "[gibbsteel.input.268] range: is 0.5; give the lowest and the highest weight "
+        "percent, for instance (0.3, 0.9)"
+    )
+    with pytest.raises(gs.InputError) as error:
+        punch.composition_for(
+            "C", quantities.matrix("C"), 0.4, percent=(0.9, 0.2), celsius=1050, steps=2
+        )
+    assert str(error.value) == (
+        "[gibbsteel.input.268] range: goes from 0.9 to 0.2 wt%; give 0 or more, the "
+        "lower number first\n"
+        "[gibbsteel.input.268] steps: is 2; give 4 to 10000"
+    )

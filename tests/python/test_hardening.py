@@ -1,0 +1,228 @@
+"""Hardening estimates from Python: values, own equations, errors, pickling."""
+
+import math
+import pickle
+
+import gibbsteel as gs
+import pytest
+from gibbsteel import quantities
+
+MATRIX_TYPE = gs.Steel(C=0.55, Cr=4.5, Mo=2.75, W=2.0, V=1.0, name="punch heat 7")
+STATE = MATRIX_TYPE.soak(celsius=1120)
+
+
+def raised(function):
+    with pytest.raises(gs.InputError) as caught:
+        function()
+    return str(caught.value)
+
+
+def start_by_carbon(given):
+    """At module level, so that it can be pickled."""
+    return 500.0 - 400.0 * given.weight_percent["C"]
+
+
+def own_equations():
+    return gs.property_equations().with_equation(
+        "martensite start",
+        "shop",
+        start_by_carbon,
+        formula="500 - 400 C",
+        source="own dilatometer",
+        ranges={"C": (0.3, 0.6)},
+        elements=["C"],
+        error=15.0,
+        note="one heat",
+    )
+
+
+def test_estimates_have_value_band_unit_equation_and_source():
+    estimates = STATE.hardening(particle_diameter=0.4)
+    for name, unit in [
+        ("martensite_start", "C"),
+        ("retained_austenite", "vol%"),
+        ("retained_austenite_of_matrix", "vol%"),
+        ("hardness_hv", "HV"),
+        ("hardness_hrc", "HRC"),
+        ("grain_diameter", "um"),
+    ]:
+        estimate = getattr(estimates, name)
+        assert estimate.unit == unit
+        assert estimate.low <= estimate.value <= estimate.high
+        assert estimate.known and estimate.equation and estimate.source
+        assert float(estimate) == estimate.value
+    assert estimates.family.key == "high-speed" and not estimates.family_chosen
+    assert estimates.austenite["C"] == STATE["austenite"].weight_percent["C"]
+    assert estimates.steel_indices == gs.trade_indices(MATRIX_TYPE.analysis.given)
+
+
+def test_the_coldest_temperature_in_either_unit():
+    cold = STATE.hardening(coldest_celsius=-75)
+    assert STATE.hardening(coldest_fahrenheit=-103) == cold
+    assert cold.coldest_celsius == pytest.approx(-75)
+    assert cold.retained_austenite.value < STATE.hardening().retained_austenite.value
+    assert STATE.hardening(coldest_celsius=20) == STATE.hardening()
+
+
+def test_repr_is_one_line_and_str_the_table():
+    estimates = STATE.hardening()
+    assert repr(estimates).startswith(
+        "<punch heat 7 quenched from 1120 C (2048 F) to 20 C (68 F): martensite start"
+    )
+    assert "\n" not in repr(estimates)
+    assert repr(estimates.martensite_start).startswith("<martensite start 2")
+    text = str(estimates)
+    for part in [
+        "family: high-speed and matrix-type steel (high-speed, by composition)",
+        "low to high: about two in three measurements, for this austenite",
+        "as-quenched hardness: carbon-quadratic (H18), mixed by (H20) + 201 HV",
+        "Cr + 3.3(Mo + W/2) + 16N",
+        "local codes and licensed practice come first.",
+    ]:
+        assert part in text
+    assert max(map(len, text.splitlines())) <= 78
+
+
+def test_another_equation_and_family():
+    other = STATE.hardening(martensite_start="van-bohemen", family="general")
+    equation = gs.property_equations().at("martensite start", "van-bohemen")
+    given = gs.PropertyInput(STATE["austenite"].weight_percent)
+    assert other.martensite_start.value == equation.value(given)
+    assert other.family.key == "general" and other.family_chosen
+    assert equation.slope_at(given).weight_percent["Mo"] == -12.0
+    assert equation.label == "H7" and equation.ranges == {"C": (0.1, 1.9)}
+
+
+def test_an_equation_of_ones_own():
+    equations = own_equations()
+    own = STATE.hardening(martensite_start="shop", equations=equations)
+    carbon = STATE["austenite"].weight_percent["C"]
+    assert own.martensite_start.value == pytest.approx(500 - 400 * carbon)
+    assert own.martensite_start.source == "own dilatometer"
+    assert own.martensite_start.high - own.martensite_start.value == pytest.approx(15)
+    assert len(gs.property_equations()) + 1 == len(equations)
+    assert repr(equations) == "<PropertyEquations: 25 built in, 1 of your own>"
+    shop = equations.at("martensite start", "shop")
+    assert (shop.kind, shop.unit, shop.note) == ("martensite start", "C", "one heat")
+    slope = shop.slope_at(gs.PropertyInput({"C": 0.5}))
+    assert slope.weight_percent["C"] == pytest.approx(-400.0)
+
+
+def test_what_an_own_equation_raises_arrives():
+    def fails(given):
+        raise ZeroDivisionError("in the shop")
+
+    for function, error in [(fails, ZeroDivisionError), (lambda x: "hot", TypeError)]:
+        equations = gs.property_equations().with_equation(
+            "martensite start", "bad", function
+        )
+        with pytest.raises(error):
+            STATE.hardening(martensite_start="bad", equations=equations)
+
+
+def test_an_own_equation_without_a_number_gives_an_unknown_estimate():
+    equations = gs.property_equations().with_equation(
+        "martensite start", "none", lambda given: math.nan
+    )
+    estimates = STATE.hardening(martensite_start="none", equations=equations)
+    assert not estimates.martensite_start.known
+    assert estimates.martensite_start.remarks[-1] == "none: gives no number here"
+    assert not estimates.hardness_hrc.known
+
+
+def test_whole_texts_of_errors():
+    assert raised(
+        lambda: STATE.hardening(coldest_celsius=20, coldest_fahrenheit=68)
+    ) == (
+        "[gibbsteel.input.211] coldest temperature: got coldest_celsius= and "
+        "coldest_fahrenheit=; give one of them"
+    )
+    assert raised(lambda: STATE.hardening(coldest_celsius=1200)) == (
+        "[gibbsteel.input.243] coldest temperature: is 1200 C, not below the soak at "
+        "1120 C; give the temperature that the quench reaches"
+    )
+    assert raised(lambda: STATE.hardening(retained_austenite="x", family="y")) == (
+        "[gibbsteel.input.242] family: there is no family 'y'; choose one of "
+        "high-speed, chromium-cold-work, stainless, bearing, general\n"
+        "[gibbsteel.input.240] retained austenite: there is no equation 'x'; choose "
+        "one of koistinen-marburger, van-bohemen-sietsma, van-bohemen-rate"
+    )
+    assert raised(lambda: gs.property_equations().keys("hardness")) == (
+        "[gibbsteel.input.246] kind: there is no kind 'hardness'; choose one of "
+        "'martensite start', 'retained austenite', 'martensite hardness', "
+        "'grain pinning'"
+    )
+    assert raised(
+        lambda: gs.property_equations().with_equation("martensite start", "", None)
+    ) == (
+        "[gibbsteel.input.241] equation '': has no key; give the name to choose it by\n"
+        "[gibbsteel.input.241] equation '': has no function; give a function that "
+        "computes it"
+    )
+
+
+def test_results_are_read_only_and_pickle():
+    estimates = STATE.hardening(particle_diameter=0.4)
+    for thing in [
+        estimates,
+        estimates.martensite_start,
+        estimates.matrix_indices,
+        estimates.family,
+    ]:
+        assert pickle.loads(pickle.dumps(thing)) == thing
+        assert thing != 1
+    with pytest.raises(AttributeError):
+        estimates.steel = "other"
+    with pytest.raises(AttributeError):
+        estimates.martensite_start.value = 1.0
+    estimates.warnings.clear()
+    estimates.austenite.clear()
+    assert estimates == STATE.hardening(particle_diameter=0.4)
+
+
+def test_own_equations_pickle():
+    copy = pickle.loads(pickle.dumps(own_equations()))
+    assert len(copy) == len(own_equations())
+    again = STATE.hardening(martensite_start="shop", equations=copy)
+    assert again == STATE.hardening(martensite_start="shop", equations=own_equations())
+
+
+def test_quantities_are_the_same_numbers_and_pickle():
+    estimates = STATE.hardening(coldest_celsius=-75, family="general")
+    for name in [
+        "martensite_start",
+        "retained_austenite",
+        "hardness_hv",
+        "hardness_hrc",
+    ]:
+        make = getattr(quantities, name)
+        quantity = make(coldest_celsius=-75, family="general")
+        value = quantity.value(STATE)
+        assert value == pytest.approx(getattr(estimates, name).value, rel=1e-14)
+        assert pickle.loads(pickle.dumps(quantity)).value(STATE) == value
+    own = quantities.martensite_start(
+        martensite_start="shop", equations=own_equations()
+    )
+    assert own.value(STATE) == start_by_carbon(
+        gs.PropertyInput(STATE["austenite"].weight_percent)
+    )
+
+
+def test_slopes_of_quantities():
+    slopes = MATRIX_TYPE.sensitivities(celsius=1120)
+    hotter = MATRIX_TYPE.soak(celsius=1120.5)
+    colder = MATRIX_TYPE.soak(celsius=1119.5)
+    for quantity in [quantities.martensite_start(), quantities.hardness_hrc()]:
+        exact = quantity.slope(slopes.state, slopes["temperature"])
+        numeric = quantity.value(hotter) - quantity.value(colder)
+        assert exact == pytest.approx(numeric, rel=1e-3)
+
+
+def test_hardness_scales():
+    assert gs.hrc_from_hv(700) == pytest.approx(59.5, abs=0.05)
+    assert gs.hv_from_hrc(gs.hrc_from_hv(700)) == pytest.approx(700)
+    assert gs.carbide_hardness("M3C") == 1100
+    mixture = gs.mixture_hardness(
+        martensite=817, austenite=0.12, carbide=0.14, carbide_hv=1500
+    )
+    assert mixture == pytest.approx(854, abs=0.5)

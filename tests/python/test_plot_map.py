@@ -1,0 +1,202 @@
+"""Maps: contours lie where the grid says, and soaks that fail are marked."""
+
+import os
+
+os.environ["MPLBACKEND"] = "Agg"  # no window
+
+import gibbsteel as gs
+import numpy as np
+import pytest
+
+matplotlib = pytest.importorskip("matplotlib", reason="Debian: python3-matplotlib")
+plt = pytest.importorskip("matplotlib.pyplot")
+
+CARBON = gs.quantities.matrix("C")
+
+
+@pytest.fixture(autouse=True)
+def nothing_left_behind(monkeypatch):
+    """No figure is shown, no setting changes, all figures are closed."""
+    monkeypatch.setattr(plt, "show", lambda *a, **k: pytest.fail("show() was called"))
+    before = dict(matplotlib.rcParams)
+    yield
+    plt.close("all")
+    assert dict(matplotlib.rcParams) == before
+
+
+@pytest.fixture(scope="module")
+def grid(punch):
+    return punch.grid(C=[0.6, 0.5, 0.4], celsius=range(1020, 1221, 40))
+
+
+def remade(grid, change):
+    """The grid with the states that `change(i, state)` gives."""
+    parts = list(grid.__getstate__())
+    parts[-1] = [change(i, state) for i, state in enumerate(grid.states)]
+    made = gs.SoakGrid.__new__(gs.SoakGrid)
+    made.__setstate__(tuple(parts))
+    return made
+
+
+def interpolated(grid, quantity, x, y):
+    """On a line of the grid: linear between two soaks."""
+    z = grid.array(quantity)
+    columns = [np.interp(x, grid.first.values[::-1], row[::-1]) for row in z.T]
+    return np.interp(y, grid.second.values, columns)
+
+
+def contour_lines(ax):
+    return [
+        path.vertices
+        for collection in ax.collections
+        if len(collection.get_facecolor()) == 0
+        for path in collection.get_paths()
+        if len(path.vertices)
+    ]
+
+
+def notes(ax):
+    (found,) = [text for text in ax.texts if text.get_gid() == "notes"]
+    return " ".join(found.get_text().split())
+
+
+def marks(ax, name):
+    found = [c for c in ax.collections if c.get_label() == name]
+    return [tuple(map(float, xy)) for c in found for xy in c.get_offsets()]
+
+
+def test_contours_lie_where_the_grid_says(grid):
+    ax = gs.plot.map(grid, CARBON)
+    lines = contour_lines(ax)
+    assert len(lines) >= 4
+    levels = set()
+    for vertices in lines:
+        # Between the lines of the grid a contour is straight, and cut for its label.
+        on_grid = [
+            (x, y)
+            for x, y in vertices
+            if np.isclose(grid.first.values, x, rtol=1e-12).any()
+            or np.isclose(grid.second.values, y, rtol=1e-12).any()
+        ]
+        assert on_grid
+        values = [interpolated(grid, CARBON, x, y) for x, y in on_grid]
+        assert max(values) - min(values) < 1e-9
+        levels.add(round(values[0], 6))
+    labels = [t.get_text() for t in ax.texts if t.get_gid() != "notes"]
+    assert labels and {float(text) for text in labels} <= levels
+
+
+def test_labels_and_notes(grid):
+    ax = gs.plot.map(grid, CARBON)
+    assert ax.get_xlabel() == "C in the steel [wt%]"
+    assert ax.get_ylabel() == "soak temperature [°C]"
+    assert ax.get_xlim() == (0.4, 0.6)
+    (bar,) = [other for other in ax.figure.axes if other is not ax]
+    assert bar.get_ylabel() == "C in the matrix [wt%]"
+    assert ax.get_title(loc="left") == "punch heat 7: C in the matrix"
+    assert notes(ax).startswith("C swept; 4.5Cr 2.75Mo 2W 1V, balance Fe [wt%] Long")
+    assert f"Long-hold limit. {grid.parameters}" in notes(ax)
+
+
+def test_two_elements_at_one_temperature(punch):
+    grid = punch.grid(C=[0.5, 0.6], Co=[0, 2, 4], celsius=1120)
+    figure, ax = plt.subplots()
+    assert gs.plot.map(grid, gs.quantities.carbide_volume_percent(), ax=ax) is ax
+    assert ax.get_ylabel() == "Co in the steel [wt%]"
+    assert "C and Co swept" in notes(ax)
+    assert "volumes at room temperature" in notes(ax)
+    assert "Long-hold limit at 1120 °C." in notes(ax)
+
+
+def test_soaks_with_a_caution_are_ringed_and_named(grid):
+    ax = gs.plot.map(grid, CARBON)
+    flagged = [
+        (float(c), float(t))
+        for i, c in enumerate(grid.first.values)
+        for j, t in enumerate(grid.second.values)
+        if any(w.code == "gibbsteel.warning.303" for w in grid[i, j].warnings)
+    ]
+    assert len(flagged) == 3
+    assert marks(ax, "caution") == flagged
+    assert "Rings: no liquid in the file: melting not predicted." in notes(ax)
+
+
+def test_a_caution_of_every_soak_is_said_once(punch):
+    hot = punch.grid(C=[0.5, 0.6], celsius=[1200, 1220])
+    ax = gs.plot.map(hot, CARBON)
+    assert marks(ax, "caution") == []
+    assert "Everywhere: no liquid in the file: melting not predicted." in notes(ax)
+
+
+def test_soaks_that_are_not_usable_or_not_done_leave_the_map_open(grid, punch):
+    bad = punch.soak(celsius=1100, phases=["graphite"])
+    assert not bad.usable
+    holes = remade(grid, lambda i, s: bad if i == 2 else None if i > 15 else s)
+    assert (holes.failures, holes.not_done) == (1, 2)
+    ax = gs.plot.map(holes, CARBON)
+    assert marks(ax, "not usable") == [(0.6, pytest.approx(1100.0))]
+    assert "Crosses: not usable, 1 of 18 soaks." in notes(ax)
+    assert "Hatched: not done, 2 of 18 soaks." in notes(ax)
+    assert len(contour_lines(ax)) >= 4
+    for vertices in contour_lines(ax):  # none passes through a cell with a hole
+        x, y = vertices.T
+        inside = (x > 0.5 + 1e-9) & (y > 1060.0 + 1e-9) & (y < 1140.0 - 1e-9)
+        assert not inside.any()
+    (hatch,) = [p for p in ax.patches if p.get_gid() == "hatch"]
+    assert hatch.get_hatch()
+
+
+def test_nothing_to_draw_is_drawn_empty(grid):
+    empty = remade(grid, lambda i, s: None)
+    ax = gs.plot.map(empty, CARBON)
+    assert contour_lines(ax) == []
+    assert "Hatched: not done, 18 of 18 soaks." in notes(ax)
+
+
+def test_one_number_everywhere_is_a_plain_fill():
+    grid = gs.Steel({"C": 0.2}).grid(C=[0.1, 0.2], celsius=[1000, 1100])
+    ax = gs.plot.map(grid, gs.quantities.carbide_volume_percent())
+    assert contour_lines(ax) == []
+    (bar,) = [other for other in ax.figure.axes if other is not ax]
+    assert list(bar.get_yticks()) == [0.0]
+
+
+def test_two_maps_side_by_side(grid):
+    left, right = gs.plot.maps(grid, levels=6)
+    assert left.figure is right.figure
+    assert left.get_title(loc="left") == "punch heat 7: carbide"
+    assert right.get_title(loc="left") == "punch heat 7: C in the matrix"
+    assert "volumes at room temperature" in notes(left)
+    assert "volumes" not in notes(right)
+    figure, axes = plt.subplots(1, 2)
+    assert gs.plot.maps(grid, axes=axes) == list(axes)
+
+
+def refused(call, expected):
+    with pytest.raises(gs.InputError) as error:
+        call()
+    assert str(error.value) == expected
+
+
+def test_what_is_no_map_is_named(grid, punch, state):
+    refused(
+        lambda: gs.plot.map(state, CARBON),
+        "[gibbsteel.input.297] grid: is State, not SoakGrid; give what "
+        "steel.grid(C=[0.5, 0.6], celsius=range(1000, 1201, 50)) returns",
+    )
+    refused(
+        lambda: gs.plot.map(grid, "C"),
+        "[gibbsteel.input.297] quantity: is str, not Quantity; "
+        'give for instance gs.quantities.matrix("C")',
+    )
+    row = punch.grid(C=[0.5], celsius=[1000, 1100])
+    for call in (lambda: gs.plot.map(row, CARBON), lambda: gs.plot.maps(row)):
+        refused(
+            call,
+            "[gibbsteel.input.297] grid: has 1 x 2 soaks; "
+            "sweep two or more values of each variable",
+        )
+    refused(
+        lambda: gs.plot.maps(grid, axes=[]),
+        "[gibbsteel.input.297] axes: are 0; give two",
+    )

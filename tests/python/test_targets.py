@@ -1,0 +1,237 @@
+"""Searches for temperatures: what Python adds to the C++ tests."""
+
+import pickle
+
+import gibbsteel as gs
+import pytest
+
+
+def again(value):
+    return pickle.loads(pickle.dumps(value))
+
+
+@pytest.fixture(scope="module")
+def plain():
+    return gs.Steel(C=0.4, name="plain")
+
+
+@pytest.fixture(scope="module")
+def changes(plain):
+    return plain.phase_changes(celsius=(700, 850))
+
+
+@pytest.fixture(scope="module")
+def found(plain):
+    return plain.temperature_for(carbon_activity=0.5, celsius=(700, 850))
+
+
+def problem(call, *arguments, **keywords):
+    """The whole text of the InputError that the call raises."""
+    with pytest.raises(gs.InputError) as error:
+        call(*arguments, **keywords)
+    return str(error.value)
+
+
+def test_phase_changes(plain, changes):
+    assert [change.invariant for change in changes.changes] == [True, False]
+    assert changes.changes[1].disappears == ["ferrite"]
+    assert changes.ae3.celsius == changes.changes[1].celsius
+    assert changes.acm.kelvin is None
+    assert [field.phases for field in changes.fields] == [
+        ["ferrite", "M3C"],
+        ["austenite", "ferrite"],
+        ["austenite"],
+    ]
+    assert changes.fields[0].celsius == pytest.approx((700, changes.ae1.celsius))
+    for side in ("below", "above"):
+        state = getattr(changes.changes[1], side)
+        single = plain.soak(kelvin=state.kelvin)
+        assert state.occurrences == single.occurrences
+    assert changes.complete and changes.stopped == "" and changes.gaps == []
+
+
+def test_texts(changes, found):
+    assert repr(changes) == ("<plain, 700 to 850 C, long-hold limit: 2 phase changes>")
+    assert str(changes).startswith("plain, 700 to 850 C, long-hold limit: 2 phase")
+    assert repr(changes.changes[1]) == (
+        "<PhaseChange 787 C on heating: ferrite disappears>"
+    )
+    assert repr(changes.fields[2]) == "<PhaseField 787 to 850 C: austenite>"
+    assert repr(changes.acm) == "<TransformationLimit: no M3C is left above Ae3>"
+    assert repr(found) == (
+        "<plain, 700 to 850 C, long-hold limit: found: carbon activity is 0.5 at "
+        "776 C (falling)>"
+    )
+    assert repr(found.crossings[0]) == "<Crossing at 776 C: crossing, falling>"
+    assert repr(gs.SearchOptions()) == (
+        "SearchOptions(node_spacing=5, tolerance=0.01, most_soaks=20000)"
+    )
+
+
+def test_units_of_a_range(plain, changes):
+    in_fahrenheit = plain.phase_changes(fahrenheit=(1292, 1562))
+    assert in_fahrenheit.celsius == pytest.approx((700, 850))
+    assert in_fahrenheit.ae3.fahrenheit == pytest.approx(
+        changes.ae3.fahrenheit, abs=0.02
+    )
+    assert plain.phase_changes().celsius == pytest.approx((700, 1250))
+
+
+def test_dissolution(plain):
+    cementite = plain.dissolution_temperature("M3C", celsius=(700, 800))
+    assert cementite.status == "found"
+    assert cementite.celsius == pytest.approx(727, abs=2)  # eutectoid, Okamoto 1992
+    never = plain.dissolution_temperature("M6C", celsius=(700, 720))
+    assert (never.status, never.celsius) == ("never present", None)
+    assert str(never) == (
+        "M6C, never present: M6C is not present anywhere in the range"
+    )
+
+
+def test_every_way_to_name_a_target(plain):
+    span = {"celsius": (740, 780)}
+    for keywords in (
+        {"matrix_carbon": 0.4},
+        {"matrix": {"C": 0.4}},
+        {"carbide_volume_percent": 0},
+        {"carbide_mass_percent": 0},
+        {"volume_percent": {"ferrite": 20}},
+        {"mass_percent": {"ferrite": 20}},
+        {"carbon_activity": 0.6},
+        {"quantity": gs.quantities.carbon_activity(), "value": 0.6},
+        {"quantity": lambda state: state.carbon_activity, "value": 0.6},
+    ):
+        search = plain.temperature_for(**keywords, **span)
+        assert search.status in ("found", "never reached", "always equal")
+    assert search.crossings[0].state.carbon_activity == pytest.approx(0.6, abs=1e-6)
+    assert search.quantity == "<lambda>"
+
+
+def test_targets_that_are_none(plain):
+    head = "[gibbsteel.input.255] target: "
+    one = "; give exactly one, for instance matrix_carbon=0.50"
+    wrong = plain.temperature_for
+    assert problem(wrong) == head + "got none" + one
+    assert problem(wrong, matrix_carbon=0.5, carbon_activity=0.5) == (
+        head + "got matrix_carbon= and carbon_activity=" + one
+    )
+    assert problem(wrong, gs.quantities.carbon_activity()) == (
+        head + "got a quantity without value=; give the value: value=0.5"
+    )
+    assert problem(wrong, value=1) == head + "got value= without a quantity" + one
+    assert problem(wrong, "carbon", 0.5) == (
+        head + "'carbon' is neither a Quantity nor a function of a State; give for "
+        'instance gibbsteel.quantities.matrix("C")'
+    )
+    assert problem(wrong, matrix={"C": 0.5, "Cr": 1}) == (
+        head + "matrix={'C': 0.5, 'Cr': 1} is not one name and its value; give "
+        '{"Cr": 4.4}'
+    )
+    assert problem(wrong, matrix_carbon="0.5") == (
+        head + "matrix_carbon='0.5' is not a number; give a number"
+    )
+
+
+def test_ranges_that_are_none(plain):
+    head = "[gibbsteel.input.211] temperature: "
+    pair = "; give the low and the high end, for instance celsius=(700, 1250)"
+    wrong = plain.phase_changes
+    assert problem(wrong, celsius=900) == (
+        head + "celsius=900 is no pair of temperatures" + pair
+    )
+    assert problem(wrong, celsius=(700, 800, 900)) == (
+        head + "celsius=(700, 800, 900) is no pair of temperatures" + pair
+    )
+    assert problem(wrong, celsius=(900, 700)) == (
+        "[gibbsteel.input.250] range: goes from 900.0 C to 700.0 C; give the lower "
+        "temperature first"
+    )
+    assert problem(wrong, search=gs.SearchOptions(tolerance=0)) == (
+        "[gibbsteel.input.251] tolerance: is 0; give 0.0001 to 1 [K]"
+    )
+
+
+def test_matching_temperature():
+    lean = gs.Steel(C=0.9, name="lean").soak(celsius=780)
+    rich = gs.Steel(C=1.2, name="rich")
+    match = gs.matching_temperature(reference=lean, steel=rich, celsius=(720, 950))
+    there = rich.soak(kelvin=match.search.crossings[0].kelvin)
+    assert there.matrix.weight_percent["C"] == pytest.approx(match.value, abs=1e-6)
+    assert again(match).search.text == match.search.text
+    assert str(match).startswith("reference: lean at 780 C (C in the matrix")
+    frame = match.to_frame()
+    assert list(frame["reference"]) == ["lean"]
+
+
+def test_hardening_window():
+    steel = gs.Steel(C=0.8, name="plain")
+    window = steel.hardening_window(celsius=(700, 900))
+    assert (window.status, window.floor_rule) == ("found", "ferrite")
+    assert window.celsius == pytest.approx((727, 900), abs=2)  # Okamoto 1992
+    assert "ferrite" not in window.at_floor
+    none = steel.hardening_window(
+        celsius=(700, 900), hardness=lambda state: 60.0, least_hardness=64
+    )
+    assert (none.status, none.celsius) == ("no window", None)
+    assert str(again(none)) == str(none)
+    assert set(window.to_frame()["rule"]) == {"ferrite", "all"}
+    assert problem(steel.hardening_window, solidus_margin=-5) == (
+        "[gibbsteel.input.254] solidus_margin: is -5; give 0 or more [K]"
+    )
+
+
+def test_pickles(changes, found):
+    copy = again(changes)
+    assert str(copy) == str(changes)
+    assert copy.fields == changes.fields
+    assert copy.changes[0].below.matrix == changes.changes[0].below.matrix
+    assert str(again(found)) == str(found)
+    assert again(found).crossings[0].state.matrix == found.crossings[0].state.matrix
+    assert again(gs.SearchOptions(tolerance=0.1)) == gs.SearchOptions(tolerance=0.1)
+    dissolution = changes.dissolution("M3C")
+    assert str(again(dissolution)) == str(dissolution)
+
+
+def test_frames(changes, found):
+    frame = changes.to_frame()
+    assert list(frame["disappears"]) == ["M3C", "ferrite"]
+    assert frame["phases_above"][1] == "austenite"
+    assert frame.attrs["stopped"] == ""
+    crossing = found.to_frame()
+    assert list(crossing["kind"]) == ["crossing"]
+    assert crossing.attrs["status"] == "found"
+
+
+def test_stopping(plain):
+    counts = []
+
+    def stop(done):
+        counts.append(done)
+        return done < 3
+
+    part = plain.phase_changes(celsius=(700, 850), progress=stop)
+    assert counts == [1, 2, 3]
+    assert part.stopped == "cancelled"
+    assert not part.complete
+
+    def interrupt(done):
+        raise KeyboardInterrupt
+
+    assert plain.phase_changes(celsius=(700, 850), progress=interrupt).stopped == (
+        "cancelled"
+    )
+
+
+def test_an_exception_of_a_quantity_reaches_the_caller(plain):
+    def fails(state):
+        raise ZeroDivisionError("of the function")
+
+    with pytest.raises(ZeroDivisionError, match="of the function"):
+        plain.temperature_for(fails, 1.0, celsius=(700, 720))
+
+
+def test_options_of_a_soak_count(plain):
+    graphite = plain.phase_changes(celsius=(700, 780), graphite=True)
+    assert "graphite" in graphite.kinds
+    without = plain.phase_changes(celsius=(700, 780), suppressed="M3C")
+    assert "M3C" not in without.kinds

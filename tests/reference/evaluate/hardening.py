@@ -1,0 +1,100 @@
+"""Martensite start, retained austenite and as-quenched hardness.
+
+Two kinds of record. With `austenite_wt`, the austenite is known (measured, or there was
+no carbide), and a miss is that of the equation and of the family alone: nothing is
+soaked. Without it, the steel is soaked at `celsius`, and a miss is that of the chain.
+"""
+
+import gibbsteel as gs
+
+from . import library
+
+
+def martensite_start(record):
+    """[C]; reads `family` with `austenite_wt`."""
+    if "austenite_wt" in record:
+        return general_start(record) + family_of(record).start_offset
+    return estimate(record).value
+
+
+def retained_austenite(record):
+    """Fraction of the matrix, or of the steel with `"of": "steel"`.
+
+    With `austenite_wt`: reads `martensite_start` where it was measured, and
+    `carbide_fraction` for a fraction of the steel.
+    """
+    if "austenite_wt" in record:
+        start = record.get("martensite_start") or martensite_start(record)
+        fraction = published_fraction(record, start) ** (
+            family_of(record).transformation_rate / PUBLISHED_RATE
+        )
+        return fraction * (1.0 - record.get("carbide_fraction", 0.0))
+    return estimate(record).value / 100.0
+
+
+def as_quenched_hardness(record):
+    """[HRC]; reads `retained` and `carbide` with `austenite_wt`."""
+    if "austenite_wt" in record:
+        offset = family_of(record).hardness_offset
+        return gs.hrc_from_hv(general_hardness(record) + offset)
+    return estimate(record).value
+
+
+def as_quenched_vickers(record):
+    """The same before conversion [HV], by soaking."""
+    return _estimates(record).hardness_hv.value
+
+
+def family_of(record):
+    """The family of a steel whose austenite is known."""
+    return next(f for f in gs.hardening_families() if f.key == record["family"])
+
+
+def general_start(record):
+    """Eq. (H12) without the offset of the family [C]."""
+    equation = gs.property_equations().at("martensite start", "exponential-mean")
+    return equation.value(gs.PropertyInput(record["austenite_wt"]))
+
+
+PUBLISHED_RATE = 0.011  # [1/C], Koistinen & Marburger 1959
+
+
+def published_fraction(record, start):
+    """Eq. (H13) with the published rate, for a quench to 20 C."""
+    equation = gs.property_equations().at("retained austenite", "koistinen-marburger")
+    given = gs.PropertyInput(record["austenite_wt"], martensite_start=start)
+    return equation.value(given)
+
+
+def general_hardness(record):
+    """Eq. (H18) and (H20) without the offset of the family [HV]."""
+    equation = gs.property_equations().at("martensite hardness", "carbon-quadratic")
+    carbide = record["carbide"]
+    total = sum(carbide.values())
+    mean = sum(f * gs.carbide_hardness(kind) for kind, f in carbide.items()) / total
+    return gs.quenched_hardness(
+        martensite=equation.value(gs.PropertyInput(record["austenite_wt"])),
+        austenite=record["retained"],
+        carbide=total,
+        carbide_hv=mean,
+    )
+
+
+def estimate(record):
+    """The Estimate with its band, by soaking."""
+    estimates = _estimates(record)
+    if record["quantity"] == "martensite_start":
+        return estimates.martensite_start
+    if record["quantity"] == "as_quenched_hardness":
+        return estimates.hardness_hrc
+    if record.get("of") == "steel":
+        return estimates.retained_austenite
+    return estimates.retained_austenite_of_matrix
+
+
+def _estimates(record):
+    state = library.soak(record)
+    estimates = state.hardening(coldest_celsius=record.get("coldest_celsius"))
+    if not estimates.martensite_start.known:
+        raise library.Absent(estimates.martensite_start.remarks[-1])
+    return estimates

@@ -1,0 +1,108 @@
+/// Steels side by side.
+
+#include <doctest/doctest.h>
+
+#include <array>
+#include <cmath>
+
+#include "gibbsteel/gibbsteel.hpp"
+
+using namespace gibbsteel;
+
+namespace {
+
+Steel punch() {
+  return Steel({{"C", 0.55}, {"Cr", 4.5}, {"Mo", 2.75}, {"W", 2.0}, {"V", 1.0}},
+               {"punch heat 7", {}, false});
+}
+
+Steel cold_work() {
+  return Steel({{"C", 1.5}, {"Cr", 12.0}, {"Mo", 0.8}, {"V", 0.9}},
+               {"punch heat 3", {}, false});
+}
+
+template <class Call>
+std::string message(Call call) {
+  try {
+    call();
+  } catch (const InputError& error) {
+    return error.what();
+  }
+  return "";
+}
+
+}  // namespace
+
+TEST_CASE("comparison: one column per state, values of the states themselves") {
+  const std::array states{punch().soak(Temperature::celsius(1120)),
+                          cold_work().soak(Temperature::celsius(1030))};
+  const Comparison table = compare(states);
+  REQUIRE(table.states.size() == 2);
+  CHECK(table.row("M7C3").values ==
+        std::vector<double>{0.0, states[1].volume_percent_of("M7C3")});
+  CHECK(table.row("carbide").values[0] == states[0].carbide_volume_percent);
+  CHECK(table.row("C in the matrix").label() == "C in the matrix [wt%]");
+  CHECK(table.row("W in the matrix").values[1] == 0.0);
+  CHECK(table.row("carbon activity").values[1] == states[1].carbon_activity);
+  double sum = 0.0;
+  for (const ComparisonRow& row : table.rows)
+    if (row.unit == "vol%" && row.name != "carbide") sum += row.values[1];
+  CHECK(sum == doctest::Approx(states[1].carbide_volume_percent).epsilon(1e-12));
+}
+
+TEST_CASE("comparison: steels times temperatures, and quantities of one's own") {
+  const std::array steels{punch(), cold_work()};
+  const std::array temperatures{Temperature::celsius(1000), Temperature::celsius(1100)};
+  const std::array more{Quantity("Mo + W/2", "wt%", [](const State& state) {
+    return state.matrix.weight_percent["Mo"] + 0.5 * state.matrix.weight_percent["W"];
+  })};
+  const Comparison table = compare(steels, temperatures, more);
+  REQUIRE(table.states.size() == 4);
+  CHECK(table.states[1].temperature == temperatures[1]);
+  CHECK(table.states[2].steel == "punch heat 3");
+  const auto& row = table.row("Mo + W/2");
+  CHECK(&row == &table.rows.back());
+  CHECK(row.values[0] == doctest::Approx(table.row("Mo in the matrix").values[0] +
+                                         0.5 * table.row("W in the matrix").values[0])
+                             .epsilon(1e-12));
+  CHECK(table.brief() ==
+        "comparison of 4 states: punch heat 7 at 1000 C, punch heat 7 at 1100 C, punch "
+        "heat 3 at 1000 C, punch heat 3 at 1100 C");
+}
+
+TEST_CASE("comparison: a state that is not usable shows no numbers") {
+  std::array states{punch().soak(Temperature::celsius(1120)),
+                    cold_work().soak(Temperature::celsius(1030))};
+  states[1].solve_report.status = SolveStatus::stalled;
+  states[1].solve_report.reason = "no step helps";
+  const Comparison table = compare(states);
+  for (const ComparisonRow& row : table.rows) CHECK(std::isnan(row.values[1]));
+  CHECK(table.full().find("NOT USABLE: stalled (no step helps)") != std::string::npos);
+}
+
+TEST_CASE("comparison: a short soak beside the long one is marked") {
+  const State limit = Steel({{"C", 1.0}, {"Cr", 1.45}}, {"punch heat 5", {}, false})
+                          .soak(Temperature::celsius(845));
+  const std::array states{limit, with_measured_carbide(limit, {{"M3C", 6.0}}).state};
+  const std::string text = compare(states).full();
+  CHECK(text.find("A: punch heat 5 at 845 C, long-hold limit; 1C 1.45Cr, balance Fe") ==
+        0);
+  CHECK(text.find("B: punch heat 5 at 845 C, short soak with measured carbide;") !=
+        std::string::npos);
+  CHECK(text.find("no better than the count") != std::string::npos);
+}
+
+TEST_CASE("comparison: nothing to compare, no such row") {
+  CHECK(message([] { compare(std::span<const State>{}); }) ==
+        "[gibbsteel.input.267] states: is empty; give at least one state");
+  const std::array steels{punch()};
+  CHECK(message([&] { compare(std::span<const Steel>{}, {}); }) ==
+        "[gibbsteel.input.267] steels: is empty; give at least one steel");
+  CHECK(message([&] { compare(steels, std::span<const Temperature>{}); }) ==
+        "[gibbsteel.input.267] temperatures: is empty; give at least one temperature");
+  const std::array states{punch().soak(Temperature::celsius(1120))};
+  const std::string text = message([&] { compare(states).row("M9C"); });
+  CHECK(text.find(
+            "[gibbsteel.input.209] comparison: there is no 'M9C' in it; present: ") ==
+        0);
+}

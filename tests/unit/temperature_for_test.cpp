@@ -1,0 +1,172 @@
+/// Temperatures at which a number of the state has a value.
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "gibbsteel/errors.hpp"
+#include "gibbsteel/gibbsteel.hpp"
+
+using namespace gibbsteel;
+
+namespace {
+
+Temperature celsius(double value) { return Temperature::celsius(value); }
+
+TemperatureRange range(double low, double high) {
+  return {celsius(low), celsius(high)};
+}
+
+Steel punch_heat() {
+  return Steel({{"C", 0.55}, {"Cr", 4.5}, {"Mo", 2.75}, {"W", 2.0}, {"V", 1.0}},
+               {"punch heat 7", {}, false});
+}
+
+}  // namespace
+
+TEST_CASE("matrix carbon: a soak at the temperature has it") {
+  const Steel steel = punch_heat();
+  const auto found =
+      temperature_for(steel, quantities::matrix("C"), 0.46, range(900, 1200));
+  CHECK(found.status == TargetStatus::found);
+  REQUIRE(found.crossings.size() == 1);
+  const Crossing& only = found.crossings[0];
+  CHECK(only.kind == CrossingKind::crossing);
+  CHECK(only.rising);
+  CHECK(only.bracket_width <= 1e-4);
+  const State soak = steel.soak(only.temperature);
+  CHECK(std::abs(soak.matrix.weight_percent["C"] - 0.46) < 1e-6);
+  CHECK(soak.matrix == only.state.matrix);
+  CHECK(found.text == "C in the matrix is 0.46 wt% at 1114 C (rising)");
+}
+
+TEST_CASE("a value that is passed on the way up and on the way down") {
+  const Steel steel({{"Cr", 11.0}});  // ferrite below and above the austenite
+  const Quantity austenite = quantities::volume_percent("austenite");
+  const auto found = temperature_for(steel, austenite, 50.0, range(850, 1250));
+  REQUIRE(found.crossings.size() == 2);
+  CHECK(found.crossings[0].rising);
+  CHECK_FALSE(found.crossings[1].rising);
+  // The sign changes of a scan of single soaks at 0.5 K are these.
+  std::size_t changes = 0;
+  double last = austenite.value(steel.soak(celsius(850))) - 50.0;
+  for (double t = 850.5; t <= 1250.0; t += 0.5) {
+    const double next = austenite.value(steel.soak(celsius(t))) - 50.0;
+    if (last * next < 0.0) {
+      REQUIRE(changes < found.crossings.size());
+      const double at = found.crossings[changes].temperature.in_celsius();
+      CHECK(at >= t - 0.5);
+      CHECK(at <= t);
+      ++changes;
+    }
+    last = next;
+  }
+  CHECK(changes == 2);
+}
+
+TEST_CASE("two crossings between two nodes of the search") {
+  // Ferrite and austenite over the whole range: no phase change to help.
+  SearchOptions coarse;
+  coarse.node_spacing = 100.0;
+  const Steel steel({{"Cr", 12.0}});
+  const Quantity austenite = quantities::volume_percent("austenite");
+  const auto fine = temperature_for(steel, austenite, 20.0, range(898, 1121));
+  const auto found =
+      temperature_for(steel, austenite, 20.0, range(898, 1121), {}, coarse);
+  REQUIRE(found.crossings.size() == fine.crossings.size());
+  CHECK(fine.crossings.size() == 2);
+  for (std::size_t i = 0; i < found.crossings.size(); ++i)
+    CHECK(std::abs(found.crossings[i].temperature.in_kelvin() -
+                   fine.crossings[i].temperature.in_kelvin()) < 1e-3);
+}
+
+TEST_CASE("a jump across the value is told as such") {
+  const Steel steel({{"C", 0.4}});
+  const auto found = temperature_for(steel, quantities::volume_percent("ferrite"), 70,
+                                     range(700, 800));
+  REQUIRE(found.crossings.size() == 1);
+  CHECK(found.crossings[0].kind == CrossingKind::jump);
+  CHECK_FALSE(found.crossings[0].rising);
+  CHECK(found.text ==
+        "ferrite is 70 vol% at 727 C (jump from 94.16 vol% to 48.27 vol%)");
+}
+
+TEST_CASE("why there is none") {
+  const Steel steel = punch_heat();
+  const auto never =
+      temperature_for(steel, quantities::matrix("C"), 0.7, range(900, 1200));
+  CHECK(never.status == TargetStatus::never_reached);
+  CHECK(never.crossings.empty());
+  CHECK(never.text ==
+        "C in the matrix is between 0.2592 wt% (900 C) and 0.55 wt% (1185 C) in the "
+        "range and never 0.7 wt%");
+  const auto always =
+      temperature_for(steel, quantities::mass_percent("M23C6"), 0.0, range(700, 1250));
+  CHECK(always.status == TargetStatus::always_equal);
+  CHECK(always.text == "M23C6 is 0 mass% in the whole range");
+  const auto without = temperature_for(
+      Steel({{"Cr", 4.5}}), quantities::carbon_activity(), 0.5, range(800, 900));
+  CHECK(without.status == TargetStatus::not_computable);
+  CHECK(without.text == "carbon activity has no value anywhere in the range");
+  SearchOptions stop;
+  stop.progress = [](std::size_t done) { return done < 4; };
+  const auto part =
+      temperature_for(steel, quantities::matrix("C"), 0.5, range(900, 1200), {}, stop);
+  CHECK(part.status == TargetStatus::not_known);
+  CHECK(part.stopped == "cancelled");
+}
+
+TEST_CASE("a value that is kept from a phase change on") {
+  const auto found = temperature_for(punch_heat(), quantities::volume_percent("M6C"),
+                                     0.0, range(1100, 1200));
+  CHECK(found.status == TargetStatus::found);
+  REQUIRE(found.crossings.size() == 1);
+  CHECK(found.crossings[0].bracket_width > 0.0);  // located no closer than the change
+  CHECK(found.crossings[0].bracket_width <= 0.01);
+  REQUIRE(found.equal.size() == 1);
+  CHECK(found.equal[0].high == celsius(1200));
+  CHECK(found.text ==
+        "M6C is 0 vol% at 1150 C (falling), and all the way from 1150 C to 1200 C");
+}
+
+TEST_CASE("any function of a state, without a slope of its own") {
+  const Quantity ratio("Mo + W/2 in the matrix", "wt%", [](const State& s) {
+    return s.matrix.weight_percent["Mo"] + 0.5 * s.matrix.weight_percent["W"];
+  });
+  const Steel steel = punch_heat();
+  const auto found = temperature_for(steel, ratio, 3.0, range(900, 1200));
+  REQUIRE(found.crossings.size() == 1);
+  CHECK(std::abs(ratio.value(steel.soak(found.crossings[0].temperature)) - 3.0) < 1e-5);
+}
+
+TEST_CASE("matching temperature: the same matrix carbon in another steel") {
+  const State reference = punch_heat().soak(celsius(1120));
+  const Steel other = punch_heat().changed({{"C", 0.65}, {"Co", 3.0}}, "punch heat 8");
+  const auto match =
+      matching_temperature(reference, other, quantities::matrix("C"), range(900, 1250));
+  CHECK(match.value == reference.matrix.weight_percent["C"]);
+  REQUIRE(match.search.crossings.size() == 1);
+  const State there = other.soak(match.search.crossings[0].temperature);
+  CHECK(std::abs(there.matrix.weight_percent["C"] - match.value) < 1e-6);
+  CHECK(match.brief() ==
+        "as punch heat 7 at 1120 C (C in the matrix 0.467 wt%): punch heat 8, 900 to "
+        "1250 C, long-hold limit: found: C in the matrix is 0.467 wt% at 1075 C "
+        "(rising)");
+  CHECK_THROWS_WITH_AS(
+      matching_temperature(State{}, other, quantities::matrix("C"), range(900, 1250)),
+      "[gibbsteel.input.253] reference: the state is not usable: minimize() was not "
+      "run; choose a soak with a usable result, or another quantity",
+      InputError);
+}
+
+TEST_CASE("wrong values") {
+  CHECK_THROWS_WITH_AS(
+      temperature_for(punch_heat(), quantities::matrix("C"), std::nan(""),
+                      range(900, 1200)),
+      "[gibbsteel.input.252] value: is nan; give the number that the quantity is to "
+      "have",
+      InputError);
+  CHECK_THROWS_AS(temperature_for(punch_heat(), quantities::volume_percent("M6"), 1.0,
+                                  range(900, 910)),
+                  InputError);
+}
