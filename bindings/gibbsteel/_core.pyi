@@ -794,6 +794,7 @@ class TransformationLimit(_Compiled):
 class PhaseChanges(_Compiled):
     """Where phases appear and disappear on heating."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> tuple[float, float]:
         """The range that was asked for [K]."""
@@ -868,6 +869,7 @@ def phase_changes(
 class Dissolution(_Compiled):
     """The temperature above which a kind of phase is gone."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> float | None:
         """Temperature [K]; None unless `status` is ``"found"``."""
@@ -938,6 +940,7 @@ class Crossing(_Compiled):
 class TemperatureSearch(_Compiled):
     """All temperatures at which a quantity has a value."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> tuple[float, float]:
         """The range that was asked for [K]."""
@@ -1020,6 +1023,7 @@ def temperature_for(
 class MatchingTemperature(_Compiled):
     """The temperatures at which another steel has the value of a reference."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def reference(self) -> State:
         """The soak to be matched."""
@@ -1097,6 +1101,7 @@ class RuleSpans(_Compiled):
 class HardeningWindow(_Compiled):
     """Between which temperatures a steel can be hardened."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> tuple[float, float] | None:
         """(floor, ceiling) of the lowest window [K]; None when there is none."""
@@ -1273,6 +1278,7 @@ class MakeableSteps(_Compiled):
 class TwinStudy(_Compiled):
     """A matrix twin and its residual carbide at the same and at other temperatures."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def reference(self) -> State:
         """The full-carbide steel at the soak."""
@@ -1331,6 +1337,7 @@ class ComparisonRow(_Compiled):
 class Comparison(_Compiled):
     """Steels, or soaks of one, side by side."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def states(self) -> list[State]:
         """In the order given."""
@@ -1432,6 +1439,7 @@ class MatrixBand(_Compiled):
 class ShortSoak(_Compiled):
     """The carbide that was seen, and the matrix that it leaves."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def state(self) -> State:
         """With measured carbide; no equilibrium."""
@@ -1493,6 +1501,7 @@ class CompositionCrossing(_Compiled):
 class CompositionSearch(_Compiled):
     """All weight percents of one element at which a quantity has a value."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""
@@ -1630,6 +1639,7 @@ class TargetOutcome(_Compiled):
 class Design(_Compiled):
     """A composition, and how it meets its targets."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def status(self) -> str:
         """``"met"``, ``"compromise"``, ``"infeasible"`` or ``"not converged"``."""
@@ -2037,6 +2047,7 @@ class HardeningOptions(_Compiled):
 class HardeningEstimates(_Compiled):
     """What quenching makes of a soaked steel."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""
@@ -2291,6 +2302,7 @@ class ToleranceOptions(_Compiled):
 class ToleranceBand(_Compiled):
     """What scatter of heat, furnace and place does to a state."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def nominal(self) -> State:
         """The State of the steel as it is."""
@@ -2357,6 +2369,7 @@ def default_quantities(state: State) -> list[Quantity]:
 class ParameterBand(_Compiled):
     """What the stated uncertainty of the parameter file does to a state."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def nominal(self) -> State:
         """The State of the steel as it is."""
@@ -2633,6 +2646,7 @@ class SectionGap(_Compiled):
 class SectionMap(_Compiled):
     """Which phases are stable where."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""

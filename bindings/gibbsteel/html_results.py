@@ -13,7 +13,7 @@ from ._core import (
     state_title,
     sweep_flag,
 )
-from .html_table import html_number, html_page, html_percents, html_table
+from .html_table import html_number, html_page, html_percents, html_table, html_text
 from .rows import warning_numbers
 
 MOST_ROWS = 30  # of a sweep; then the middle is left out
@@ -148,3 +148,8 @@ def solve_report_html(self: SolveReport) -> str:
     rows = [[name, value.strip()] for name, value in rows]
     flag = "" if self.usable else f"NOT USABLE: {self.reason}"
     return html_page("How the minimization went", rows, heading=False, flag=flag)
+
+
+def printed_html(self: object) -> str:
+    """The text that `print` shows, under its one line; for every other result type."""
+    return html_page(repr(self).strip("<>"), inside=html_text(str(self)))
