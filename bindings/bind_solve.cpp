@@ -95,9 +95,10 @@ void bind_option_fields(OptionsClass& options) {
           "Certificate to aim at: 'many starts' or 'proof'.")
       .def_readonly("proof_gap", &SolveOptions::proof_gap,
                     "Gap at which a proof is done [J/mol of atoms].")
-      .def_readonly("proof_boxes", &SolveOptions::proof_boxes, "Most boxes of a proof.")
+      .def_readonly("proof_boxes", &SolveOptions::proof_boxes,
+                    "Most boxes of a proof in each phase, >= 1.")
       .def_readonly("proof_seconds", &SolveOptions::proof_seconds,
-                    "Most time for a proof [s].");
+                    "Most time for all proofs [s], > 0.");
 }
 
 void bind_options(py::module_& m) {
@@ -159,7 +160,8 @@ void bind_solve(py::module_& m) {
       .def_readonly("proven_gap", &SolveReport::proven_gap,
                     "The Gibbs energy is proven to be no more than this above the "
                     "lowest possible one [J/mol of atoms]; NaN without a proof.")
-      .def_readonly("proof_boxes", &SolveReport::proof_boxes)
+      .def_readonly("proof_boxes", &SolveReport::proof_boxes,
+                    "Boxes that the proof examined.")
       .def_readonly("proof", &SolveReport::proof,
                     "How far the proof got; empty when it was not asked for.")
       .def_readonly("seconds", &SolveReport::seconds, "Wall time [s].")
