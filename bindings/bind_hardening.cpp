@@ -69,10 +69,12 @@ void bind_conditions(EstimatesClass& estimates) {
                              [](const E& e) { return e.coldest.in_kelvin(); })
       .def_property_readonly("coldest_celsius",
                              [](const E& e) { return e.coldest.in_celsius(); })
-      .def_readonly("family", &E::family)
-      .def_readonly("family_chosen", &E::family_chosen)
-      .def_readonly("austenite", &E::austenite)
-      .def_readonly("austenite_percent", &E::austenite_percent);
+      .def_readonly("family", &E::family, "HardeningFamily in use.")
+      .def_readonly("family_chosen", &E::family_chosen, "True: named in the options.")
+      .def_readonly("austenite", &E::austenite,
+                    "dict: weight percent that the equations got.")
+      .def_readonly("austenite_percent", &E::austenite_percent,
+                    "Of the matrix, before the quench.");
 }
 
 }  // namespace
@@ -96,9 +98,10 @@ void bind_hardening(py::module_& m) {
       .def_readonly("hardness_hv", &E::hardness_hv, "As quenched [HV].")
       .def_readonly("hardness_hrc", &E::hardness_hrc, "As quenched [HRC].")
       .def_readonly("grain_diameter", &E::grain_diameter, "Austenite grain limit [um].")
-      .def_readonly("matrix_indices", &E::matrix_indices)
-      .def_readonly("steel_indices", &E::steel_indices)
-      .def_readonly("warnings", &E::warnings)
+      .def_readonly("matrix_indices", &E::matrix_indices,
+                    "Of all matrix phases together.")
+      .def_readonly("steel_indices", &E::steel_indices, "Of the whole certificate.")
+      .def_readonly("warnings", &E::warnings, "What to know about these estimates.")
       .def("__repr__", [](const E& e) { return "<" + e.brief() + ">"; })
       .def("__str__", &E::full)
       .def(

@@ -117,19 +117,22 @@ void bind_input(py::module_& m) {
            py::arg("cooling_rate") = usual.cooling_rate,
            py::arg("particle_diameter") = usual.particle_diameter,
            py::arg("carbide_fraction") = usual.carbide_fraction)
-      .def_readonly("weight_percent", &PropertyInput::weight_percent)
+      .def_readonly("weight_percent", &PropertyInput::weight_percent,
+                    "Of the austenite.")
       .def_readonly("martensite_start", &PropertyInput::martensite_start, "[C]")
       .def_readonly("coldest_celsius", &PropertyInput::coldest_celsius, "[C]")
       .def_readonly("cooling_rate", &PropertyInput::cooling_rate, "At 700 C [C/h].")
       .def_readonly("particle_diameter", &PropertyInput::particle_diameter, "[um]")
-      .def_readonly("carbide_fraction", &PropertyInput::carbide_fraction)
+      .def_readonly("carbide_fraction", &PropertyInput::carbide_fraction,
+                    "Of the volume, 0 to 1, for grain pinning.")
       .def("__repr__", [](const PropertyInput& in) {
         return py::str("<PropertyInput: {:.3f} wt% C>").format(in.weight_percent["C"]);
       });
   py::class_<PropertySlope>(m, "PropertySlope", "Derivatives of an equation.")
       .def_readonly("weight_percent", &PropertySlope::weight_percent, "Per wt%.")
       .def_readonly("martensite_start", &PropertySlope::martensite_start, "Per C.")
-      .def_readonly("carbide_fraction", &PropertySlope::carbide_fraction)
+      .def_readonly("carbide_fraction", &PropertySlope::carbide_fraction,
+                    "Per unit of the fraction.")
       .def("__repr__", [](const PropertySlope&) { return "<PropertySlope>"; });
 }
 
@@ -142,14 +145,20 @@ void bind_equation(py::module_& m) {
       .def_property_readonly(
           "unit",
           [](const PropertyEquation& e) { return std::string(property_unit(e.kind)); })
-      .def_readonly("key", &PropertyEquation::key)
-      .def_readonly("label", &PropertyEquation::label)
-      .def_readonly("formula", &PropertyEquation::formula)
-      .def_readonly("source", &PropertyEquation::source)
-      .def_property_readonly("ranges", &ranges_of)
-      .def_readonly("elements", &PropertyEquation::elements)
-      .def_readonly("error", &PropertyEquation::error)
-      .def_readonly("note", &PropertyEquation::note)
+      .def_readonly("key", &PropertyEquation::key, "By which it is chosen.")
+      .def_readonly("label", &PropertyEquation::label,
+                    "``\"H7\"``; empty for your own.")
+      .def_readonly("formula", &PropertyEquation::formula,
+                    "As text, weight percents of the austenite.")
+      .def_readonly("source", &PropertyEquation::source, "Citation.")
+      .def_property_readonly(
+          "ranges", &ranges_of,
+          "Element -> (low, high) [wt%] within which the source says it holds.")
+      .def_readonly("elements", &PropertyEquation::elements,
+                    "That it has a term for; empty when not known.")
+      .def_readonly("error", &PropertyEquation::error,
+                    "Typical, one standard deviation, in the unit.")
+      .def_readonly("note", &PropertyEquation::note, "What to know when using it.")
       .def(
           "value",
           [](const PropertyEquation& e, const PropertyInput& in) {
@@ -167,7 +176,8 @@ void bind_property_equations(py::module_& m) {
   bind_equation(m);
   py::class_<PropertyEquations>(m, "PropertyEquations", "The equations to choose from.")
       .def(py::init<>())
-      .def_property_readonly("all", &PropertyEquations::all)
+      .def_property_readonly("all", &PropertyEquations::all,
+                             "The built-in ones, then your own.")
       .def(
           "keys",
           [](const PropertyEquations& e, const std::string& kind) {

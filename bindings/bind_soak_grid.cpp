@@ -94,7 +94,8 @@ void bind_swept_variable(py::module_& m) {
                              [](const SweptVariable& v) { return read_only(v.values); })
       .def_property_readonly("label", &SweptVariable::label,
                              "'temperature [C]', 'C in the steel [wt%]'.")
-      .def_property_readonly("is_temperature", &SweptVariable::is_temperature)
+      .def_property_readonly("is_temperature", &SweptVariable::is_temperature,
+                             "True: a temperature, not an element.")
       .def("__len__", [](const SweptVariable& v) { return v.values.size(); })
       .def("__repr__", &brief)
       .def(
@@ -120,7 +121,8 @@ void bind_conditions(Class& grid) {
       .def_property_readonly("celsius", &celsius,
                              "Soak temperature [C]; None where it is swept.")
       .def_readonly("parameters", &SoakGrid::parameters, "Title and edition.")
-      .def_readonly("parameters_hash", &SoakGrid::parameters_hash)
+      .def_readonly("parameters_hash", &SoakGrid::parameters_hash,
+                    "ParameterSet.content_hash of the parameter file.")
       .def_property_readonly("shape", [](const SoakGrid& g) {
         return py::make_tuple(g.rows(), g.columns());
       });

@@ -17,10 +17,6 @@ using internal::fixed_or;
 constexpr std::size_t kWidth = 78;
 constexpr const char* kNotKnown = "n/a";
 
-bool is_measured(const State& state) {
-  return state.solve_report.status == SolveStatus::measured;
-}
-
 /// "austenite + ferrite" when the matrix is not austenite alone; empty otherwise.
 std::string unusual_matrix(const State& state) {
   std::string text;
@@ -88,15 +84,12 @@ std::string State::full() const {
       internal::wrapped("parameters: " + parameters + ", " + parameters_hash, kWidth,
                         2);
   const std::string end =
-      warnings_text(*this) + internal::wrapped(is_measured(*this)
-                                                   ? internal::kMeasuredCaution
-                                                   : internal::kCaution,
-                                               kWidth, 0);
+      warnings_text(*this) + internal::wrapped(internal::caution_of(*this), kWidth, 0);
   if (!usable()) return solve_report.brief() + "\n" + top + end;
   std::string text = top +
                      internal::wrapped(internal::solution_sentence(*this), kWidth, 2) +
                      internal::basis_text(*this) + "\n" + amounts_table(*this) + "\n" +
-                     composition_table(*this) + internal::kLastDigits + "\n\n";
+                     composition_table(*this) + internal::kLastDigits + "\n";
   if (!std::isnan(carbon_activity))
     text += "carbon activity (graphite = 1): " + fixed(carbon_activity, 3) + "\n";
   if (!std::isnan(density)) text += "density: " + fixed(density, 3) + " g/cm3\n";

@@ -581,12 +581,7 @@ class State(_Compiled):
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: str) -> bool: ...
     # The next ones are added by display.py; documented where they are written.
-    def report(
-        self,
-        *,
-        estimates: Sequence[tuple[str, float, float, float, str, str]] = (),
-        digits: int = 0,
-    ) -> Report: ...
+    def report(self, **quench: Any) -> Report: ...
     def to_csv(self, path: str | os.PathLike[str], *, wide: bool = False) -> None: ...
     def to_frame(self, *, wide: bool = False) -> pd.DataFrame: ...
     def to_json(self, path: str | os.PathLike[str]) -> None: ...
@@ -671,9 +666,13 @@ def quantity_matrix(element: str) -> Quantity:
     """See gibbsteel.quantities, as for the functions below."""
 
 def quantity_volume_percent(kind: str) -> Quantity: ...
+
 def quantity_mass_percent(kind: str) -> Quantity: ...
+
 def quantity_carbide_volume_percent() -> Quantity: ...
+
 def quantity_carbide_mass_percent() -> Quantity: ...
+
 def quantity_carbon_activity() -> Quantity: ...
 
 # bind_search_options.cpp
@@ -802,6 +801,7 @@ class TransformationLimit(_Compiled):
 class PhaseChanges(_Compiled):
     """Where phases appear and disappear on heating."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> tuple[float, float]:
         """The range that was asked for [K]."""
@@ -876,6 +876,7 @@ def phase_changes(
 class Dissolution(_Compiled):
     """The temperature above which a kind of phase is gone."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> float | None:
         """Temperature [K]; None unless `status` is ``"found"``."""
@@ -946,6 +947,7 @@ class Crossing(_Compiled):
 class TemperatureSearch(_Compiled):
     """All temperatures at which a quantity has a value."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> tuple[float, float]:
         """The range that was asked for [K]."""
@@ -1028,6 +1030,7 @@ def temperature_for(
 class MatchingTemperature(_Compiled):
     """The temperatures at which another steel has the value of a reference."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def reference(self) -> State:
         """The soak to be matched."""
@@ -1105,6 +1108,7 @@ class RuleSpans(_Compiled):
 class HardeningWindow(_Compiled):
     """Between which temperatures a steel can be hardened."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> tuple[float, float] | None:
         """(floor, ceiling) of the lowest window [K]; None when there is none."""
@@ -1304,12 +1308,11 @@ class Report(_Compiled):
     def save(self, path: str | os.PathLike[str]) -> None: ...
     def _repr_html_(self) -> str: ...
 
-def state_report(
-    state: State,
-    estimates: Sequence[tuple[str, float, float, float, str, str]],
-    digits: int,
-) -> Report:
+def state_report(state: State, quench: HardeningOptions) -> Report:
     """The page of a state."""
+
+def state_title(state: State) -> str:
+    """Steel, temperature, and what the numbers are."""
 
 def sweep_report(sweep: Sweep) -> Report:
     """The page of a sweep."""
@@ -1351,6 +1354,7 @@ class MakeableSteps(_Compiled):
 class TwinStudy(_Compiled):
     """A matrix twin and its residual carbide at the same and at other temperatures."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def reference(self) -> State:
         """The full-carbide steel at the soak."""
@@ -1409,6 +1413,7 @@ class ComparisonRow(_Compiled):
 class Comparison(_Compiled):
     """Steels, or soaks of one, side by side."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def states(self) -> list[State]:
         """In the order given."""
@@ -1510,6 +1515,7 @@ class MatrixBand(_Compiled):
 class ShortSoak(_Compiled):
     """The carbide that was seen, and the matrix that it leaves."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def state(self) -> State:
         """With measured carbide; no equilibrium."""
@@ -1571,6 +1577,7 @@ class CompositionCrossing(_Compiled):
 class CompositionSearch(_Compiled):
     """All weight percents of one element at which a quantity has a value."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""
@@ -1708,6 +1715,7 @@ class TargetOutcome(_Compiled):
 class Design(_Compiled):
     """A composition, and how it meets its targets."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def status(self) -> str:
         """``"met"``, ``"compromise"``, ``"infeasible"`` or ``"not converged"``."""
@@ -2043,6 +2051,7 @@ class HardeningOptions(_Compiled):
 class HardeningEstimates(_Compiled):
     """What quenching makes of a soaked steel."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""
@@ -2297,6 +2306,7 @@ class ToleranceOptions(_Compiled):
 class ToleranceBand(_Compiled):
     """What scatter of heat, furnace and place does to a state."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def nominal(self) -> State:
         """The State of the steel as it is."""
@@ -2363,6 +2373,7 @@ def default_quantities(state: State) -> list[Quantity]:
 class ParameterBand(_Compiled):
     """What the stated uncertainty of the parameter file does to a state."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def nominal(self) -> State:
         """The State of the steel as it is."""
@@ -2639,6 +2650,7 @@ class SectionGap(_Compiled):
 class SectionMap(_Compiled):
     """Which phases are stable where."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""
