@@ -46,7 +46,10 @@ class MapMaker {
     map.soaks = traced_.soaks;
     map.stopped = traced_.stopped;
     for (std::size_t f = 0; f < outlines_.size(); ++f)
-      if (is_shown(f)) add_field(f, map);
+      if (set_of(f).empty())
+        map.gaps.push_back({in_units(outlines_[f].outer), traced_.reason});
+      else if (is_shown(f))
+        add_field(f, map);
     std::stable_sort(map.fields.begin(), map.fields.end(),
                      [](const SectionField& a, const SectionField& b) {
                        return a.area_share > b.area_share;
@@ -95,10 +98,6 @@ class MapMaker {
   }
 
   void add_field(std::size_t f, SectionMap& map) const {
-    if (set_of(f).empty()) {
-      map.gaps.push_back({in_units(outlines_[f].outer), traced_.reason});
-      return;
-    }
     const PlanePoint extent = request_.extent();
     const auto place = internal::label_place(outlines_[f], extent);
     SectionField field;
