@@ -71,7 +71,7 @@ class MapMaker {
   /// A short line beside a field within the accuracy is part of a node.
   bool is_shown(const internal::SectionLine& line) const {
     return (is_shown(line.left) && is_shown(line.right)) ||
-           internal::length_of(line) > kShortest;
+           (line.from != line.to && internal::length_of(line) > kShortest);
   }
 
   std::size_t components() const { return plane_.problem().system.elements().size(); }
