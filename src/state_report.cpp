@@ -18,7 +18,7 @@ constexpr const char* kNotKnown = "n/a";
 
 ReportSection basis_section(const State& state) {
   return {"Basis",
-          {"holding temperature: " + internal::degrees(state.temperature),
+          {"holding temperature: " + internal::both_degrees(state.temperature),
            internal::limit_sentence(state), internal::basis_sentence(state),
            internal::suppressed_sentence(state)},
           {}};
