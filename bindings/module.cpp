@@ -25,6 +25,8 @@ void bind_results(py::module_& m) {
   bind_measured_carbide(m);
   bind_composition_for(m);
   bind_design(m);
+  bind_report(m);
+  bind_build_info(m);
   bind_sensitivities(m);
   bind_soak_grid(m);
   bind_estimate(m);

@@ -2,6 +2,7 @@
 
 #include "gibbsteel/hardening.hpp"
 #include "internal/number_format.hpp"
+#include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -11,13 +12,10 @@ using internal::fixed;
 
 constexpr std::size_t kWidth = 78;
 
-std::string degrees(Temperature t) {
-  return fixed(t.in_celsius(), 0) + " C (" + fixed(t.in_fahrenheit(), 0) + " F)";
-}
-
 std::string heading(const HardeningEstimates& e) {
-  return (e.steel.empty() ? "steel" : e.steel) + " quenched from " + degrees(e.soak) +
-         " to " + degrees(e.coldest);
+  return (e.steel.empty() ? "steel" : e.steel) + " quenched from " +
+         internal::celsius_and_fahrenheit(e.soak) + " to " +
+         internal::celsius_and_fahrenheit(e.coldest);
 }
 
 std::vector<const Estimate*> estimates(const HardeningEstimates& e) {

@@ -10,8 +10,6 @@ namespace gibbsteel {
 namespace internal {
 namespace {
 
-std::string degrees(Temperature t) { return fixed(t.in_celsius(), 0) + " C"; }
-
 double mole_percent(const State& state, const std::string& kind) {
   double sum = 0.0;
   for (const Occurrence& o : state.occurrences)

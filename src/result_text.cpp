@@ -29,13 +29,15 @@ std::string basis_sentence(const State& state) {
 
 std::string basis_text(const State& state) { return basis_sentence(state) + "\n"; }
 
-std::string both_degrees(Temperature t) {
+std::string degrees(Temperature t) { return fixed(t.in_celsius(), 0) + " C"; }
+
+std::string celsius_and_fahrenheit(Temperature t) {
   return fixed(t.in_celsius(), 0) + " C (" + fixed(t.in_fahrenheit(), 0) + " F)";
 }
 
 std::string heading(const State& state) {
   const std::string name = state.steel.empty() ? "steel" : state.steel;
-  return name + " at " + both_degrees(state.temperature);
+  return name + " at " + celsius_and_fahrenheit(state.temperature);
 }
 
 std::string last_digits_sentence() {

@@ -9,11 +9,10 @@
 namespace gibbsteel {
 namespace {
 
+using internal::degrees;
 using internal::fixed;
 
 constexpr std::size_t kWidth = 78;
-
-std::string degrees(Temperature t) { return fixed(t.in_celsius(), 0) + " C"; }
 
 std::string number(const TemperatureSearch& search, double value) {
   return internal::significant(value, 4) +

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "internal/number_format.hpp"
+#include "internal/result_text.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -11,8 +12,6 @@ bool knows(const PhaseChanges& changes, const char* kind) {
   const auto& kinds = changes.low.kinds;
   return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
 }
-
-std::string degrees(Temperature t) { return fixed(t.in_celsius(), 0) + " C"; }
 
 TransformationLimit no(std::string text) { return {std::nullopt, std::move(text)}; }
 

@@ -324,8 +324,6 @@ class SolveOptions(_Compiled):
     @property
     def stability_tolerance(self) -> float:
         """How far below the plane still counts as on it [J/mol of atoms], > 0."""
-    def __eq__(self, other: object) -> bool: ...
-    __hash__: ClassVar[None]  # type: ignore[assignment]
     @property
     def certify(self) -> str:
         """``"many starts"`` or ``"proof"``."""
@@ -338,6 +336,8 @@ class SolveOptions(_Compiled):
     @property
     def proof_seconds(self) -> float:
         """Budget of the proof in all, wall time."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
 
 class SolveReport(_Compiled):
     """How a minimization went."""

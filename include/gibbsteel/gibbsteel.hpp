@@ -2,8 +2,8 @@
 /// Umbrella header: everything public.
 
 #include "gibbsteel/assemblage.hpp"
-#include "gibbsteel/build_info.hpp"
 #include "gibbsteel/band.hpp"
+#include "gibbsteel/build_info.hpp"
 #include "gibbsteel/comparison.hpp"
 #include "gibbsteel/composition_for.hpp"
 #include "gibbsteel/curve_value.hpp"

@@ -17,7 +17,9 @@ std::string basis_sentence(const State& state);
 std::string basis_text(const State& state);
 
 /// "1120 C (2048 F)"
-std::string both_degrees(Temperature t);
+std::string celsius_and_fahrenheit(Temperature t);
+/// "1120 C"
+std::string degrees(Temperature t);
 
 /// "punch heat 7 at 1120 C (2048 F)"
 std::string heading(const State& state);
