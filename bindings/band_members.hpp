@@ -22,13 +22,12 @@ void bind_band_members(py::class_<Bound>& c) {
       .def_readonly("phases", &Bound::phases, "How often each phase is there.")
       .def_readonly("samples_asked", &Bound::samples_asked, "0: first order only.")
       .def_readonly("samples", &Bound::samples, "Soaked, the unusable ones included.")
-      .def_readonly("cancelled", &Bound::cancelled,
-                    "True: holds the part that is done.")
+      .def_readonly("cancelled", &Bound::cancelled, "True: stopped early.")
       .def_readonly("unusable", &Bound::unusable, "Samples left out, with the reason.")
       .def_readonly("warnings", &Bound::warnings, "list of SoakWarning.")
       .def_property_readonly(
           "usable", [](const Bound& b) { return b.usable(); },
-          "True when the state of the steel as it is may be used.")
+          "Of the state of the steel as it is.")
       .def_property_readonly(
           "sample_inputs",
           [](const Bound& b) {
