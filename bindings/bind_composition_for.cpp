@@ -137,9 +137,15 @@ void bind_answer(SearchClass& search) {
             return list;
           },
           "Those of the crossings.")
-      .def_property_readonly("equal", [](const Search& s) { return pairs_of(s.equal); })
-      .def_property_readonly("lowest", [](const Search& s) { return s.lowest.value; })
-      .def_property_readonly("highest", [](const Search& s) { return s.highest.value; })
+      .def_property_readonly(
+          "equal", [](const Search& s) { return pairs_of(s.equal); },
+          "Stretches (low, high) that have the value throughout [wt%].")
+      .def_property_readonly(
+          "lowest", [](const Search& s) { return s.lowest.value; },
+          "Lowest value met in the range.")
+      .def_property_readonly(
+          "highest", [](const Search& s) { return s.highest.value; },
+          "Highest value met in the range.")
       .def_readonly("soaks", &Search::soaks, "That the search took.")
       .def_readonly("stopped", &Search::stopped, "True: stopped by the caller.")
       .def_readonly("text", &Search::text, "One sentence.")

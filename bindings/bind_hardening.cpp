@@ -61,14 +61,18 @@ using EstimatesClass = py::class_<HardeningEstimates>;
 void bind_conditions(EstimatesClass& estimates) {
   using E = HardeningEstimates;
   estimates.def_readonly("steel", &E::steel, "Name of the steel; may be empty.")
-      .def_property_readonly("soak_kelvin",
-                             [](const E& e) { return e.soak.in_kelvin(); })
-      .def_property_readonly("soak_celsius",
-                             [](const E& e) { return e.soak.in_celsius(); })
-      .def_property_readonly("coldest_kelvin",
-                             [](const E& e) { return e.coldest.in_kelvin(); })
-      .def_property_readonly("coldest_celsius",
-                             [](const E& e) { return e.coldest.in_celsius(); })
+      .def_property_readonly(
+          "soak_kelvin", [](const E& e) { return e.soak.in_kelvin(); },
+          "Temperature of the soak [K].")
+      .def_property_readonly(
+          "soak_celsius", [](const E& e) { return e.soak.in_celsius(); },
+          "Temperature of the soak [C].")
+      .def_property_readonly(
+          "coldest_kelvin", [](const E& e) { return e.coldest.in_kelvin(); },
+          "Coldest temperature of the quench [K].")
+      .def_property_readonly(
+          "coldest_celsius", [](const E& e) { return e.coldest.in_celsius(); },
+          "Coldest temperature of the quench [C].")
       .def_readonly("family", &E::family, "HardeningFamily in use.")
       .def_readonly("family_chosen", &E::family_chosen, "True: named in the options.")
       .def_readonly("austenite", &E::austenite,

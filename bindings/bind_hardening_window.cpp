@@ -64,7 +64,9 @@ void bind_span(py::module_& m) {
 void bind_rule_spans(py::module_& m) {
   py::class_<RuleSpans> rule(m, "RuleSpans", "One rule, and where it holds.");
   def_equality(rule);
-  rule.def_property_readonly("rule", [](const RuleSpans& r) { return name_of(r.rule); })
+  rule.def_property_readonly(
+          "rule", [](const RuleSpans& r) { return name_of(r.rule); },
+          "Name of the rule.")
       .def_readonly("text", &RuleSpans::text, "The rule in words.")
       .def_readonly("spans", &RuleSpans::spans, "list of WindowSpan, upwards.")
       .def("__repr__", [](const RuleSpans& r) { return "<RuleSpans: " + r.text + ">"; })

@@ -182,7 +182,8 @@ void bind_measured_carbide(py::module_& m) {
       .def_readonly("bands", &ShortSoak::bands, "Elements of the matrix.")
       .def_property_readonly(
           "annealed_kelvin",
-          [](const ShortSoak& s) { return s.annealed_at.in_kelvin(); })
+          [](const ShortSoak& s) { return s.annealed_at.in_kelvin(); },
+          "Annealing temperature [K].")
       .def("band", &ShortSoak::band, py::arg("element"), "The band of one element.")
       .def("__repr__", [](const ShortSoak& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &ShortSoak::full)

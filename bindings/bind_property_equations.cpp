@@ -138,13 +138,16 @@ void bind_input(py::module_& m) {
 
 void bind_equation(py::module_& m) {
   py::class_<PropertyEquation>(m, "PropertyEquation", "One equation of the trade.")
-      .def_property_readonly("kind",
-                             [](const PropertyEquation& e) {
-                               return std::string(property_kind_name(e.kind));
-                             })
+      .def_property_readonly(
+          "kind",
+          [](const PropertyEquation& e) {
+            return std::string(property_kind_name(e.kind));
+          },
+          "Such as 'martensite start'.")
       .def_property_readonly(
           "unit",
-          [](const PropertyEquation& e) { return std::string(property_unit(e.kind)); })
+          [](const PropertyEquation& e) { return std::string(property_unit(e.kind)); },
+          "Of what it gives: C, HV, um, or empty for a fraction.")
       .def_readonly("key", &PropertyEquation::key, "By which it is chosen.")
       .def_readonly("label", &PropertyEquation::label,
                     "``\"H7\"``; empty for your own.")
@@ -164,8 +167,9 @@ void bind_equation(py::module_& m) {
           [](const PropertyEquation& e, const PropertyInput& in) {
             return e.value(in);
           },
-          py::arg("input"))
-      .def("slope_at", &PropertyEquation::slope_at, py::arg("input"))
+          py::arg("input"), "What it gives, in its unit.")
+      .def("slope_at", &PropertyEquation::slope_at, py::arg("input"),
+           "Its derivatives.")
       .def("__repr__", [](const PropertyEquation& e) { return "<" + e.brief() + ">"; });
 }
 
@@ -183,17 +187,17 @@ void bind_property_equations(py::module_& m) {
           [](const PropertyEquations& e, const std::string& kind) {
             return e.keys(kind_of(kind));
           },
-          py::arg("kind"))
+          py::arg("kind"), "Keys of one kind.")
       .def(
           "at",
           [](const PropertyEquations& e, const std::string& kind,
              const std::string& key) { return e.at(kind_of(kind), key); },
-          py::arg("kind"), py::arg("key"))
+          py::arg("kind"), py::arg("key"), "By kind and key.")
       .def("with_equation", &with_equation, py::arg("kind"), py::arg("key"),
            py::arg("value"), py::kw_only(), py::arg("formula") = "",
            py::arg("source") = "", py::arg("ranges") = Ranges{},
            py::arg("elements") = std::vector<std::string>{}, py::arg("error") = 0.0,
-           py::arg("note") = "")
+           py::arg("note") = "", "These and one more; `value` gets a PropertyInput.")
       .def("__len__", [](const PropertyEquations& e) { return e.all().size(); })
       .def("__repr__",
            [](const PropertyEquations& e) {

@@ -131,7 +131,7 @@ std::optional<SectionField> field_at(const SectionMap& map, double x, double y) 
 
 void bind_results(Class& map) {
   using M = SectionMap;
-  map.def_readonly("boundaries", &M::boundaries)
+  map.def_readonly("boundaries", &M::boundaries, "list of SectionBoundary.")
       .def_readonly("fields", &M::fields, "Largest first.")
       .def_readonly("nodes", &M::nodes, "Points where boundaries meet.")
       .def_readonly("gaps", &M::gaps, "Regions of which nothing is known.")

@@ -99,7 +99,8 @@ void bind_tolerance(py::module_& m) {
   bind_band_members(band);
   band.def_property_readonly(
           "segregated_carbon",
-          [](const ToleranceBand& b) { return to_string(b.segregated_carbon); })
+          [](const ToleranceBand& b) { return to_string(b.segregated_carbon); },
+          "How carbon follows the segregation.")
       .def_readonly("corners", &ToleranceBand::corners, "Distinct corners soaked.")
       .def_readonly("unusable_corners", &ToleranceBand::unusable_corners,
                     "Corners that gave no usable result.")

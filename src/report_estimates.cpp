@@ -30,7 +30,9 @@ std::string missing(const Estimate& e) {
 
 ReportSection estimates_section(const HardeningEstimates& estimates) {
   ReportSection section{
-      "Estimates after a quench to " + degrees(estimates.coldest), {}, {}};
+      "Estimates after a quench to " + celsius_and_fahrenheit(estimates.coldest),
+      {},
+      {}};
   if (!estimates.martensite_start.known()) {
     section.lines.push_back(missing(estimates.martensite_start));
     return section;

@@ -17,11 +17,12 @@ using internal::fixed_or;
 constexpr const char* kNotKnown = "n/a";
 
 ReportSection basis_section(const State& state) {
-  return {"Basis",
-          {"holding temperature: " + internal::celsius_and_fahrenheit(state.temperature),
-           internal::limit_sentence(state), internal::basis_sentence(state),
-           internal::suppressed_sentence(state)},
-          {}};
+  return {
+      "Basis",
+      {"holding temperature: " + internal::celsius_and_fahrenheit(state.temperature),
+       internal::limit_sentence(state), internal::basis_sentence(state),
+       internal::suppressed_sentence(state)},
+      {}};
 }
 
 std::vector<std::string> amounts_row(const Occurrence& o) {

@@ -33,9 +33,6 @@ inline constexpr std::string_view kNotLinearizable = "gibbsteel.input.219";
 inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
 inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
-inline constexpr std::string_view kNoSuchColumn = "gibbsteel.input.290";
-inline constexpr std::string_view kFileEnding = "gibbsteel.input.291";
-inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
 inline constexpr std::string_view kToleranceRange = "gibbsteel.input.270";
 inline constexpr std::string_view kToleranceTwice = "gibbsteel.input.271";
 inline constexpr std::string_view kNominalOutside = "gibbsteel.input.272";
@@ -68,7 +65,9 @@ inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
 inline constexpr std::string_view kReferenceWithout = "gibbsteel.input.253";
 inline constexpr std::string_view kWindowRule = "gibbsteel.input.254";
 inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
-inline constexpr std::string_view kEstimateRow = "gibbsteel.input.293";
+inline constexpr std::string_view kNoSuchColumn = "gibbsteel.input.290";
+inline constexpr std::string_view kFileEnding = "gibbsteel.input.291";
+inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -98,9 +97,6 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kMoleFractions,
      "mole fractions do not fit the system, are not positive or do not sum to 1"},
     {kSolveOption, "an option of the minimizer is outside its range"},
-    {kNoSuchColumn, "a sweep has no column of numbers of this name"},
-    {kFileEnding, "a report cannot be saved as this kind of file"},
-    {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},
     {kToleranceRange, "a tolerance range cannot be used"},
     {kToleranceTwice, "an element has two tolerances"},
     {kNominalOutside, "the steel itself is outside a tolerance range"},
@@ -145,7 +141,9 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kReferenceWithout, "a reference state does not have the quantity to be matched"},
     {kWindowRule, "a rule of a hardening window is outside its range"},
     {kNotOneTarget, "a search is not asked for exactly one quantity and its value"},
-    {kEstimateRow, "a row of estimates for a report is not complete"},
+    {kNoSuchColumn, "a sweep has no column of numbers of this name"},
+    {kFileEnding, "a report cannot be saved as this kind of file"},
+    {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},
 });
 
 // Warnings.
