@@ -17,16 +17,17 @@ template <class Bound>
 void bind_band_members(py::class_<Bound>& c) {
   c.def_readonly("nominal", &Bound::nominal, "The State of the steel as it is.")
       .def_readonly("inputs", &Bound::inputs, "What scatters.")
-      .def_readonly("percentiles", &Bound::percentiles)
-      .def_readonly("quantities", &Bound::quantities)
+      .def_readonly("percentiles", &Bound::percentiles, "In percent, upwards.")
+      .def_readonly("quantities", &Bound::quantities, "list of QuantityBand.")
       .def_readonly("phases", &Bound::phases, "How often each phase is there.")
-      .def_readonly("samples_asked", &Bound::samples_asked)
+      .def_readonly("samples_asked", &Bound::samples_asked, "0: first order only.")
       .def_readonly("samples", &Bound::samples, "Soaked, the unusable ones included.")
-      .def_readonly("cancelled", &Bound::cancelled,
-                    "True: holds the part that is done.")
+      .def_readonly("cancelled", &Bound::cancelled, "True: stopped early.")
       .def_readonly("unusable", &Bound::unusable, "Samples left out, with the reason.")
-      .def_readonly("warnings", &Bound::warnings)
-      .def_property_readonly("usable", [](const Bound& b) { return b.usable(); })
+      .def_readonly("warnings", &Bound::warnings, "list of SoakWarning.")
+      .def_property_readonly(
+          "usable", [](const Bound& b) { return b.usable(); },
+          "Of the state of the steel as it is.")
       .def_property_readonly(
           "sample_inputs",
           [](const Bound& b) {

@@ -9,8 +9,10 @@ namespace {
 void bind_row(py::module_& m) {
   py::class_<ComparisonRow>(m, "ComparisonRow",
                             "One number of every state that is compared.")
-      .def_readonly("name", &ComparisonRow::name)
-      .def_readonly("unit", &ComparisonRow::unit)
+      .def_readonly("name", &ComparisonRow::name,
+                    "For instance ``\"C in the matrix\"``.")
+      .def_readonly("unit", &ComparisonRow::unit,
+                    "Such as ``\"wt%\"``; empty for a pure number.")
       .def_property_readonly("label", &ComparisonRow::label, "Name with the unit.")
       .def_readonly("values", &ComparisonRow::values, "One per state.")
       .def("__repr__",

@@ -25,7 +25,8 @@ void bind_crossing(py::module_& m) {
   using Crossing = CompositionCrossing;
   py::class_<Crossing>(m, "CompositionCrossing",
                        "A composition at which the quantity has the value.")
-      .def_readonly("weight_percent", &Crossing::weight_percent)
+      .def_readonly("weight_percent", &Crossing::weight_percent,
+                    "Of the element [wt%].")
       .def_readonly("bracket_width", &Crossing::bracket_width, "[wt%]")
       .def_property_readonly(
           "kind", [](const Crossing& c) { return std::string(to_string(c.kind)); },
@@ -106,14 +107,18 @@ using SearchClass = py::class_<CompositionSearch>;
 
 void bind_question(SearchClass& search) {
   using Search = CompositionSearch;
-  search.def_readonly("steel", &Search::steel)
-      .def_readonly("element", &Search::element)
+  search.def_readonly("steel", &Search::steel, "Name of the steel; may be empty.")
+      .def_readonly("element", &Search::element,
+                    "Symbol of the element that is searched.")
       .def_readonly("quantity", &Search::quantity, "Name of the quantity.")
-      .def_readonly("unit", &Search::unit)
-      .def_readonly("target", &Search::target)
-      .def_property_readonly("celsius",
-                             [](const Search& s) { return s.temperature.in_celsius(); })
-      .def_property_readonly("range", [](const Search& s) { return pair_of(s.range); });
+      .def_readonly("unit", &Search::unit, "Unit; empty for a pure number.")
+      .def_readonly("target", &Search::target, "The value that was asked for.")
+      .def_property_readonly(
+          "celsius", [](const Search& s) { return s.temperature.in_celsius(); },
+          "Temperature [C].")
+      .def_property_readonly(
+          "range", [](const Search& s) { return pair_of(s.range); },
+          "(low, high) of the element [wt%].");
 }
 
 void bind_answer(SearchClass& search) {
@@ -132,14 +137,21 @@ void bind_answer(SearchClass& search) {
             return list;
           },
           "Those of the crossings.")
-      .def_property_readonly("equal", [](const Search& s) { return pairs_of(s.equal); })
-      .def_property_readonly("lowest", [](const Search& s) { return s.lowest.value; })
-      .def_property_readonly("highest", [](const Search& s) { return s.highest.value; })
-      .def_readonly("soaks", &Search::soaks)
-      .def_readonly("stopped", &Search::stopped)
+      .def_property_readonly(
+          "equal", [](const Search& s) { return pairs_of(s.equal); },
+          "Stretches (low, high) that have the value throughout [wt%].")
+      .def_property_readonly(
+          "lowest", [](const Search& s) { return s.lowest.value; },
+          "Lowest value met in the range.")
+      .def_property_readonly(
+          "highest", [](const Search& s) { return s.highest.value; },
+          "Highest value met in the range.")
+      .def_readonly("soaks", &Search::soaks, "That the search took.")
+      .def_readonly("stopped", &Search::stopped, "True: stopped by the caller.")
       .def_readonly("text", &Search::text, "One sentence.")
-      .def_property_readonly("complete", &Search::complete)
-      .def_property_readonly("warnings", &Search::warnings)
+      .def_property_readonly("complete", &Search::complete,
+                             "True: the whole range was searched.")
+      .def_property_readonly("warnings", &Search::warnings, "list of SoakWarning.")
       .def("__repr__", [](const Search& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &Search::full)
       .def(py::pickle(&get_state, &set_state));

@@ -33,14 +33,15 @@ void bind_target(py::module_& m) {
           }),
           py::arg("quantity"), py::arg("kelvin"), py::arg("sense"), py::arg("wanted"),
           py::arg("tolerance") = py::none())
-      .def_readonly("quantity", &DesignTarget::quantity)
+      .def_readonly("quantity", &DesignTarget::quantity, "What the target is about.")
       .def_property_readonly(
-          "kelvin", [](const DesignTarget& t) { return t.temperature.in_kelvin(); })
+          "kelvin", [](const DesignTarget& t) { return t.temperature.in_kelvin(); },
+          "[K]")
       .def_property_readonly(
           "sense",
           [](const DesignTarget& t) { return std::string(to_string(t.sense)); },
           "'equal', 'at least' or 'at most'.")
-      .def_readonly("wanted", &DesignTarget::wanted)
+      .def_readonly("wanted", &DesignTarget::wanted, "In the unit of the quantity.")
       .def_readonly("tolerance", &DesignTarget::tolerance,
                     "How far off still counts as met, in the unit of the quantity.")
       .def("__repr__", &text_of)
@@ -78,16 +79,18 @@ TargetOutcome outcome_of(const py::tuple& t) {
 
 void bind_outcome(py::module_& m) {
   py::class_<TargetOutcome>(m, "TargetOutcome", "How a target came out.")
-      .def_readonly("name", &TargetOutcome::name)
-      .def_readonly("unit", &TargetOutcome::unit)
+      .def_readonly("name", &TargetOutcome::name, "Of the quantity.")
+      .def_readonly("unit", &TargetOutcome::unit, "Of the quantity.")
       .def_property_readonly(
-          "celsius", [](const TargetOutcome& o) { return o.temperature.in_celsius(); })
+          "celsius", [](const TargetOutcome& o) { return o.temperature.in_celsius(); },
+          "[C]")
       .def_property_readonly(
           "sense",
           [](const TargetOutcome& o) { return std::string(to_string(o.sense)); },
           "'equal', 'at least' or 'at most'.")
-      .def_readonly("wanted", &TargetOutcome::wanted)
-      .def_readonly("tolerance", &TargetOutcome::tolerance)
+      .def_readonly("wanted", &TargetOutcome::wanted, "In the unit of the quantity.")
+      .def_readonly("tolerance", &TargetOutcome::tolerance,
+                    "How far off still counts as met.")
       .def_readonly("value", &TargetOutcome::value, "Of the final soak.")
       .def_readonly("miss", &TargetOutcome::miss,
                     "Value less wanted; 0 for a limit that is kept.")
@@ -155,13 +158,14 @@ void bind_result(py::module_& m) {
       .def_property_readonly("weight_percent", &percents_of,
                              "Of the elements that were free: dict.")
       .def_property_readonly("at_bound", &at_bound, "Elements held back by a bound.")
-      .def_readonly("targets", &Design::targets)
+      .def_readonly("targets", &Design::targets, "How each came out.")
       .def_readonly("states", &Design::states,
                     "Final soaks, one per temperature of the targets.")
-      .def_readonly("soaks", &Design::soaks)
-      .def_readonly("starts", &Design::starts)
+      .def_readonly("soaks", &Design::soaks, "That the search took.")
+      .def_readonly("starts", &Design::starts, "That were followed.")
       .def_readonly("text", &Design::text, "One sentence.")
-      .def_property_readonly("warnings", &Design::warnings)
+      .def_property_readonly("warnings", &Design::warnings,
+                             "The distinct warnings of the final soaks.")
       .def("__repr__", [](const Design& d) { return "<" + d.brief() + ">"; })
       .def("__str__", &Design::full)
       .def(py::pickle(&get_state, &set_state));

@@ -23,7 +23,7 @@ void bind_dissolution(py::module_& m) {
       "The temperature above which a kind of phase is gone; None unless `status` is "
       "'found'.");
   def_temperature(dissolution, [](const Dissolution& d) { return d.temperature; });
-  dissolution.def_readonly("kind", &Dissolution::kind)
+  dissolution.def_readonly("kind", &Dissolution::kind, "Kind of phase.")
       .def_property_readonly(
           "status",
           [](const Dissolution& d) { return std::string(to_string(d.status)); },

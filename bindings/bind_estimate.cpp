@@ -43,20 +43,25 @@ void bind_indices(py::module_& m) {
 void bind_family(py::module_& m) {
   using Family = HardeningFamily;
   py::class_<Family>(m, "HardeningFamily", "What one family of steels needs.")
-      .def_readonly("key", &Family::key)
-      .def_readonly("name", &Family::name)
-      .def_readonly("rule", &Family::rule)
+      .def_readonly("key", &Family::key, "By which it is chosen: ``\"high-speed\"``.")
+      .def_readonly("name", &Family::name, "In words.")
+      .def_readonly("rule", &Family::rule,
+                    "Composition by which it is chosen [wt% of the steel].")
       .def_readonly("start_offset", &Family::start_offset, "[C]")
       .def_readonly("start_error", &Family::start_error, "[C]")
       .def_readonly("start_scatter", &Family::start_scatter, "[C]")
-      .def_readonly("start_records", &Family::start_records)
+      .def_readonly("start_records", &Family::start_records,
+                    "Number of records behind the offset.")
       .def_readonly("transformation_rate", &Family::transformation_rate, "[1/C]")
-      .def_readonly("retained_error", &Family::retained_error)
-      .def_readonly("retained_records", &Family::retained_records)
+      .def_readonly("retained_error", &Family::retained_error,
+                    "Standard deviation of the fraction of retained austenite.")
+      .def_readonly("retained_records", &Family::retained_records,
+                    "Number of records behind the rate; 0: the published rate.")
       .def_readonly("hardness_offset", &Family::hardness_offset, "[HV]")
       .def_readonly("hardness_error", &Family::hardness_error, "[HV]")
-      .def_readonly("hardness_records", &Family::hardness_records)
-      .def_readonly("fitted", &Family::fitted)
+      .def_readonly("hardness_records", &Family::hardness_records,
+                    "Number of records behind the offset.")
+      .def_readonly("fitted", &Family::fitted, "Which records.")
       .def("__repr__",
            [](const Family& f) { return "<HardeningFamily " + f.key + ">"; })
       .def(
@@ -79,41 +84,45 @@ void bind_hardness(py::module_& m) {
         py::arg("austenite"), py::arg("carbide"), py::arg("carbide_hv"));
 }
 
+py::tuple estimate_state(const Estimate& e) {
+  return py::make_tuple(e.name, e.value, e.low, e.high, e.unit, e.equation, e.source,
+                        e.in_range, e.remarks);
+}
+
 }  // namespace
 
 void bind_estimate(py::module_& m) {
   py::class_<Estimate>(m, "Estimate", "A number with its band and where it comes from.")
-      .def_readonly("name", &Estimate::name)
+      .def_readonly("name", &Estimate::name, "For instance ``\"martensite start\"``.")
       .def_readonly("value", &Estimate::value, "NaN when there is none.")
-      .def_readonly("low", &Estimate::low)
-      .def_readonly("high", &Estimate::high)
-      .def_readonly("unit", &Estimate::unit)
-      .def_readonly("equation", &Estimate::equation)
-      .def_readonly("source", &Estimate::source)
-      .def_readonly("in_range", &Estimate::in_range)
-      .def_readonly("remarks", &Estimate::remarks)
-      .def_property_readonly("known", &Estimate::known)
+      .def_readonly("low", &Estimate::low,
+                    "About two in three measurements lie between low and high.")
+      .def_readonly("high", &Estimate::high, "Upper end of the band.")
+      .def_readonly("unit", &Estimate::unit,
+                    "``\"C\"``, ``\"vol%\"``, ``\"HV\"``, ``\"HRC\"``, ``\"um\"``.")
+      .def_readonly("equation", &Estimate::equation,
+                    "Key of the equation, and what was added to it.")
+      .def_readonly("source", &Estimate::source, "Citation of the equation.")
+      .def_readonly("in_range", &Estimate::in_range,
+                    "False: an input lies outside the stated range of the equation.")
+      .def_readonly("remarks", &Estimate::remarks, "What to know about it.")
+      .def_property_readonly("known", &Estimate::known, "False when there is no value.")
       .def("__repr__", [](const Estimate& e) { return "<" + e.brief() + ">"; })
       .def("__float__", [](const Estimate& e) { return e.value; })
       .def(
           "__eq__", [](const Estimate& a, const Estimate& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
-          [](const Estimate& e) {
-            return py::make_tuple(e.name, e.value, e.low, e.high, e.unit, e.equation,
-                                  e.source, e.in_range, e.remarks);
-          },
-          [](const py::tuple& t) {
-            return Estimate{t[0].cast<std::string>(),
-                            t[1].cast<double>(),
-                            t[2].cast<double>(),
-                            t[3].cast<double>(),
-                            t[4].cast<std::string>(),
-                            t[5].cast<std::string>(),
-                            t[6].cast<std::string>(),
-                            t[7].cast<bool>(),
-                            t[8].cast<std::vector<std::string>>()};
-          }));
+      .def(py::pickle(&estimate_state, [](const py::tuple& t) {
+        return Estimate{t[0].cast<std::string>(),
+                        t[1].cast<double>(),
+                        t[2].cast<double>(),
+                        t[3].cast<double>(),
+                        t[4].cast<std::string>(),
+                        t[5].cast<std::string>(),
+                        t[6].cast<std::string>(),
+                        t[7].cast<bool>(),
+                        t[8].cast<std::vector<std::string>>()};
+      }));
   bind_hardness(m);
   bind_indices(m);
   bind_family(m);

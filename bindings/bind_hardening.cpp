@@ -61,18 +61,24 @@ using EstimatesClass = py::class_<HardeningEstimates>;
 void bind_conditions(EstimatesClass& estimates) {
   using E = HardeningEstimates;
   estimates.def_readonly("steel", &E::steel, "Name of the steel; may be empty.")
-      .def_property_readonly("soak_kelvin",
-                             [](const E& e) { return e.soak.in_kelvin(); })
-      .def_property_readonly("soak_celsius",
-                             [](const E& e) { return e.soak.in_celsius(); })
-      .def_property_readonly("coldest_kelvin",
-                             [](const E& e) { return e.coldest.in_kelvin(); })
-      .def_property_readonly("coldest_celsius",
-                             [](const E& e) { return e.coldest.in_celsius(); })
-      .def_readonly("family", &E::family)
-      .def_readonly("family_chosen", &E::family_chosen)
-      .def_readonly("austenite", &E::austenite)
-      .def_readonly("austenite_percent", &E::austenite_percent);
+      .def_property_readonly(
+          "soak_kelvin", [](const E& e) { return e.soak.in_kelvin(); },
+          "Temperature of the soak [K].")
+      .def_property_readonly(
+          "soak_celsius", [](const E& e) { return e.soak.in_celsius(); },
+          "Temperature of the soak [C].")
+      .def_property_readonly(
+          "coldest_kelvin", [](const E& e) { return e.coldest.in_kelvin(); },
+          "Coldest temperature of the quench [K].")
+      .def_property_readonly(
+          "coldest_celsius", [](const E& e) { return e.coldest.in_celsius(); },
+          "Coldest temperature of the quench [C].")
+      .def_readonly("family", &E::family, "HardeningFamily in use.")
+      .def_readonly("family_chosen", &E::family_chosen, "True: named in the options.")
+      .def_readonly("austenite", &E::austenite,
+                    "dict: weight percent that the equations got.")
+      .def_readonly("austenite_percent", &E::austenite_percent,
+                    "Of the matrix, before the quench.");
 }
 
 }  // namespace
@@ -96,9 +102,10 @@ void bind_hardening(py::module_& m) {
       .def_readonly("hardness_hv", &E::hardness_hv, "As quenched [HV].")
       .def_readonly("hardness_hrc", &E::hardness_hrc, "As quenched [HRC].")
       .def_readonly("grain_diameter", &E::grain_diameter, "Austenite grain limit [um].")
-      .def_readonly("matrix_indices", &E::matrix_indices)
-      .def_readonly("steel_indices", &E::steel_indices)
-      .def_readonly("warnings", &E::warnings)
+      .def_readonly("matrix_indices", &E::matrix_indices,
+                    "Of all matrix phases together.")
+      .def_readonly("steel_indices", &E::steel_indices, "Of the whole certificate.")
+      .def_readonly("warnings", &E::warnings, "What to know about these estimates.")
       .def("__repr__", [](const E& e) { return "<" + e.brief() + ">"; })
       .def("__str__", &E::full)
       .def(

@@ -64,8 +64,10 @@ void bind_span(py::module_& m) {
 void bind_rule_spans(py::module_& m) {
   py::class_<RuleSpans> rule(m, "RuleSpans", "One rule, and where it holds.");
   def_equality(rule);
-  rule.def_property_readonly("rule", [](const RuleSpans& r) { return name_of(r.rule); })
-      .def_readonly("text", &RuleSpans::text)
+  rule.def_property_readonly(
+          "rule", [](const RuleSpans& r) { return name_of(r.rule); },
+          "Name of the rule.")
+      .def_readonly("text", &RuleSpans::text, "The rule in words.")
       .def_readonly("spans", &RuleSpans::spans, "list of WindowSpan, upwards.")
       .def("__repr__", [](const RuleSpans& r) { return "<RuleSpans: " + r.text + ">"; })
       .def(py::pickle(
@@ -127,7 +129,9 @@ void def_range(WindowClass& window, const char* name, Unit unit) {
 }
 
 void bind_answer(WindowClass& window) {
-  window.def_readonly("steel", &HardeningWindow::steel)
+  window
+      .def_readonly("steel", &HardeningWindow::steel,
+                    "Name of the steel; may be empty.")
       .def_property_readonly(
           "status",
           [](const HardeningWindow& w) { return std::string(to_string(w.status)); },
@@ -143,12 +147,13 @@ void bind_answer(WindowClass& window) {
       .def_readonly("rules", &HardeningWindow::rules, "list of RuleSpans.")
       .def_readonly("at_floor", &HardeningWindow::at_floor, "The soak there.")
       .def_readonly("at_ceiling", &HardeningWindow::at_ceiling, "The soak there.")
-      .def_readonly("remarks", &HardeningWindow::remarks)
+      .def_readonly("remarks", &HardeningWindow::remarks, "What to know.")
       .def_readonly("text", &HardeningWindow::text, "The answer, or why there is none.")
-      .def_readonly("analysis", &HardeningWindow::analysis)
+      .def_readonly("analysis", &HardeningWindow::analysis, "The mill certificate.")
       .def_readonly("parameters", &HardeningWindow::parameters,
                     "Title and edition of the file.")
-      .def_property_readonly("warnings", &HardeningWindow::warnings);
+      .def_property_readonly("warnings", &HardeningWindow::warnings,
+                             "Of the soaks at both ends.");
 }
 
 }  // namespace

@@ -63,7 +63,9 @@ void bind_study(py::module_& m) {
                     "The full-carbide steel at the soak.")
       .def_readonly("exact", &TwinStudy::exact,
                     "Its matrix before rounding, dict of weight percents.")
-      .def_property_readonly("twin", [](const TwinStudy& s) { return wrapped(s.twin); })
+      .def_property_readonly(
+          "twin", [](const TwinStudy& s) { return wrapped(s.twin); },
+          "The Steel made of the matrix.")
       .def_readonly("same", &TwinStudy::same, "The twin at the same soak.")
       .def_readonly("others", &TwinStudy::others, "The twin at the other temperatures.")
       .def("__repr__", [](const TwinStudy& s) { return "<" + s.brief() + ">"; })

@@ -46,8 +46,8 @@ void bind_measurement(py::module_& m) {
            py::arg("kind"), py::arg("volume_percent"),
            py::arg("standard_deviation") = 0.0,
            py::arg("smallest_counted") = py::none())
-      .def_readonly("kind", &MeasuredCarbide::kind)
-      .def_readonly("volume_percent", &MeasuredCarbide::volume_percent)
+      .def_readonly("kind", &MeasuredCarbide::kind, "For instance ``\"M3C\"``.")
+      .def_readonly("volume_percent", &MeasuredCarbide::volume_percent, "Of the steel.")
       .def_readonly("standard_deviation", &MeasuredCarbide::standard_deviation,
                     "Of the count [vol%].")
       .def_readonly("smallest_counted", &MeasuredCarbide::smallest_counted,
@@ -94,7 +94,7 @@ CarbideInBalance carbide_of(const py::tuple& t) {
 void bind_carbide(py::module_& m) {
   py::class_<CarbideInBalance>(m, "CarbideInBalance",
                                "A carbide as it entered the balance of a short soak.")
-      .def_readonly("kind", &CarbideInBalance::kind)
+      .def_readonly("kind", &CarbideInBalance::kind, "For instance ``\"M3C\"``.")
       .def_readonly("volume_percent", &CarbideInBalance::volume_percent,
                     "As measured or kept.")
       .def_readonly("standard_deviation", &CarbideInBalance::standard_deviation,
@@ -126,8 +126,8 @@ void bind_carbide(py::module_& m) {
 void bind_band(py::module_& m) {
   py::class_<MatrixBand>(m, "MatrixBand",
                          "One element of the matrix and how sure it is [wt%].")
-      .def_readonly("element", &MatrixBand::element)
-      .def_readonly("value", &MatrixBand::value)
+      .def_readonly("element", &MatrixBand::element, "Symbol.")
+      .def_readonly("value", &MatrixBand::value, "As on the state.")
       .def_readonly("long_hold", &MatrixBand::long_hold,
                     "In the state that was started from.")
       .def_readonly("standard_deviation", &MatrixBand::standard_deviation,
@@ -177,12 +177,13 @@ void bind_measured_carbide(py::module_& m) {
       .def_readonly("state", &ShortSoak::state,
                     "State with measured carbide; no equilibrium, so potentials, "
                     "driving forces and activity are missing.")
-      .def_readonly("measured", &ShortSoak::measured)
+      .def_readonly("measured", &ShortSoak::measured, "As entered.")
       .def_readonly("carbides", &ShortSoak::carbides, "As they entered the balance.")
       .def_readonly("bands", &ShortSoak::bands, "Elements of the matrix.")
       .def_property_readonly(
           "annealed_kelvin",
-          [](const ShortSoak& s) { return s.annealed_at.in_kelvin(); })
+          [](const ShortSoak& s) { return s.annealed_at.in_kelvin(); },
+          "Annealing temperature [K].")
       .def("band", &ShortSoak::band, py::arg("element"), "The band of one element.")
       .def("__repr__", [](const ShortSoak& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &ShortSoak::full)

@@ -25,7 +25,7 @@ void bind_change(py::module_& m) {
       .def_readonly("disappears", &PhaseChange::disappears, "list of kinds.")
       .def_readonly("invariant", &PhaseChange::invariant,
                     "True: several phases react at one temperature, and amounts jump.")
-      .def_readonly("text", &PhaseChange::text)
+      .def_readonly("text", &PhaseChange::text, "One line.")
       .def_readonly("below", &PhaseChange::below, "State below the change.")
       .def_readonly("above", &PhaseChange::above, "State above the change.")
       .def("__repr__",
@@ -53,7 +53,7 @@ void bind_limit(py::module_& m) {
       m, "TransformationLimit", "A temperature that exists (else None), and why.");
   def_temperature(limit, [](const TransformationLimit& x) { return x.temperature; });
   def_equality(limit);
-  limit.def_readonly("text", &TransformationLimit::text)
+  limit.def_readonly("text", &TransformationLimit::text, "One line.")
       .def("__repr__",
            [](const TransformationLimit& x) {
              return "<TransformationLimit: " + x.text + ">";
@@ -95,7 +95,8 @@ PhaseChanges changes_from(const py::tuple& t) {
 using ChangesClass = py::class_<PhaseChanges>;
 
 void bind_content(ChangesClass& changes) {
-  changes.def_readonly("steel", &PhaseChanges::steel)
+  changes
+      .def_readonly("steel", &PhaseChanges::steel, "Name of the steel; may be empty.")
       .def_readonly("tolerance", &PhaseChanges::tolerance, "[K]")
       .def_readonly("changes", &PhaseChanges::changes, "list of PhaseChange, upwards.")
       .def_readonly("fields", &PhaseChanges::fields, "list of PhaseField, upwards.")

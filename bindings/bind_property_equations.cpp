@@ -117,46 +117,59 @@ void bind_input(py::module_& m) {
            py::arg("cooling_rate") = usual.cooling_rate,
            py::arg("particle_diameter") = usual.particle_diameter,
            py::arg("carbide_fraction") = usual.carbide_fraction)
-      .def_readonly("weight_percent", &PropertyInput::weight_percent)
+      .def_readonly("weight_percent", &PropertyInput::weight_percent,
+                    "Of the austenite.")
       .def_readonly("martensite_start", &PropertyInput::martensite_start, "[C]")
       .def_readonly("coldest_celsius", &PropertyInput::coldest_celsius, "[C]")
       .def_readonly("cooling_rate", &PropertyInput::cooling_rate, "At 700 C [C/h].")
       .def_readonly("particle_diameter", &PropertyInput::particle_diameter, "[um]")
-      .def_readonly("carbide_fraction", &PropertyInput::carbide_fraction)
+      .def_readonly("carbide_fraction", &PropertyInput::carbide_fraction,
+                    "Of the volume, 0 to 1, for grain pinning.")
       .def("__repr__", [](const PropertyInput& in) {
         return py::str("<PropertyInput: {:.3f} wt% C>").format(in.weight_percent["C"]);
       });
   py::class_<PropertySlope>(m, "PropertySlope", "Derivatives of an equation.")
       .def_readonly("weight_percent", &PropertySlope::weight_percent, "Per wt%.")
       .def_readonly("martensite_start", &PropertySlope::martensite_start, "Per C.")
-      .def_readonly("carbide_fraction", &PropertySlope::carbide_fraction)
+      .def_readonly("carbide_fraction", &PropertySlope::carbide_fraction,
+                    "Per unit of the fraction.")
       .def("__repr__", [](const PropertySlope&) { return "<PropertySlope>"; });
 }
 
 void bind_equation(py::module_& m) {
   py::class_<PropertyEquation>(m, "PropertyEquation", "One equation of the trade.")
-      .def_property_readonly("kind",
-                             [](const PropertyEquation& e) {
-                               return std::string(property_kind_name(e.kind));
-                             })
+      .def_property_readonly(
+          "kind",
+          [](const PropertyEquation& e) {
+            return std::string(property_kind_name(e.kind));
+          },
+          "Such as 'martensite start'.")
       .def_property_readonly(
           "unit",
-          [](const PropertyEquation& e) { return std::string(property_unit(e.kind)); })
-      .def_readonly("key", &PropertyEquation::key)
-      .def_readonly("label", &PropertyEquation::label)
-      .def_readonly("formula", &PropertyEquation::formula)
-      .def_readonly("source", &PropertyEquation::source)
-      .def_property_readonly("ranges", &ranges_of)
-      .def_readonly("elements", &PropertyEquation::elements)
-      .def_readonly("error", &PropertyEquation::error)
-      .def_readonly("note", &PropertyEquation::note)
+          [](const PropertyEquation& e) { return std::string(property_unit(e.kind)); },
+          "Of what it gives: C, HV, um, or empty for a fraction.")
+      .def_readonly("key", &PropertyEquation::key, "By which it is chosen.")
+      .def_readonly("label", &PropertyEquation::label,
+                    "``\"H7\"``; empty for your own.")
+      .def_readonly("formula", &PropertyEquation::formula,
+                    "As text, weight percents of the austenite.")
+      .def_readonly("source", &PropertyEquation::source, "Citation.")
+      .def_property_readonly(
+          "ranges", &ranges_of,
+          "Element -> (low, high) [wt%] within which the source says it holds.")
+      .def_readonly("elements", &PropertyEquation::elements,
+                    "That it has a term for; empty when not known.")
+      .def_readonly("error", &PropertyEquation::error,
+                    "Typical, one standard deviation, in the unit.")
+      .def_readonly("note", &PropertyEquation::note, "What to know when using it.")
       .def(
           "value",
           [](const PropertyEquation& e, const PropertyInput& in) {
             return e.value(in);
           },
-          py::arg("input"))
-      .def("slope_at", &PropertyEquation::slope_at, py::arg("input"))
+          py::arg("input"), "What it gives, in its unit.")
+      .def("slope_at", &PropertyEquation::slope_at, py::arg("input"),
+           "Its derivatives.")
       .def("__repr__", [](const PropertyEquation& e) { return "<" + e.brief() + ">"; });
 }
 
@@ -167,23 +180,24 @@ void bind_property_equations(py::module_& m) {
   bind_equation(m);
   py::class_<PropertyEquations>(m, "PropertyEquations", "The equations to choose from.")
       .def(py::init<>())
-      .def_property_readonly("all", &PropertyEquations::all)
+      .def_property_readonly("all", &PropertyEquations::all,
+                             "The built-in ones, then your own.")
       .def(
           "keys",
           [](const PropertyEquations& e, const std::string& kind) {
             return e.keys(kind_of(kind));
           },
-          py::arg("kind"))
+          py::arg("kind"), "Keys of one kind.")
       .def(
           "at",
           [](const PropertyEquations& e, const std::string& kind,
              const std::string& key) { return e.at(kind_of(kind), key); },
-          py::arg("kind"), py::arg("key"))
+          py::arg("kind"), py::arg("key"), "By kind and key.")
       .def("with_equation", &with_equation, py::arg("kind"), py::arg("key"),
            py::arg("value"), py::kw_only(), py::arg("formula") = "",
            py::arg("source") = "", py::arg("ranges") = Ranges{},
            py::arg("elements") = std::vector<std::string>{}, py::arg("error") = 0.0,
-           py::arg("note") = "")
+           py::arg("note") = "", "These and one more; `value` gets a PropertyInput.")
       .def("__len__", [](const PropertyEquations& e) { return e.all().size(); })
       .def("__repr__",
            [](const PropertyEquations& e) {

@@ -6,17 +6,6 @@
 namespace gibbsteel::python {
 namespace {
 
-using EstimateRow =
-    std::tuple<std::string, double, double, double, std::string, std::string>;
-
-Report state_report(const State& state, const std::vector<EstimateRow>& rows,
-                    int digits) {
-  std::vector<ReportEstimate> estimates;
-  for (const auto& [label, value, low, high, unit, source] : rows)
-    estimates.push_back({label, value, low, high, unit, source, digits});
-  return report(state, estimates);
-}
-
 py::dict provenance_dict(const State& state) {
   py::dict result;
   for (const auto& [label, text] : provenance(state)) result[py::str(label)] = text;
@@ -47,8 +36,10 @@ void bind_section(py::module_& m) {
 }
 
 void bind_functions(py::module_& m) {
-  m.def("state_report", &state_report, py::arg("state"), py::arg("estimates"),
-        py::arg("digits"));
+  m.def("state_report",
+        py::overload_cast<const State&, const HardeningOptions&>(&report),
+        py::arg("state"), py::arg("quench"));
+  m.def("state_title", &result_title, py::arg("state"));
   m.def("sweep_report", py::overload_cast<const Sweep&>(&report), py::arg("sweep"));
   m.def("state_flag", py::overload_cast<const State&>(&result_flag), py::arg("state"));
   m.def("sweep_flag", py::overload_cast<const Sweep&>(&result_flag), py::arg("sweep"));

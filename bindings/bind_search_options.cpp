@@ -66,7 +66,7 @@ void bind_gap(py::module_& m) {
                            "Temperatures at which nothing is known; (low, high).");
   def_temperature(gap, range_of_gap);
   def_equality(gap);
-  gap.def_readonly("reason", &PhaseGap::reason)
+  gap.def_readonly("reason", &PhaseGap::reason, "One sentence.")
       .def("__repr__",
            [](const PhaseGap& g) {
              return py::str("<PhaseGap {}>").format(span(g.low, g.high, g.reason));

@@ -119,7 +119,8 @@ void bind_conditions(Class& map) {
       .def_readonly("x_tolerance", &M::x_tolerance, "[unit of x]")
       .def_readonly("y_tolerance", &M::y_tolerance, "[unit of y]")
       .def_readonly("parameters", &M::parameters, "Title and edition.")
-      .def_readonly("parameters_hash", &M::parameters_hash);
+      .def_readonly("parameters_hash", &M::parameters_hash,
+                    "ParameterSet.content_hash of the file.");
 }
 
 std::optional<SectionField> field_at(const SectionMap& map, double x, double y) {
@@ -130,11 +131,11 @@ std::optional<SectionField> field_at(const SectionMap& map, double x, double y) 
 
 void bind_results(Class& map) {
   using M = SectionMap;
-  map.def_readonly("boundaries", &M::boundaries)
+  map.def_readonly("boundaries", &M::boundaries, "list of SectionBoundary.")
       .def_readonly("fields", &M::fields, "Largest first.")
       .def_readonly("nodes", &M::nodes, "Points where boundaries meet.")
       .def_readonly("gaps", &M::gaps, "Regions of which nothing is known.")
-      .def_readonly("warnings", &M::warnings)
+      .def_readonly("warnings", &M::warnings, "list of SoakWarning.")
       .def_readonly("soaks", &M::soaks, "Soaks that the search took.")
       .def_readonly("stopped", &M::stopped, "Why it is not complete; else empty.")
       .def_property_readonly("complete", &M::complete,

@@ -90,11 +90,13 @@ void bind_swept_variable(py::module_& m) {
       .def_readonly("name", &SweptVariable::name,
                     "'temperature', or the symbol of an element.")
       .def_readonly("unit", &SweptVariable::unit, "'C' (degrees Celsius) or 'wt%'.")
-      .def_property_readonly("values",
-                             [](const SweptVariable& v) { return read_only(v.values); })
+      .def_property_readonly(
+          "values", [](const SweptVariable& v) { return read_only(v.values); },
+          "Shape (n,), read-only.")
       .def_property_readonly("label", &SweptVariable::label,
                              "'temperature [C]', 'C in the steel [wt%]'.")
-      .def_property_readonly("is_temperature", &SweptVariable::is_temperature)
+      .def_property_readonly("is_temperature", &SweptVariable::is_temperature,
+                             "True: a temperature, not an element.")
       .def("__len__", [](const SweptVariable& v) { return v.values.size(); })
       .def("__repr__", &brief)
       .def(
@@ -120,10 +122,12 @@ void bind_conditions(Class& grid) {
       .def_property_readonly("celsius", &celsius,
                              "Soak temperature [C]; None where it is swept.")
       .def_readonly("parameters", &SoakGrid::parameters, "Title and edition.")
-      .def_readonly("parameters_hash", &SoakGrid::parameters_hash)
-      .def_property_readonly("shape", [](const SoakGrid& g) {
-        return py::make_tuple(g.rows(), g.columns());
-      });
+      .def_readonly("parameters_hash", &SoakGrid::parameters_hash,
+                    "ParameterSet.content_hash of the parameter file.")
+      .def_property_readonly(
+          "shape",
+          [](const SoakGrid& g) { return py::make_tuple(g.rows(), g.columns()); },
+          "(rows, columns)");
 }
 
 void bind_results(Class& grid) {

@@ -74,19 +74,10 @@ py::str options_repr(const SolveOptions& o) {
       .format(*options_state(o));
 }
 
-void bind_options(py::module_& m) {
-  const SolveOptions standard;
-  py::class_<SolveOptions>(m, "SolveOptions", "Settings of the minimizer.")
-      .def(py::init(&make_options), py::kw_only(),
-           py::arg("max_rounds") = standard.max_rounds,
-           py::arg("max_newton_steps") = standard.max_newton_steps,
-           py::arg("starts_per_phase") = standard.starts_per_phase,
-           py::arg("balance_tolerance") = standard.balance_tolerance,
-           py::arg("stability_tolerance") = standard.stability_tolerance,
-           py::arg("certify") = std::string(to_string(standard.certify)),
-           py::arg("proof_gap") = standard.proof_gap,
-           py::arg("proof_boxes") = standard.proof_boxes,
-           py::arg("proof_seconds") = standard.proof_seconds)
+using OptionsClass = py::class_<SolveOptions>;
+
+void bind_option_fields(OptionsClass& options) {
+  options
       .def_readonly("max_rounds", &SolveOptions::max_rounds,
                     "Certificate rounds that may add phases, >= 1.")
       .def_readonly("max_newton_steps", &SolveOptions::max_newton_steps,
@@ -101,13 +92,30 @@ void bind_options(py::module_& m) {
       .def_property_readonly(
           "certify",
           [](const SolveOptions& o) { return std::string(to_string(o.certify)); },
-          "'many starts' or 'proof'.")
+          "Certificate to aim at: 'many starts' or 'proof'.")
       .def_readonly("proof_gap", &SolveOptions::proof_gap,
-                    "What the proof leaves open [J/mol of atoms].")
+                    "Gap at which a proof is done [J/mol of atoms].")
       .def_readonly("proof_boxes", &SolveOptions::proof_boxes,
-                    "Budget of the proof, per phase.")
+                    "Most boxes of a proof in each phase, >= 1.")
       .def_readonly("proof_seconds", &SolveOptions::proof_seconds,
-                    "Budget of the proof in all, wall time [s].")
+                    "Most time for all proofs [s], > 0.");
+}
+
+void bind_options(py::module_& m) {
+  const SolveOptions standard;
+  OptionsClass options(m, "SolveOptions", "Settings of the minimizer.");
+  bind_option_fields(options);
+  options
+      .def(py::init(&make_options), py::kw_only(),
+           py::arg("max_rounds") = standard.max_rounds,
+           py::arg("max_newton_steps") = standard.max_newton_steps,
+           py::arg("starts_per_phase") = standard.starts_per_phase,
+           py::arg("balance_tolerance") = standard.balance_tolerance,
+           py::arg("stability_tolerance") = standard.stability_tolerance,
+           py::arg("certify") = std::string(to_string(standard.certify)),
+           py::arg("proof_gap") = standard.proof_gap,
+           py::arg("proof_boxes") = standard.proof_boxes,
+           py::arg("proof_seconds") = standard.proof_seconds)
       .def(
           "__eq__", [](const SolveOptions& a, const SolveOptions& b) { return a == b; },
           py::is_operator())
@@ -152,7 +160,8 @@ void bind_solve(py::module_& m) {
       .def_readonly("proven_gap", &SolveReport::proven_gap,
                     "The Gibbs energy is proven to be no more than this above the "
                     "lowest possible one [J/mol of atoms]; NaN without a proof.")
-      .def_readonly("proof_boxes", &SolveReport::proof_boxes)
+      .def_readonly("proof_boxes", &SolveReport::proof_boxes,
+                    "Boxes that the proof examined.")
       .def_readonly("proof", &SolveReport::proof,
                     "How far the proof got; empty when it was not asked for.")
       .def_readonly("seconds", &SolveReport::seconds, "Wall time [s].")

@@ -46,9 +46,11 @@ void bind_steel(py::module_& m) {
            }),
            py::arg("weight_percent"), py::arg("name"), py::arg("parameters"),
            py::arg("bind_tramp_elements"))
-      .def_property_readonly("name", &Steel::name)
+      .def_property_readonly("name", &Steel::name, "Name of the steel; may be empty.")
       .def_property_readonly("binds_tramp_elements", &Steel::binds_tramp_elements)
-      .def_property_readonly("analysis", &Steel::analysis)
+      .def_property_readonly(
+          "analysis", &Steel::analysis,
+          "The mill certificate, sorted into modelled and not modelled.")
       .def_property_readonly(
           "parameters",
           [](const Steel& s) {

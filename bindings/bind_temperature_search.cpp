@@ -99,10 +99,13 @@ TemperatureSearch search_from(const py::tuple& t) {
 using SearchClass = py::class_<TemperatureSearch>;
 
 void bind_answer(SearchClass& search) {
-  search.def_readonly("steel", &TemperatureSearch::steel)
+  search
+      .def_readonly("steel", &TemperatureSearch::steel,
+                    "Name of the steel; may be empty.")
       .def_readonly("quantity", &TemperatureSearch::quantity, "Name of the quantity.")
-      .def_readonly("unit", &TemperatureSearch::unit)
-      .def_readonly("target", &TemperatureSearch::target)
+      .def_readonly("unit", &TemperatureSearch::unit, "Of the quantity.")
+      .def_readonly("target", &TemperatureSearch::target,
+                    "The value that was asked for.")
       .def_property_readonly(
           "status",
           [](const TemperatureSearch& s) { return std::string(to_string(s.status)); },
@@ -123,12 +126,13 @@ void bind_answer(SearchClass& search) {
                     "Why the range was not searched to its end; else empty.")
       .def_readonly("text", &TemperatureSearch::text,
                     "The answer, or why there is none.")
-      .def_readonly("analysis", &TemperatureSearch::analysis)
+      .def_readonly("analysis", &TemperatureSearch::analysis, "The mill certificate.")
       .def_readonly("parameters", &TemperatureSearch::parameters,
                     "Title and edition of the file.")
       .def_property_readonly("complete", &TemperatureSearch::complete,
                              "True when nothing in the range is unknown.")
-      .def_property_readonly("warnings", &TemperatureSearch::warnings);
+      .def_property_readonly("warnings", &TemperatureSearch::warnings,
+                             "The distinct warnings of all states.");
 }
 
 }  // namespace

@@ -99,9 +99,11 @@ void bind_tolerance(py::module_& m) {
   bind_band_members(band);
   band.def_property_readonly(
           "segregated_carbon",
-          [](const ToleranceBand& b) { return to_string(b.segregated_carbon); })
+          [](const ToleranceBand& b) { return to_string(b.segregated_carbon); },
+          "How carbon follows the segregation.")
       .def_readonly("corners", &ToleranceBand::corners, "Distinct corners soaked.")
-      .def_readonly("unusable_corners", &ToleranceBand::unusable_corners)
+      .def_readonly("unusable_corners", &ToleranceBand::unusable_corners,
+                    "Corners that gave no usable result.")
       .def("__repr__", [](const ToleranceBand& b) { return "<" + b.brief() + ">"; })
       .def("__str__", &ToleranceBand::full)
       .def(py::pickle(&get_state, &set_state));

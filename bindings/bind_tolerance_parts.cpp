@@ -12,8 +12,9 @@ void bind_input(py::module_& m) {
   using Part = TolerancedInput;
   py::class_<Part>(m, "TolerancedInput",
                    "One thing that scatters: an element, the furnace or segregation.")
-      .def_readonly("name", &Part::name)
-      .def_readonly("unit", &Part::unit)
+      .def_readonly("name", &Part::name,
+                    "An element, \"temperature\" or \"segregation\".")
+      .def_readonly("unit", &Part::unit, "Unit of the numbers.")
       .def_readonly("nominal", &Part::nominal, "Of the steel, or as asked for.")
       .def_readonly("low", &Part::low, "End of the box: limit or two deviations.")
       .def_readonly("high", &Part::high, "End of the box: limit or two deviations.")
@@ -43,7 +44,7 @@ void bind_input(py::module_& m) {
 void bind_contribution(py::module_& m) {
   using Part = Contribution;
   py::class_<Part>(m, "Contribution", "How much one input matters for one quantity.")
-      .def_readonly("input", &Part::input)
+      .def_readonly("input", &Part::input, "Name of the input.")
       .def_readonly("slope", &Part::slope, "Derivative; NaN when unknown.")
       .def_readonly("scatter", &Part::scatter, "Scatter that the input causes alone.")
       .def_readonly("share", &Part::share, "Of the first-order variance, 0 to 1.")
@@ -65,8 +66,9 @@ void bind_contribution(py::module_& m) {
 void bind_first_order(py::module_& m) {
   using Part = FirstOrderBand;
   py::class_<Part>(m, "FirstOrderBand", "From the derivatives. NaN where unknown.")
-      .def_readonly("mean", &Part::mean)
-      .def_readonly("standard_deviation", &Part::standard_deviation)
+      .def_readonly("mean", &Part::mean, "Of the quantity, in its unit.")
+      .def_readonly("standard_deviation", &Part::standard_deviation,
+                    "Of the quantity, in its unit.")
       .def_readonly("lowest", &Part::lowest, "Over the box, if all were linear.")
       .def_readonly("highest", &Part::highest, "Over the box, if all were linear.")
       .def_readonly("one_sided", &Part::one_sided, "True: a phase change is close by.")
@@ -88,11 +90,12 @@ void bind_sampled(py::module_& m) {
   using Part = SampledBand;
   py::class_<Part>(m, "SampledBand", "From the samples. NaN without any.")
       .def_readonly("count", &Part::count, "Samples that have this number.")
-      .def_readonly("mean", &Part::mean)
-      .def_readonly("standard_deviation", &Part::standard_deviation)
+      .def_readonly("mean", &Part::mean, "Of the quantity, in its unit.")
+      .def_readonly("standard_deviation", &Part::standard_deviation,
+                    "Of the quantity, in its unit.")
       .def_readonly("lowest", &Part::lowest, "Of the samples, not a bound.")
       .def_readonly("highest", &Part::highest, "Of the samples, not a bound.")
-      .def_readonly("percentiles", &Part::percentiles)
+      .def_readonly("percentiles", &Part::percentiles, "As ToleranceBand.percentiles.")
       .def("__repr__",
            [](const Part& p) {
              return "<SampledBand of " + std::to_string(p.count) + " samples>";
@@ -128,14 +131,16 @@ void bind_corner(py::module_& m) {
 void bind_quantity_band(py::module_& m) {
   using Part = QuantityBand;
   py::class_<Part>(m, "QuantityBand", "The band of one quantity.")
-      .def_readonly("name", &Part::name)
-      .def_readonly("unit", &Part::unit)
+      .def_readonly("name", &Part::name, "For tables.")
+      .def_readonly("unit", &Part::unit, "Unit; empty for a pure number.")
       .def_property_readonly("label", &Part::label, "Name with the unit.")
-      .def_readonly("nominal", &Part::nominal)
-      .def_readonly("first_order", &Part::first_order)
-      .def_readonly("sampled", &Part::sampled)
-      .def_readonly("lowest_corner", &Part::lowest_corner)
-      .def_readonly("highest_corner", &Part::highest_corner)
+      .def_readonly("nominal", &Part::nominal, "Of the nominal state.")
+      .def_readonly("first_order", &Part::first_order, "From the slopes.")
+      .def_readonly("sampled", &Part::sampled, "From the samples.")
+      .def_readonly("lowest_corner", &Part::lowest_corner,
+                    "Corner of the tolerances with the lowest value.")
+      .def_readonly("highest_corner", &Part::highest_corner,
+                    "Corner of the tolerances with the highest value.")
       .def_readonly("contributions", &Part::contributions, "As ToleranceBand.inputs.")
       .def("__repr__",
            [](const Part& p) { return "<QuantityBand of " + p.label() + ">"; })
@@ -156,7 +161,7 @@ void bind_quantity_band(py::module_& m) {
 void bind_phase_share(py::module_& m) {
   using Part = PhaseShare;
   py::class_<Part>(m, "PhaseShare", "How often a kind of phase is there.")
-      .def_readonly("kind", &Part::kind)
+      .def_readonly("kind", &Part::kind, "Kind of phase.")
       .def_readonly("nominal", &Part::nominal, "Present in the nominal state.")
       .def_readonly("share", &Part::share, "Of the usable samples, 0 to 1.")
       .def("__repr__",
@@ -176,7 +181,7 @@ void bind_unusable(py::module_& m) {
   using Part = UnusableSample;
   py::class_<Part>(m, "UnusableSample", "A sample or corner that gave no result.")
       .def_readonly("inputs", &Part::inputs, "As ToleranceBand.inputs.")
-      .def_readonly("reason", &Part::reason)
+      .def_readonly("reason", &Part::reason, "One sentence.")
       .def("__repr__",
            [](const Part& p) { return "<UnusableSample: " + p.reason + ">"; })
       .def(py::self == py::self)

@@ -1,21 +1,12 @@
 /// The compiled module gibbsteel._core. Users import gibbsteel; see README.md here.
 
 #include "common.hpp"
-#include "gibbsteel/version.hpp"
 
-PYBIND11_MODULE(_core, m) {
-  using namespace gibbsteel::python;
-  py::options options;
-  options.disable_function_signatures();
-  m.doc() = "Compiled core of gibbsteel.";
-  bind_errors(m);
-  bind_analysis(m);
-  bind_occurrence(m);
-  bind_parameters(m);
-  bind_phase_model(m);
-  bind_solve(m);
-  bind_equilibrium(m);
-  bind_state(m);
+namespace gibbsteel::python {
+namespace {
+
+/// What is built on a soak.
+void bind_results(py::module_& m) {
   bind_search_options(m);
   bind_phase_changes(m);
   bind_dissolution(m);
@@ -43,4 +34,23 @@ PYBIND11_MODULE(_core, m) {
   bind_hardening(m);
   bind_section_parts(m);
   bind_section_map(m);
+}
+
+}  // namespace
+}  // namespace gibbsteel::python
+
+PYBIND11_MODULE(_core, m) {
+  using namespace gibbsteel::python;
+  py::options options;
+  options.disable_function_signatures();
+  m.doc() = "Compiled core of gibbsteel.";
+  bind_errors(m);
+  bind_analysis(m);
+  bind_occurrence(m);
+  bind_parameters(m);
+  bind_phase_model(m);
+  bind_solve(m);
+  bind_equilibrium(m);
+  bind_state(m);
+  bind_results(m);
 }

@@ -24,15 +24,18 @@ inline Pair in_unit(const TemperatureRange& range, Unit unit) {
 /// Defines the three properties from `get`, a function of the class.
 template <class Type, class... Options, class Get>
 void def_temperature(py::class_<Type, Options...>& c, Get get) {
-  c.def_property_readonly("kelvin", [get](const Type& x) {
-    return in_unit(get(x), &Temperature::in_kelvin);
-  });
-  c.def_property_readonly("celsius", [get](const Type& x) {
-    return in_unit(get(x), &Temperature::in_celsius);
-  });
-  c.def_property_readonly("fahrenheit", [get](const Type& x) {
-    return in_unit(get(x), &Temperature::in_fahrenheit);
-  });
+  c.def_property_readonly(
+      "kelvin",
+      [get](const Type& x) { return in_unit(get(x), &Temperature::in_kelvin); },
+      "[K]; a pair for a range, None where there is none.");
+  c.def_property_readonly(
+      "celsius",
+      [get](const Type& x) { return in_unit(get(x), &Temperature::in_celsius); },
+      "[C]; a pair for a range, None where there is none.");
+  c.def_property_readonly(
+      "fahrenheit",
+      [get](const Type& x) { return in_unit(get(x), &Temperature::in_fahrenheit); },
+      "[F]; a pair for a range, None where there is none.");
 }
 
 /// For pickling: kelvin, and back.

@@ -65,19 +65,8 @@ std::string Report::text() const {
   return text + "\n" + internal::wrapped(caution, kWidth, 0);
 }
 
-ReportSection estimates_section(std::span<const ReportEstimate> estimates) {
-  ReportSection section{"Estimates from the matrix", {}, {}};
-  if (estimates.empty()) return section;
-  section.lines = {"The band is the uncertainty that the source or the fit supports."};
-  section.table = {{"", "estimate", "low", "high", "unit", "source"}};
-  for (const ReportEstimate& e : estimates) {
-    const auto number = [&](double value) {
-      return internal::fixed_or(value, e.digits, "n/a");
-    };
-    section.table.push_back(
-        {e.label, number(e.value), number(e.low), number(e.high), e.unit, e.source});
-  }
-  return section;
+std::string result_title(const State& state) {
+  return internal::heading(state) + ", " + internal::condition(state);
 }
 
 std::string result_flag(const State& state) {
@@ -101,14 +90,12 @@ std::string result_flag(const Sweep& sweep) {
 }
 
 std::vector<std::pair<std::string, std::string>> provenance(const State& state) {
-  return {
-      {"library", "gibbsteel " + std::string(kVersion)},
-      {"parameters", state.parameters},
-      {"parameters_hash", state.parameters_hash},
-      {"limit", internal::is_measured(state) ? internal::condition(state)
-                                             : "long-hold limit (true equilibrium)"},
-      {"basis", internal::basis_sentence(state)},
-      {"caution", internal::caution_of(state)}};
+  return {{"library", "gibbsteel " + std::string(kVersion)},
+          {"parameters", state.parameters},
+          {"parameters_hash", state.parameters_hash},
+          {"limit", internal::limit_sentence(state)},
+          {"basis", internal::basis_sentence(state)},
+          {"caution", internal::caution_of(state)}};
 }
 
 }  // namespace gibbsteel

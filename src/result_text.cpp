@@ -9,7 +9,7 @@
 namespace gibbsteel::internal {
 
 const char* const kLastDigits =
-    "Last digits are for comparing heats, not accuracy: see the warnings.";
+    "Last digits are for comparing heats, not accuracy: see the warnings.\n";
 
 std::string analysis_text(const State& state) {
   constexpr std::size_t kWidth = 78;
@@ -40,23 +40,26 @@ std::string heading(const State& state) {
   return name + " at " + celsius_and_fahrenheit(state.temperature);
 }
 
-std::string condition(const State& state) {
-  return is_measured(state) ? "short soak with measured carbide" : "long-hold limit";
-}
-
-std::string condition_sentence(const State& state) {
-  return is_measured(state)
-             ? "short soak with measured carbide, matrix by mass balance; no "
-               "equilibrium"
-             : "long-hold limit (true equilibrium), not the state after minutes";
-}
-
-const char* caution_of(const State& state) {
-  return is_measured(state) ? kMeasuredCaution : kCaution;
+std::string last_digits_sentence() {
+  const std::string text = kLastDigits;
+  return text.substr(0, text.size() - 1);
 }
 
 bool is_measured(const State& state) {
   return state.solve_report.status == SolveStatus::measured;
+}
+
+std::string condition(const State& state) {
+  return is_measured(state) ? "short soak with measured carbide" : "long-hold limit";
+}
+
+std::string limit_sentence(const State& state) {
+  return is_measured(state) ? "short soak with measured carbide, matrix by mass balance"
+                            : "long-hold limit (true equilibrium)";
+}
+
+std::string caution_of(const State& state) {
+  return is_measured(state) ? kMeasuredCaution : kCaution;
 }
 
 std::vector<std::string> composition_row(const std::string& label,
@@ -68,8 +71,7 @@ std::vector<std::string> composition_row(const std::string& label,
 }
 
 std::string solution_sentence(const State& state) {
-  if (state.solve_report.status == SolveStatus::measured)
-    return "solution: " + state.solve_report.reason;
+  if (is_measured(state)) return "solution: " + state.solve_report.reason;
   const std::string* nearest = nullptr;
   double force = 0.0;
   for (const auto& entry : state.driving_force) {

@@ -1,5 +1,6 @@
 /// The report of one soak; see report.hpp.
 
+#include <algorithm>
 #include <cmath>
 
 #include "internal/number_format.hpp"
@@ -19,7 +20,7 @@ ReportSection basis_section(const State& state) {
   return {
       "Basis",
       {"holding temperature: " + internal::celsius_and_fahrenheit(state.temperature),
-       internal::condition_sentence(state), internal::basis_sentence(state),
+       internal::limit_sentence(state), internal::basis_sentence(state),
        internal::suppressed_sentence(state)},
       {}};
 }
@@ -95,30 +96,38 @@ ReportSection others_section(const State& state) {
   return section;
 }
 
-void add_results(const State& state, std::span<const ReportEstimate> estimates,
+void add_results(const State& state, const HardeningEstimates& estimates,
                  std::vector<ReportSection>& sections) {
   sections.push_back(carbides_section(state));
   if (!state.carbides().empty()) sections.push_back(compositions_section(state));
   sections.push_back(matrix_section(state));
   if (ReportSection others = others_section(state); others.table.size() > 1)
     sections.push_back(std::move(others));
-  if (!estimates.empty()) sections.push_back(estimates_section(estimates));
-  sections.push_back({"How it was found",
-                      {internal::solution_sentence(state), internal::kLastDigits},
-                      {}});
+  sections.push_back(internal::estimates_section(estimates));
+  sections.push_back(
+      {"How it was found",
+       {internal::solution_sentence(state), internal::last_digits_sentence()},
+       {}});
 }
 
 }  // namespace
 
-Report report(const State& state, std::span<const ReportEstimate> estimates) {
+Report report(const State& state, const HardeningOptions& quench) {
   Report page;
-  page.title = internal::heading(state) + ", " + internal::condition(state);
+  page.title = result_title(state);
   page.flag = result_flag(state);
   page.sections.push_back(internal::certificate_section(state));
   page.sections.push_back(basis_section(state));
-  if (state.usable()) add_results(state, estimates, page.sections);
+  std::vector<Warning> warnings = state.warnings;
+  if (state.usable()) {
+    const HardeningEstimates estimates = hardening(state, quench);
+    add_results(state, estimates, page.sections);
+    for (const Warning& warning : estimates.warnings)
+      if (std::find(warnings.begin(), warnings.end(), warning) == warnings.end())
+        warnings.push_back(warning);
+  }
   page.sections.push_back(internal::origin_section(state));
-  for (const Warning& warning : state.warnings)
+  for (const Warning& warning : warnings)
     page.warnings.push_back("[" + warning.code + "] " + warning.text);
   page.caution = internal::caution_of(state);
   return page;

@@ -89,7 +89,7 @@ std::string State::full() const {
   std::string text = top +
                      internal::wrapped(internal::solution_sentence(*this), kWidth, 2) +
                      internal::basis_text(*this) + "\n" + amounts_table(*this) + "\n" +
-                     composition_table(*this) + internal::kLastDigits + "\n\n";
+                     composition_table(*this) + internal::kLastDigits + "\n";
   if (!std::isnan(carbon_activity))
     text += "carbon activity (graphite = 1): " + fixed(carbon_activity, 3) + "\n";
   if (!std::isnan(density)) text += "density: " + fixed(density, 3) + " g/cm3\n";

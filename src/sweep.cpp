@@ -97,7 +97,7 @@ std::string Sweep::full() const {
                      internal::basis_text(states.front()) + "\n" + table_of(*this);
   if (std::any_of(states.begin(), states.end(), internal::has_ferrite))
     text += "f: the matrix is not austenite alone\n";
-  return text + internal::kLastDigits + "\n\n" + warnings_of(*this) +
+  return text + internal::kLastDigits + "\n" + warnings_of(*this) +
          internal::wrapped(internal::kCaution, kWidth, 0);
 }
 

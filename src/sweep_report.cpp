@@ -129,7 +129,7 @@ Report report(const Sweep& sweep) {
   add_carbides(sweep, states, page.sections);
   add_matrix(sweep, states, page.sections);
   page.sections.push_back(internal::origin_section(sweep.states.front()));
-  page.sections.back().lines.push_back(internal::kLastDigits);
+  page.sections.back().lines.push_back(internal::last_digits_sentence());
   page.warnings = internal::warning_lines(sweep);
   return page;
 }

@@ -17,8 +17,8 @@ test_packages=(
   doctest-dev libbenchmark-dev
   python3-pytest python3-hypothesis python3-jsonschema
   python3-setuptools python3-wheel python3-venv
-  python3-pandas python3-tqdm python3-xarray mypy
-  python3-pint python3-joblib python3-dask
+  python3-pandas python3-tqdm mypy
+  python3-xarray python3-pint python3-joblib python3-dask
   python3-matplotlib python3-nbclient python3-nbformat python3-ipykernel
 )
 

@@ -89,6 +89,14 @@ from ._core import (
     UnusableSample,
     WindowSpan,
     WorstCorner,
+)
+from .build import build_info
+from .comparison import compare
+from .design import design, matrix_targets, target
+from .display import attach as _attach
+from .errors import DataError, GibbsteelError, InputError
+from .hardening import property_equations
+from .hardness import (
     carbide_hardness,
     hardening_families,
     hrc_from_hv,
@@ -97,12 +105,6 @@ from ._core import (
     quenched_hardness,
     trade_indices,
 )
-from .build import build_info
-from .comparison import compare
-from .design import design, matrix_targets, target
-from .display import attach as _attach
-from .errors import DataError, GibbsteelError, InputError
-from .hardening import property_equations
 from .matching import matching_temperature
 from .minimizer import minimize
 from .parameters import (

@@ -214,9 +214,6 @@ def sources_page(parameters: ParameterSet) -> str:
 def default_parameters() -> ParameterSet:
     """The set that is compiled in; equal to the packaged file."""
 
-def build_info() -> _BuildInfo:
-    """Version, compiler, flags and parameter file of this build."""
-
 # bind_phase_model.cpp
 
 class Constituent(_Compiled):
@@ -581,12 +578,7 @@ class State(_Compiled):
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: str) -> bool: ...
     # The next ones are added by display.py; documented where they are written.
-    def report(
-        self,
-        *,
-        estimates: Sequence[tuple[str, float, float, float, str, str]] = (),
-        digits: int = 0,
-    ) -> Report: ...
+    def report(self, **quench: Any) -> Report: ...
     def to_csv(self, path: str | os.PathLike[str], *, wide: bool = False) -> None: ...
     def to_frame(self, *, wide: bool = False) -> pd.DataFrame: ...
     def to_json(self, path: str | os.PathLike[str]) -> None: ...
@@ -671,9 +663,13 @@ def quantity_matrix(element: str) -> Quantity:
     """See gibbsteel.quantities, as for the functions below."""
 
 def quantity_volume_percent(kind: str) -> Quantity: ...
+
 def quantity_mass_percent(kind: str) -> Quantity: ...
+
 def quantity_carbide_volume_percent() -> Quantity: ...
+
 def quantity_carbide_mass_percent() -> Quantity: ...
+
 def quantity_carbon_activity() -> Quantity: ...
 
 # bind_search_options.cpp
@@ -802,6 +798,7 @@ class TransformationLimit(_Compiled):
 class PhaseChanges(_Compiled):
     """Where phases appear and disappear on heating."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> tuple[float, float]:
         """The range that was asked for [K]."""
@@ -876,6 +873,7 @@ def phase_changes(
 class Dissolution(_Compiled):
     """The temperature above which a kind of phase is gone."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> float | None:
         """Temperature [K]; None unless `status` is ``"found"``."""
@@ -946,6 +944,7 @@ class Crossing(_Compiled):
 class TemperatureSearch(_Compiled):
     """All temperatures at which a quantity has a value."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> tuple[float, float]:
         """The range that was asked for [K]."""
@@ -1028,6 +1027,7 @@ def temperature_for(
 class MatchingTemperature(_Compiled):
     """The temperatures at which another steel has the value of a reference."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def reference(self) -> State:
         """The soak to be matched."""
@@ -1105,6 +1105,7 @@ class RuleSpans(_Compiled):
 class HardeningWindow(_Compiled):
     """Between which temperatures a steel can be hardened."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def kelvin(self) -> tuple[float, float] | None:
         """(floor, ceiling) of the lowest window [K]; None when there is none."""
@@ -1257,76 +1258,6 @@ class CompiledSteel(_Compiled):
     def brief(self) -> str:
         """One line."""
 
-# bind_report.cpp
-
-class ReportSection(_Compiled):
-    """Sentences, then a table."""
-
-    @property
-    def title(self) -> str:
-        """Heading of the section."""
-    @property
-    def lines(self) -> list[str]:
-        """Sentences before the table."""
-    @property
-    def table(self) -> list[list[str]]:
-        """Rows of texts, the column headings first; empty without a table."""
-    def __eq__(self, other: object) -> bool: ...
-    __hash__: ClassVar[None]  # type: ignore[assignment]
-
-class Report(_Compiled):
-    """One page that can be filed with a heat."""
-
-    @property
-    def title(self) -> str:
-        """Steel and temperature."""
-    @property
-    def flag(self) -> str:
-        """Empty; otherwise what is not usable or outside validity."""
-    @property
-    def sections(self) -> list[ReportSection]:
-        """In the order of the page."""
-    @property
-    def warnings(self) -> list[str]:
-        """Texts with their codes."""
-    @property
-    def caution(self) -> str:
-        """What to do before hardening real parts."""
-    @property
-    def text(self) -> str:
-        """The page as plain text."""
-    def __eq__(self, other: object) -> bool: ...
-    __hash__: ClassVar[None]  # type: ignore[assignment]
-    # The next ones are added by display.py.
-    @property
-    def html(self) -> str:
-        """The page as HTML."""
-    def save(self, path: str | os.PathLike[str]) -> None: ...
-    def _repr_html_(self) -> str: ...
-
-def state_report(
-    state: State,
-    estimates: Sequence[tuple[str, float, float, float, str, str]],
-    digits: int,
-) -> Report:
-    """The page of a state."""
-
-def sweep_report(sweep: Sweep) -> Report:
-    """The page of a sweep."""
-
-def state_flag(state: State) -> str:
-    """Empty; or NOT USABLE or OUTSIDE VALIDITY, and why."""
-
-def sweep_flag(sweep: Sweep) -> str:
-    """Empty; or which soaks are not usable or outside validity."""
-
-def provenance(state: State) -> dict[str, str]:
-    """What a table needs to be traced to its data."""
-
-# bind_build_info.cpp
-
-version: str
-
 # bind_matrix_twin.cpp
 
 class MakeableSteps(_Compiled):
@@ -1351,6 +1282,7 @@ class MakeableSteps(_Compiled):
 class TwinStudy(_Compiled):
     """A matrix twin and its residual carbide at the same and at other temperatures."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def reference(self) -> State:
         """The full-carbide steel at the soak."""
@@ -1409,6 +1341,7 @@ class ComparisonRow(_Compiled):
 class Comparison(_Compiled):
     """Steels, or soaks of one, side by side."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def states(self) -> list[State]:
         """In the order given."""
@@ -1510,6 +1443,7 @@ class MatrixBand(_Compiled):
 class ShortSoak(_Compiled):
     """The carbide that was seen, and the matrix that it leaves."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def state(self) -> State:
         """With measured carbide; no equilibrium."""
@@ -1571,6 +1505,7 @@ class CompositionCrossing(_Compiled):
 class CompositionSearch(_Compiled):
     """All weight percents of one element at which a quantity has a value."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""
@@ -1708,6 +1643,7 @@ class TargetOutcome(_Compiled):
 class Design(_Compiled):
     """A composition, and how it meets its targets."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def status(self) -> str:
         """``"met"``, ``"compromise"``, ``"infeasible"`` or ``"not converged"``."""
@@ -1751,6 +1687,78 @@ def design(
     soak: SoakOptions,
 ) -> Design:
     """See gibbsteel.design."""
+
+# bind_report.cpp
+
+class ReportSection(_Compiled):
+    """Sentences, then a table."""
+
+    @property
+    def title(self) -> str:
+        """Heading of the section."""
+    @property
+    def lines(self) -> list[str]:
+        """Sentences before the table."""
+    @property
+    def table(self) -> list[list[str]]:
+        """Rows of texts, the column headings first; empty without a table."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+class Report(_Compiled):
+    """One page that can be filed with a heat."""
+
+    @property
+    def title(self) -> str:
+        """Steel and temperature."""
+    @property
+    def flag(self) -> str:
+        """Empty; otherwise what is not usable or outside validity."""
+    @property
+    def sections(self) -> list[ReportSection]:
+        """In the order of the page."""
+    @property
+    def warnings(self) -> list[str]:
+        """Texts with their codes."""
+    @property
+    def caution(self) -> str:
+        """What to do before hardening real parts."""
+    @property
+    def text(self) -> str:
+        """The page as plain text."""
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    # The next ones are added by display.py.
+    @property
+    def html(self) -> str:
+        """The page as HTML."""
+    def save(self, path: str | os.PathLike[str]) -> None: ...
+    def _repr_html_(self) -> str: ...
+
+def state_report(state: State, quench: HardeningOptions) -> Report:
+    """The page of a state."""
+
+def state_title(state: State) -> str:
+    """Steel, temperature, and what the numbers are."""
+
+def sweep_report(sweep: Sweep) -> Report:
+    """The page of a sweep."""
+
+def state_flag(state: State) -> str:
+    """Empty; or NOT USABLE or OUTSIDE VALIDITY, and why."""
+
+def sweep_flag(sweep: Sweep) -> str:
+    """Empty; or which soaks are not usable or outside validity."""
+
+def provenance(state: State) -> dict[str, str]:
+    """What a table needs to be traced to its data."""
+
+# bind_build_info.cpp
+
+version: str
+
+def build_info() -> _BuildInfo:
+    """Version, compiler, flags and parameter file of this build."""
 
 # bind_sensitivities.cpp
 
@@ -2043,6 +2051,7 @@ class HardeningOptions(_Compiled):
 class HardeningEstimates(_Compiled):
     """What quenching makes of a soaked steel."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""
@@ -2297,6 +2306,7 @@ class ToleranceOptions(_Compiled):
 class ToleranceBand(_Compiled):
     """What scatter of heat, furnace and place does to a state."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def nominal(self) -> State:
         """The State of the steel as it is."""
@@ -2363,6 +2373,7 @@ def default_quantities(state: State) -> list[Quantity]:
 class ParameterBand(_Compiled):
     """What the stated uncertainty of the parameter file does to a state."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def nominal(self) -> State:
         """The State of the steel as it is."""
@@ -2639,6 +2650,7 @@ class SectionGap(_Compiled):
 class SectionMap(_Compiled):
     """Which phases are stable where."""
 
+    def _repr_html_(self) -> str: ...
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""

@@ -188,6 +188,17 @@ class BandMethods:
         ------
         InputError
             The parameter set states no standard deviation; wrong options.
+
+        Examples
+        --------
+        The shipped file states no standard deviations; lay a file with your own on top.
+
+        >>> import gibbsteel as gs
+        >>> try:
+        ...     gs.Steel(C=0.8).parameter_band(celsius=800)
+        ... except gs.InputError as error:
+        ...     print(error.code)
+        gibbsteel.input.279
         """
         refuse_without_unit(without_unit, "parameter_band(celsius=1120)")
         chosen = soak_options(

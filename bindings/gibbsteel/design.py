@@ -42,6 +42,11 @@ def target(
     celsius, fahrenheit, kelvin : float
         Temperature of the soak: exactly one of them.
 
+    Returns
+    -------
+    DesignTarget
+        For the list of targets of `design`.
+
     Raises
     ------
     InputError
@@ -82,6 +87,18 @@ def matrix_targets(
     celsius, fahrenheit : float, optional
         Temperature at which the new steel shall have it; that of the state when left
         out.
+
+    Returns
+    -------
+    list of DesignTarget
+        One per element, to be equal.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> state = gs.Steel(C=0.6, Cr=4.0).soak(celsius=1050)
+    >>> [t.quantity.name for t in gs.matrix_targets(state)]
+    ['C in the matrix', 'Cr in the matrix']
     """
     targets = _core.matrix_targets(state, list(elements))
     if celsius is None and fahrenheit is None:

@@ -2,7 +2,29 @@
 
 from __future__ import annotations
 
-from ._core import Matrix, Occurrence, ParameterSet, Report, SolveReport, State, Sweep
+from ._core import (
+    Comparison,
+    CompositionSearch,
+    Design,
+    Dissolution,
+    HardeningEstimates,
+    HardeningWindow,
+    MatchingTemperature,
+    Matrix,
+    Occurrence,
+    ParameterBand,
+    ParameterSet,
+    PhaseChanges,
+    Report,
+    SectionMap,
+    ShortSoak,
+    SolveReport,
+    State,
+    Sweep,
+    TemperatureSearch,
+    ToleranceBand,
+    TwinStudy,
+)
 from .arrays import array
 from .export import to_csv, to_json
 from .frames import to_frame, to_xarray
@@ -10,6 +32,7 @@ from .html_inputs import parameter_set_html
 from .html_results import (
     matrix_html,
     occurrence_html,
+    printed_html,
     solve_report_html,
     state_html,
     sweep_html,
@@ -48,8 +71,29 @@ METHODS: dict[type, dict[str, object]] = {
 }
 
 
+# Shown by a notebook as `print` shows them.
+AS_PRINTED: tuple[type, ...] = (
+    Comparison,
+    CompositionSearch,
+    Design,
+    Dissolution,
+    HardeningEstimates,
+    HardeningWindow,
+    MatchingTemperature,
+    ParameterBand,
+    PhaseChanges,
+    SectionMap,
+    ShortSoak,
+    TemperatureSearch,
+    ToleranceBand,
+    TwinStudy,
+)
+
+
 def attach() -> None:
     """Called once, on import of the package."""
     for compiled, methods in METHODS.items():
         for name, method in methods.items():
             setattr(compiled, name, method)
+    for compiled in AS_PRINTED:
+        setattr(compiled, "_repr_html_", printed_html)

@@ -10,16 +10,13 @@ from ._core import (
     Sweep,
     provenance,
     state_flag,
+    state_title,
     sweep_flag,
 )
-from .html_table import html_number, html_page, html_percents, html_table
+from .html_table import html_number, html_page, html_percents, html_table, html_text
 from .rows import warning_numbers
 
 MOST_ROWS = 30  # of a sweep; then the middle is left out
-
-
-def _degrees(celsius: float, fahrenheit: float) -> str:
-    return f"{celsius:.0f} C ({fahrenheit:.0f} F)"
 
 
 def _name(steel: str) -> str:
@@ -59,10 +56,9 @@ def _state_rows(state: State) -> list[list[str]]:
 
 def state_html(self: State) -> str:
     """The state as a compact table."""
-    at = _degrees(self.celsius, self.fahrenheit)
     rows = _state_rows(self) if self.usable else []
     return html_page(
-        f"{_name(self.steel)} at {at}, long-hold limit",
+        state_title(self),
         rows,
         self.warnings,
         flag=state_flag(self),
@@ -152,3 +148,8 @@ def solve_report_html(self: SolveReport) -> str:
     rows = [[name, value.strip()] for name, value in rows]
     flag = "" if self.usable else f"NOT USABLE: {self.reason}"
     return html_page("How the minimization went", rows, heading=False, flag=flag)
+
+
+def printed_html(self: object) -> str:
+    """The text that `print` shows, under its one line; for every other result type."""
+    return html_page(repr(self).strip("<>"), inside=html_text(str(self)))

@@ -93,6 +93,11 @@ class MatrixTwinMethods:
 
         The other parameters are those of `matrix_twin`.
 
+        Returns
+        -------
+        TwinStudy
+            ``twin`` is the steel; ``same`` and ``others`` are its soaks.
+
         Examples
         --------
         >>> import gibbsteel as gs

@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Sequence
 from html import escape
 from pathlib import Path
+from typing import Any
 
 from . import _core
 from ._core import Problem, Report, State, Sweep
 from .errors import InputError
+from .hardening import hardening_options
 from .html_table import html_lines, html_page, html_table
-
-Estimate = tuple[str, float, float, float, str, str]
 
 _SECTION = "margin:.8em 0 .2em 0;border-bottom:1px solid currentColor"
 _DOCUMENT = """\
@@ -30,37 +29,14 @@ _DOCUMENT = """\
 """
 
 
-def _checked(estimates: Sequence[Estimate]) -> list[Estimate]:
-    """The rows, or an InputError that names every one that is not complete."""
-    problems = []
-    rows: list[Estimate] = []
-    for number, row in enumerate(estimates):
-        try:
-            label, value, low, high, unit, source = row
-            band = float(value), float(low), float(high)
-            rows.append((str(label), *band, str(unit), str(source)))
-        except (TypeError, ValueError):
-            place = f"estimates[{number}]"
-            remedy = "give (label, value, low, high, unit, source)"
-            problem = Problem("gibbsteel.input.293", place, f"is {row!r}", remedy)
-            problems.append(problem)
-    if problems:
-        raise InputError(problems)
-    return rows
-
-
-def state_report(
-    self: State, *, estimates: Sequence[Estimate] = (), digits: int = 0
-) -> Report:
-    """One page: certificate, basis, carbides, matrix, origin, warnings, cautions.
+def state_report(self: State, **quench: Any) -> Report:
+    """One page: certificate, basis, carbides, matrix, estimates, origin, cautions.
 
     Parameters
     ----------
-    estimates : sequence of tuples
-        Rows ``(label, value, low, high, unit, source)`` for the section of estimates;
-        no such section when empty.
-    digits : int
-        Places behind the point in that section, 0 to 9.
+    quench : keywords
+        Those of `hardening`, for the section of estimates: ``coldest_celsius=-80``,
+        ``family="high-speed"``. A quench to 20 C when left out.
 
     Returns
     -------
@@ -71,7 +47,7 @@ def state_report(
     Raises
     ------
     InputError
-        A row of the estimates is not complete (gibbsteel.input.293).
+        As `hardening`.
 
     Examples
     --------
@@ -80,7 +56,7 @@ def state_report(
     >>> print(report.text.splitlines()[0])
     trial bar at 700 C (1292 F), long-hold limit
     """
-    return _core.state_report(self, _checked(estimates), digits)
+    return _core.state_report(self, hardening_options(**quench))
 
 
 def sweep_report(self: Sweep) -> Report:

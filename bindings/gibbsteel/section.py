@@ -122,8 +122,9 @@ class SectionMethods:
         >>> import gibbsteel as gs
         >>> steel = gs.Steel({"C": 0.6})
         >>> coarse = gs.SectionOptions(columns=3, rows=3, temperature_tolerance=1)
-        >>> steel.section_map(C=(0.4, 1.2), celsius=(700, 800), section=coarse)
-        <steel, 0.40 to 1.20 wt% C against 700 to 800 C: 4 fields, 4 boundaries>
+        >>> map = steel.section_map(C=(0.4, 1.2), celsius=(700, 800), section=coarse)
+        >>> len(map.fields)
+        4
         """
         refuse_without_unit(without_unit, _ONE)
         chosen = soak_options(

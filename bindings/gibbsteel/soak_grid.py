@@ -96,6 +96,11 @@ class GridMethods:
         The other parameters are those of `sweep`. Ctrl-C, or Stop in a notebook, ends
         the work early: the cells that were not done are then None.
 
+        Returns
+        -------
+        SoakGrid
+            One state per pair of values.
+
         Examples
         --------
         >>> import gibbsteel as gs

@@ -11,7 +11,7 @@ from ._core import (
     State,
     TemperatureSearch,
 )
-from .frames import _pandas
+from .optional import needed
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -41,7 +41,7 @@ def phase_changes_to_frame(found: PhaseChanges) -> pd.DataFrame:
         }
         for change in found.changes
     ]
-    frame = _pandas().DataFrame(rows)
+    frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
     frame.attrs["parameters"] = found.low.parameters
     frame.attrs["gaps_C"] = [gap.celsius for gap in found.gaps]
     frame.attrs["stopped"] = found.stopped
@@ -70,7 +70,7 @@ def _crossing_rows(search: TemperatureSearch) -> list[dict[str, Any]]:
 
 
 def _search_frame(search: TemperatureSearch, rows: list[dict[str, Any]]) -> Any:
-    frame = _pandas().DataFrame(rows)
+    frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
     frame.attrs["parameters"] = search.parameters
     frame.attrs["status"] = search.status
     frame.attrs["text"] = search.text
@@ -110,7 +110,7 @@ def hardening_window_to_frame(window: HardeningWindow) -> pd.DataFrame:
         }
         for rule, text, span in spans
     ]
-    frame = _pandas().DataFrame(rows)
+    frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
     frame.attrs["parameters"] = window.parameters
     frame.attrs["status"] = window.status
     frame.attrs["text"] = window.text

@@ -4,25 +4,14 @@
 /// with bands, how the numbers were found, file edition, warnings, cautions. Numbers
 /// are text here, with the digits of every other printed result.
 
-#include <span>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "gibbsteel/hardening.hpp"
 #include "gibbsteel/sweep.hpp"
 
 namespace gibbsteel {
-
-/// An estimate with its band, as a line of a report.
-struct ReportEstimate {
-  std::string label;   ///< "martensite start"
-  double value = 0.0;  ///< NaN prints as n/a, also the bounds
-  double low = 0.0;
-  double high = 0.0;
-  std::string unit;    ///< "C"; empty for a pure number
-  std::string source;  ///< where the equation comes from
-  int digits = 0;      ///< places behind the point
-};
 
 /// Sentences, then a table.
 struct ReportSection {
@@ -48,14 +37,17 @@ struct Report {
   bool operator==(const Report&) const = default;
 };
 
-/// The place of estimates that follow from the matrix; no section when empty.
-Report report(const State& state, std::span<const ReportEstimate> estimates = {});
+/// With the estimates of a quench, see hardening(); no such section where the state is
+/// not usable.
+/// @throws InputError as hardening()
+Report report(const State& state, const HardeningOptions& quench = {});
 
 /// At most 13 soaks, evenly picked, are tabulated, and the page says so. A soak that is
 /// not usable or outside validity is named in the flag, picked or not.
 Report report(const Sweep& sweep);
 
-ReportSection estimates_section(std::span<const ReportEstimate> estimates);
+/// "punch heat 7 at 1120 C (2048 F), long-hold limit"
+std::string result_title(const State& state);
 
 /// Empty; or "NOT USABLE: ...", or "OUTSIDE VALIDITY of the parameter file: ..." with
 /// what is outside (warnings 301 and 302).

@@ -68,7 +68,6 @@ inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
 inline constexpr std::string_view kNoSuchColumn = "gibbsteel.input.290";
 inline constexpr std::string_view kFileEnding = "gibbsteel.input.291";
 inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
-inline constexpr std::string_view kEstimateRow = "gibbsteel.input.293";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
@@ -145,7 +144,6 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kNoSuchColumn, "a sweep has no column of numbers of this name"},
     {kFileEnding, "a report cannot be saved as this kind of file"},
     {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},
-    {kEstimateRow, "a row of estimates for a report is not complete"},
 });
 
 // Warnings.

@@ -11,6 +11,9 @@ ReportSection certificate_section(const State& state);
 /// Library version, parameter file and hash.
 ReportSection origin_section(const State& state);
 
+/// What a quench gives: estimates with bands, their equations, and why one is missing.
+ReportSection estimates_section(const HardeningEstimates& estimates);
+
 /// "phases not allowed to form: graphite"
 std::string suppressed_sentence(const State& state);
 

@@ -23,14 +23,19 @@ std::string degrees(Temperature t);
 
 /// "punch heat 7 at 1120 C (2048 F)"
 std::string heading(const State& state);
-/// A short soak, see measured_carbide.hpp.
+
+/// True when the amounts of carbide were measured and not computed.
 bool is_measured(const State& state);
-/// What the numbers are: "long-hold limit", or a short soak with measured carbide.
+
+/// What the numbers are: "long-hold limit" or "short soak with measured carbide".
 std::string condition(const State& state);
-/// The same in full: what the numbers are, and what they are not.
-std::string condition_sentence(const State& state);
-/// What stands under it.
-const char* caution_of(const State& state);
+
+/// "long-hold limit (true equilibrium)"; where carbide was measured, how the matrix
+/// follows.
+std::string limit_sentence(const State& state);
+
+/// The caution that fits, see text_table.hpp.
+std::string caution_of(const State& state);
 
 /// A label and weight percents, carbon with one digit more.
 std::vector<std::string> composition_row(const std::string& label,
@@ -41,5 +46,6 @@ std::string solution_sentence(const State& state);
 
 /// Stands under the tables.
 extern const char* const kLastDigits;
+std::string last_digits_sentence();
 
 }  // namespace gibbsteel::internal

@@ -65,7 +65,7 @@ def results(punch, high_speed):
             name="punch heat 7",
             bind_tramp_elements=True,
         ),
-        "report": good.report(estimates=[("a < b", 212.4, 190, 235, "C", "invented")]),
+        "report": good.report(),
         "report_sweep": sweep.report(),
     }
 

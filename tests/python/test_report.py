@@ -23,6 +23,7 @@ def test_the_text_is_what_prints(report, state):
         "Carbides",
         "Composition of the carbides",
         "Matrix",
+        "Estimates after a quench to 20 C (68 F)",
         "How it was found",
         "Origin of the numbers",
     ]
@@ -46,30 +47,42 @@ def test_html_holds_every_number_of_the_text(report):
             assert line in shown
 
 
-def test_estimates_get_their_section(state):
-    rows = [("martensite start", 212.4, 190, 235, "C", "invented")]
-    section = state.report(estimates=rows).sections[5]
-    assert section.title == "Estimates from the matrix"
-    assert section.table[1] == [
-        "martensite start",
-        "212",
-        "190",
-        "235",
-        "C",
-        "invented",
+def test_estimates_of_a_quench_stand_in_their_section(state):
+    estimates = state.hardening(coldest_celsius=-80)
+    page = state.report(coldest_celsius=-80)
+    (section,) = [s for s in page.sections if s.title.startswith("Estimates")]
+    assert section.title == "Estimates after a quench to -80 C (-112 F)"
+    shown = {(row[0], row[4]): row[1:4] for row in section.table[1:]}
+    for each, digits in (
+        (estimates.martensite_start, 0),
+        (estimates.retained_austenite, 1),
+        (estimates.hardness_hv, 0),
+        (estimates.hardness_hrc, 1),
+    ):
+        numbers = [f"{x:.{digits}f}" for x in (each.value, each.low, each.high)]
+        assert shown[(each.name, each.unit)] == numbers
+        assert any(each.source in line for line in section.lines)
+    with pytest.raises(TypeError, match="coldest"):
+        state.report(coldest=20)
+
+
+def test_without_austenite_there_is_nothing_to_estimate():
+    page = gs.Steel(C=0.8).soak(celsius=700).report()
+    (section,) = [s for s in page.sections if s.title.startswith("Estimates")]
+    assert section.table == []
+    assert section.lines == [
+        "no martensite start: there is no austenite: nothing hardens"
     ]
-    assert state.report(estimates=rows, digits=1).sections[5].table[1][1] == "212.4"
 
 
-def test_rows_of_estimates_that_are_not_complete_are_all_named(state):
-    with pytest.raises(gs.InputError) as error:
-        state.report(estimates=[("share", 1.0), ("Ms", "hot", 1, 2, "C", "invented")])
-    remedy = "give (label, value, low, high, unit, source)"
-    assert str(error.value) == (
-        f"[gibbsteel.input.293] estimates[0]: is ('share', 1.0); {remedy}\n"
-        "[gibbsteel.input.293] estimates[1]: is ('Ms', 'hot', 1, 2, 'C', 'invented'); "
-        f"{remedy}"
-    )
+def test_a_state_with_measured_carbide_is_no_long_hold_limit(punch):
+    measured = punch.soak(celsius=1050).with_measured_carbide({"MC": 2.0}).state
+    page = measured.report()
+    words = "short soak with measured carbide"
+    assert words in page.title and "long-hold limit" not in page.title
+    assert "long-hold limit (true equilibrium)" not in page.text.split("Warnings")[0]
+    assert words in measured._repr_html_()
+    assert words in measured.to_frame().attrs["limit"]
 
 
 def test_saved_pages(report, tmp_path):
@@ -99,7 +112,7 @@ def test_reports_pickle_and_compare(report, state, high_speed):
     with pytest.raises(AttributeError):
         report.title = "another"
     report.sections.clear()
-    assert len(report.sections) == 7
+    assert len(report.sections) == 8
 
 
 def test_suppressed_phases_are_on_record(punch):

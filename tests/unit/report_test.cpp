@@ -2,7 +2,7 @@
 
 #include <doctest/doctest.h>
 
-#include <limits>
+#include <cmath>
 
 #include "gibbsteel/gibbsteel.hpp"
 
@@ -46,6 +46,9 @@ const std::string kResults =
     "density of the steel: 7.849 g/cm3\n"
     "weight percent in     Fe      C    Mn\n"
     "matrix             99.88  0.014  0.11\n"
+    "\nEstimates after a quench to 20 C (68 F)\n" +
+    kLine +
+    "no martensite start: there is no austenite: nothing hardens\n"
     "\nHow it was found\n" +
     kLine +
     "solution: converged, every absent phase checked; nearest: austenite, 101 J/mol\n"
@@ -92,7 +95,7 @@ TEST_CASE("the whole page of a state") {
       "\nBasis\n" +
       kLine +
       "holding temperature: 700 C (1292 F)\n"
-      "long-hold limit (true equilibrium), not the state after minutes\n"
+      "long-hold limit (true equilibrium)\n"
       "volumes at room temperature, austenite counted as untempered martensite\n"
       "phases not allowed to form: graphite\n" +
       kResults + origin_of(state) + "\nWarnings\n" + kLine +
@@ -120,7 +123,7 @@ TEST_CASE("the page of a state that is not usable: no number, and why") {
       "   composition)\n" +
       kCertificate +
       "holding temperature: 900 C (1652 F)\n"
-      "long-hold limit (true equilibrium), not the state after minutes\n"
+      "long-hold limit (true equilibrium)\n"
       "volumes at room temperature, austenite counted as untempered martensite\n"
       "phases not allowed to form: austenite, ferrite, M6C, M7C3, M23C6, M3C, M2C,\n"
       "  M3C2, hexagonal MC\n" +
@@ -141,22 +144,24 @@ TEST_CASE("outside validity is flagged with what is outside") {
   CHECK(result_flag(plain().soak(Temperature::celsius(900))).empty());
 }
 
-TEST_CASE("estimates with bands: a section only when there are any") {
-  const double unknown = std::numeric_limits<double>::quiet_NaN();
-  const std::vector<ReportEstimate> estimates{
-      {"martensite start", 212.4, 190.0, 235.2, "C", "invented", 0},
-      {"share", 0.1234, unknown, unknown, "", "invented too", 2}};
+TEST_CASE("estimates of a quench: bands, equations, sources, or why there are none") {
   const State state = plain().soak(Temperature::celsius(850));
-  const std::string expected =
-      "\nEstimates from the matrix\n" + kLine +
-      "The band is the uncertainty that the source or the fit supports.\n"
-      "                  estimate  low  high  unit        source\n"
-      "martensite start       212  190   235     C      invented\n"
-      "share                 0.12  n/a   n/a        invented too\n"
-      "\nHow it was found\n";
-  CHECK(report(state, estimates).text().find(expected) != std::string::npos);
-  CHECK(report(state).text().find("Estimates") == std::string::npos);
-  CHECK(estimates_section({}).table.empty());
+  HardeningOptions quench;
+  quench.coldest = Temperature::celsius(-80.0);
+  const HardeningEstimates estimates = hardening(state, quench);
+  const Report page = report(state, quench);
+  const ReportSection& section = page.sections[4];
+  CHECK(section.title == "Estimates after a quench to -80 C (-112 F)");
+  REQUIRE(section.table.size() == 5);
+  CHECK(section.table[1][0] == "martensite start");
+  CHECK(section.table[1][1] ==
+        std::to_string(std::lround(estimates.martensite_start.value)));
+  CHECK(section.lines[2].find(estimates.martensite_start.source) != std::string::npos);
+  CHECK(page.warnings.size() >= state.warnings.size());
+  const State soft = plain().soak(Temperature::celsius(700));
+  CHECK(hardening(soft).warnings.size() == 1);
+  CHECK(report(soft).text().find("no martensite start: there is no austenite: nothing "
+                                 "hardens\n") != std::string::npos);
 }
 
 TEST_CASE("the whole page of a sweep") {
