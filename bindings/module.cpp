@@ -34,8 +34,6 @@ void bind_results(py::module_& m) {
   bind_hardening(m);
   bind_section_parts(m);
   bind_section_map(m);
-  bind_report(m);
-  bind_build_info(m);
 }
 
 }  // namespace

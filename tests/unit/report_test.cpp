@@ -102,7 +102,8 @@ TEST_CASE("the whole page of a state") {
       "! [gibbsteel.warning.307] Not modelled, and left out of the calculation: P\n"
       "  0.02 wt%.\n"
       "! [gibbsteel.warning.305] The matrix is ferrite: below the hardening range\n"
-      "  (annealed condition).\n" +
+      "  (annealed condition).\n"
+      "! [gibbsteel.warning.330] The matrix is ferrite: nothing hardens.\n" +
       kCautions;
   const Report page = report(state);
   CHECK(page.text() == expected);
