@@ -154,7 +154,9 @@ void bind_result(py::module_& m) {
       .def_property_readonly(
           "status", [](const Design& d) { return std::string(to_string(d.status)); },
           "'met', 'compromise', 'infeasible' or 'not converged'.")
-      .def_property_readonly("steel", [](const Design& d) { return wrapped(d.steel); })
+      .def_property_readonly(
+          "steel", [](const Design& d) { return wrapped(d.steel); },
+          "The designed Steel; the best found when the targets are not all met.")
       .def_property_readonly("weight_percent", &percents_of,
                              "Of the elements that were free: dict.")
       .def_property_readonly("at_bound", &at_bound, "Elements held back by a bound.")

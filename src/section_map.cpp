@@ -46,7 +46,10 @@ class MapMaker {
     map.soaks = traced_.soaks;
     map.stopped = traced_.stopped;
     for (std::size_t f = 0; f < outlines_.size(); ++f)
-      if (is_shown(f)) add_field(f, map);
+      if (set_of(f).empty())
+        map.gaps.push_back({in_units(outlines_[f].outer), traced_.reason});
+      else if (is_shown(f))
+        add_field(f, map);
     std::stable_sort(map.fields.begin(), map.fields.end(),
                      [](const SectionField& a, const SectionField& b) {
                        return a.area_share > b.area_share;
@@ -68,7 +71,7 @@ class MapMaker {
   /// A short line beside a field within the accuracy is part of a node.
   bool is_shown(const internal::SectionLine& line) const {
     return (is_shown(line.left) && is_shown(line.right)) ||
-           internal::length_of(line) > kShortest;
+           (line.from != line.to && internal::length_of(line) > kShortest);
   }
 
   std::size_t components() const { return plane_.problem().system.elements().size(); }
@@ -95,10 +98,6 @@ class MapMaker {
   }
 
   void add_field(std::size_t f, SectionMap& map) const {
-    if (set_of(f).empty()) {
-      map.gaps.push_back({in_units(outlines_[f].outer), traced_.reason});
-      return;
-    }
     const PlanePoint extent = request_.extent();
     const auto place = internal::label_place(outlines_[f], extent);
     SectionField field;

@@ -53,8 +53,9 @@ struct SectionPoint {
 struct SectionBoundary {
   std::vector<std::string> left, right;  ///< phases beside it, walking along the points
   std::vector<std::string> left_only, right_only;  ///< what changes across it
-  /// More than one phase changes: a reaction, or two boundaries closer together than
-  /// the tolerance.
+  /// A reaction at one temperature: several phases change, and by the phase rule there
+  /// are as many on both sides as there are elements. Where more than one phase changes
+  /// across another boundary, two of them run closer together than the tolerance.
   bool invariant = false;
   bool closed = false;
   bool of_gap = false;  ///< on one side nothing is known

@@ -91,8 +91,8 @@ bool several_change(const PhaseSet& left, const PhaseSet& right) {
 }
 
 bool is_reaction(const PhaseSet& left, const PhaseSet& right, std::size_t components) {
-  return several_change(left, right) &&
-         left.size() + right.size() - shared(left, right) > components;
+  return several_change(left, right) && left.size() == components &&
+         right.size() == components;
 }
 
 void draw_together(const TracedSection& section, std::size_t components,

@@ -43,7 +43,7 @@ std::vector<double> slope(const std::vector<double>& from,
 void check_straight(const std::vector<double>& expected,
                     const std::vector<double>& found) {
   for (std::size_t e = 0; e < found.size(); ++e)
-    if (std::abs(expected[e] - found[e]) > 1e-9)
+    if (std::abs(expected[e] - found[e]) > 1e-6)
       throw InputError(
           {{"gibbsteel.input.283", "steel",
             "binds tramp elements so that its composition is not linear over the map",
@@ -93,7 +93,7 @@ void check(const SectionRequest& request) {
 SoakPlane soak_plane(const SectionRequest& request, const SoakOptions& soak) {
   const PlanePoint extent = request.extent();
   SoakProblem problem(request.steel_at(extent), soak);
-  const auto& elements = problem.system.elements();
+  const auto elements = problem.system.elements();  // the problem is moved away
   const auto moles = [&](PlanePoint at) {
     return moles_of(request.steel_at(at), elements);
   };

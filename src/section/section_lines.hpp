@@ -45,8 +45,8 @@ void draw_together(const TracedSection& section, std::size_t components,
 
 /// More phases change across a boundary than one.
 bool several_change(const PhaseSet& left, const PhaseSet& right);
-/// As many phases take part in a boundary as the phase rule allows only in a reaction
-/// at one temperature: one more than there are elements.
+/// The phase rule allows several changes along a line only in a reaction at one
+/// temperature, with as many phases on both sides as there are elements.
 bool is_reaction(const PhaseSet& left, const PhaseSet& right, std::size_t components);
 
 }  // namespace gibbsteel::internal

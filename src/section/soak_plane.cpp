@@ -9,6 +9,10 @@ namespace gibbsteel::internal {
 namespace {
 
 constexpr std::size_t kMostSolves = 2000;  ///< on one line
+/// [mol in 100 g] taken for an element that is absent, about 1e-6 to 1e-5 wt%: nothing
+/// beside the tolerances. Soaks with less next to a transformation of the pure metal
+/// can stall.
+constexpr double kLeastMoles = 2e-7;
 
 /// Appends a field, unless it is the one that is already there.
 void enter(double at, PhaseSet set, FieldsOnLine& fields) {
@@ -53,8 +57,8 @@ LineEnd SoakPlane::conditions(PlanePoint at) const {
   end.temperature =
       Temperature::kelvin(end.temperature.in_kelvin() + at.y * plane_.kelvin_per_y);
   for (std::size_t e = 0; e < end.moles.size(); ++e)
-    end.moles[e] = std::max(0.0, end.moles[e] + at.x * plane_.moles_per_x[e] +
-                                     at.y * plane_.moles_per_y[e]);
+    end.moles[e] = std::max(kLeastMoles, end.moles[e] + at.x * plane_.moles_per_x[e] +
+                                             at.y * plane_.moles_per_y[e]);
   return end;
 }
 

@@ -89,6 +89,20 @@ TEST_CASE("fields cover the map, and each label point lies in its field") {
   CHECK(map.full().find("local codes") != std::string::npos);
 }
 
+TEST_CASE("a eutectoid is one node whatever the tolerances of the axes") {
+  for (const double kelvin : {0.05, 0.5, 2.0}) {
+    CAPTURE(kelvin);
+    SectionOptions options = coarse();
+    options.temperature_tolerance = kelvin;
+    options.percent_tolerance = 0.001;
+    const auto map =
+        section_map(Steel({{"C", 0.6}}), {"C", 0.4, 1.2}, kRange, {}, options);
+    CHECK(map.nodes.size() == 1);
+    CHECK(map.fields.size() == 4);
+    CHECK(map.boundaries.size() == 4);
+  }
+}
+
 TEST_CASE("a map over two elements holds the fields of soaks inside it") {
   const Steel steel({{"C", 1.0}, {"Cr", 5.0}});
   const auto map =
