@@ -2,6 +2,8 @@
 
 import signal
 import sys
+import threading
+import time
 
 import gibbsteel as gs
 import numpy as np
@@ -102,6 +104,20 @@ def test_an_interrupt_returns_what_is_done(punch):
     assert sweep.cancelled
     assert 2 <= len(sweep) < len(TEMPERATURES)
     assert punch.soak(celsius=1000).usable
+
+
+def test_the_interpreter_goes_on_during_a_sweep(high_speed):
+    """With the lock held, this thread would see nothing between start and end."""
+    thread = threading.Thread(
+        target=high_speed.sweep, kwargs={"celsius": np.linspace(1000.0, 1200.0, 300)}
+    )
+    thread.start()
+    seen = 0
+    while thread.is_alive():
+        seen += 1
+        time.sleep(0.001)
+    thread.join()
+    assert seen >= 20
 
 
 def test_progress_bar(punch, capsys):
