@@ -50,6 +50,7 @@ def main(source: Path, work: Path, version: str) -> None:
     )
     environment = {k: v for k, v in os.environ.items() if k != "PYTHONPATH"}
     environment["DIST_EXTRA_CONFIG"] = str(settings)
+    environment["MPLBACKEND"] = "Agg"
 
     venv.create(work / "venv", system_site_packages=True, with_pip=True)
     python = work / "venv" / "bin" / "python"
