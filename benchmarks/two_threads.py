@@ -3,9 +3,9 @@
 PYTHONPATH=build/release/python /usr/bin/python3 benchmarks/two_threads.py
 
 Prints the rate of two threads over the rate of one, the median of several rounds, and
-the same ratio for hashing, which is known to hold no lock: what the machine gives at that
-time. The target is 1.7 on a quiet machine with two cores; no test asserts it, because
-what else runs there takes its share.
+the same ratio for hashing, which is known to hold no lock: what the machine gives at
+that time. The target is 1.7 on a quiet machine with two cores; no test asserts it,
+because what else runs there takes its share.
 """
 
 import hashlib
