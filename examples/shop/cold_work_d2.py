@@ -12,8 +12,7 @@ STEEL = gs.Steel(
 )
 
 
-def main() -> None:
-    page.heading("D2, air to 20 C")
+def table() -> list[tuple[int, gs.HardeningEstimates]]:
     rows = []
     print("soak C   carbide vol%   matrix C   matrix Cr   Ms C   austenite vol%   HRC")
     for celsius in range(950, 1121, 10):
@@ -27,6 +26,12 @@ def main() -> None:
             f"{quenched.retained_austenite.value:16.0f} "
             f"{quenched.hardness_hrc.value:5.1f}"
         )
+    return rows
+
+
+def main() -> None:
+    page.heading("D2, air to 20 C")
+    rows = table()
     at = dict(rows)
     peak, best = max(rows, key=lambda row: row[1].hardness_hrc.value)
     print()
