@@ -1,7 +1,7 @@
 """52100 at 845 C: why the shop must not use the long-hold limit for bearing steel.
 
-The shop grinds guide bushes from 52100, spheroidized, and hardens them in oil from 845 C
-after half an hour. Carbide is left undissolved, and the microscope shows how much.
+The shop grinds guide bushes from spheroidized 52100 and hardens them in oil after half
+an hour at 845 C. Carbide is left undissolved, and the microscope shows how much.
 """
 
 import _page as page

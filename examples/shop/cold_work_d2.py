@@ -1,7 +1,7 @@
 """D2 from 950 to 1120 C: where the hardness peaks and the austenite takes over.
 
-The shop blanks sheet with D2 punches. Too cool a soak leaves the matrix short of carbon,
-too hot a one keeps austenite: which temperature is hardest?
+The shop blanks sheet with D2 punches. Too cool a soak leaves the matrix short of
+carbon, too hot a one keeps austenite: which temperature is hardest?
 """
 
 import _page as page

@@ -31,8 +31,8 @@ def main() -> None:
     print(gs.compare(states, quantities=[*more, hardness]))
     band = reference.hardening().hardness_hrc
     print(
-        f"Hardness is {band.low:.0f} to {band.high:.0f} HRC for heat 7 by its band, wider "
-        "than its change over\nthese soaks: equal matrix carbon is the sharper comparison."
+        f"The band of heat 7 is {band.low:.0f} to {band.high:.0f} HRC, wider than all "
+        "change over these soaks:\nequal matrix carbon is the sharper comparison."
     )
     print("No handbook number: both heats are invented.")
     print(page.CAUTION)
