@@ -47,7 +47,7 @@ Sweep Steel::sweep(std::span<const Temperature> temperatures,
     }
   }
   if (options.solve.certify == Certificate::proof && every > 1)
-    internal::cover_sweep(problem, sweep.states, temperatures.size());
+    internal::cover_sweep(problem, sweep.states, temperatures.size(), sweep.cancelled);
   return sweep;
 }
 

@@ -100,6 +100,7 @@ void DesignProblem::fill(const Steel& steel, std::size_t k, DesignValues& values
   for (const DesignElement& e : elements_) symbols.push_back(e.symbol);
   // The temperature comes first.
   const auto slopes = slopes_of_soak(problem, result, state, {symbols, {}, false});
+  values.usable = values.usable && slopes.size() == size() + 1;
   for (std::size_t j = 0; j < targets_.size(); ++j) {
     if (state_of_[j] != k) continue;
     const DesignTarget& target = targets_[j];

@@ -16,7 +16,7 @@ namespace gibbsteel::internal {
 /// the certificate `proof`, concavity is shown and the gap is 5 J/mol of atoms or less;
 /// else leaves it as it is.
 /// @return true when covered
-bool cover(const PhaseSystem& system, const State& before, const State& after,
+bool cover(const SoakProblem& problem, const State& before, const State& after,
            State& between);
 
 /// True for the soaks of a sweep that are proven themselves.
@@ -26,8 +26,9 @@ inline bool is_anchor(std::size_t i, std::size_t count, std::size_t every) {
 
 /// Covers what lies between the anchors of a sweep, and proves one by one what cannot
 /// be covered.
-/// @param asked  number of temperatures asked for; the states may be fewer (cancelled)
+/// @param asked      number of temperatures asked for; the states may be fewer
+/// @param cancelled  the caller stopped the sweep: nothing is proven any more
 void cover_sweep(const SoakProblem& problem, std::vector<State>& states,
-                 std::size_t asked);
+                 std::size_t asked, bool cancelled);
 
 }  // namespace gibbsteel::internal

@@ -133,7 +133,7 @@ bool Search::prove() {
     proof_.progress = "not proven: the chemical potentials have no bound";
     return true;
   }
-  proof_ = prove_plane(generation_, sets_, absent_, mu_, options_);
+  proof_ = prove_plane(generation_, mu_, options_);
   return proof_.violations.empty();
 }
 

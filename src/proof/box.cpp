@@ -17,8 +17,9 @@ bool narrow_sublattice(std::span<Interval> y) {
   if (sum.lo > 1.0 + slack || sum.hi < 1.0 - slack) return false;
   for (Interval& v : y) {
     // 1 minus what the others have at least, or at most; sums err by less than slack.
-    v.lo = std::max(v.lo, 1.0 - (sum.hi - v.hi) - 2.0 * slack);
-    v.hi = std::min(v.hi, 1.0 - (sum.lo - v.lo) + 2.0 * slack);
+    const Interval before = v;
+    v.lo = std::max(v.lo, 1.0 - (sum.hi - before.hi) - 2.0 * slack);
+    v.hi = std::min(v.hi, 1.0 - (sum.lo - before.lo) + 2.0 * slack);
     v.hi = std::max(v.hi, kFloor);
     if (v.lo > v.hi) return false;
   }
@@ -107,9 +108,10 @@ void thin_box(const CompiledPhase& phase, std::span<const double> y, Box& thin) 
     double sum = 0.0;
     for (std::size_t i = from; i < to; ++i) sum += y[i];
     const double halves = 4.0 * static_cast<double>(to - from);
-    for (std::size_t i = from; i < to; ++i)
-      thin[i] = {std::max(kFloor, rounding::down(y[i] / sum, halves)),
-                 rounding::up(y[i] / sum, halves)};
+    for (std::size_t i = from; i < to; ++i) {
+      thin[i].lo = std::max(kFloor, rounding::down(y[i] / sum, halves));
+      thin[i].hi = std::max(thin[i].lo, rounding::up(y[i] / sum, halves));
+    }
   }
 }
 

@@ -12,27 +12,21 @@ double sum_of_widths(const Box& box) {
   return sum;
 }
 
-bool holds(const Box& box, const std::vector<double>& y) {
-  for (std::size_t i = 0; i < y.size(); ++i)
-    if (y[i] < box[i].lo || y[i] > box[i].hi) return false;
-  return true;
-}
-
 }  // namespace
 
-BoxBound::BoxBound(const Candidate& candidate, std::vector<Interval> weights,
-                   std::vector<std::vector<double>> minima)
-    : energy_(candidate),
-      weights_(std::move(weights)),
-      minima_(std::move(minima)),
-      slope_(candidate.size()) {}
+BoxBound::BoxBound(const Candidate& candidate, std::vector<Interval> weights)
+    : energy_(candidate), weights_(std::move(weights)), slope_(candidate.size()) {}
 
 /// Everything that is needed about the box and its centre.
 void BoxBound::look(const Box& box) {
   centre_of(energy_.phase(), box, centre_);
-  energy_.over(box, enclosure_);
+  // The centre may lie a few units in the last place outside: what is said about the
+  // segments from it has to hold there too.
+  wide_ = box;
+  for (std::size_t i = 0; i < box.size(); ++i) wide_[i] = hull(box[i], centre_[i]);
+  energy_.over(wide_, enclosure_);
   energy_.at(centre_, enclosure_.kink, enclosure_);
-  form_.fill(energy_, box, centre_, enclosure_);
+  form_.fill(energy_, wide_, centre_, enclosure_);
 }
 
 /// Range over the box of (dE/dy_i - w_i) - (dE/dy_k - w_k): its value at the centre, a
@@ -105,49 +99,33 @@ bool BoxBound::narrow(Box& box) {
   return narrow_to_sums(phase, box);
 }
 
-/// Tangent of D at a point, at its least over the box.
-double BoxBound::tangent_bound(const Box& box, const Box& point, const Enclosure& at,
-                               const Interval& energy) {
+/// Tangent of D at the centre, at its least over the box.
+double BoxBound::tangent_bound(const Box& box) {
   const CompiledPhase& phase = energy_.phase();
   double spread = 0.0;
   for (std::size_t i = 0; i < phase.size(); ++i) {
-    const Interval slope = at.gradient[i] - weights_[i] +
-                           phase.sites[i] * exactly(energy_.rt()) * log(point[i]);
+    const Interval slope = enclosure_.gradient[i] - weights_[i] +
+                           phase.sites[i] * exactly(energy_.rt()) * log(centre_[i]);
     slope_[i] = 0.5 * (slope.lo + slope.hi);
-    const double move = std::max(box[i].hi - point[i].lo, point[i].hi - box[i].lo);
+    const double move = std::max(box[i].hi - centre_[i].lo, centre_[i].hi - box[i].lo);
     spread += std::max(slope.hi - slope_[i], slope_[i] - slope.lo) * move;
   }
   spread = rounding::up(spread, 3.0 * static_cast<double>(phase.size()));
-  const double linear = least_linear(phase, box, point, slope_);
-  return rounding::down(rounding::down(energy.lo + linear) - spread);
+  const double linear = least_linear(phase, box, centre_, slope_);
+  return rounding::down(rounding::down(centre_energy_.lo + linear) - spread);
 }
 
 double BoxBound::lower_bound(const Box& box) {
   double below = 0.0;
   for (std::size_t i = 0; i < form_.n; ++i)
-    below = rounding::up(below + form_.deficit(i));
-  convex_ = below == 0.0 && !enclosure_.kink;
-  double bound = tangent_bound(box, centre_, enclosure_, centre_energy_);
+    if (const double deficit = form_.deficit(i); deficit > 0.0)
+      below = rounding::up(below + deficit);
+  double bound = tangent_bound(box);
   if (enclosure_.kink) bound = rounding::down(bound + enclosure_.kink_value.lo);
   return rounding::down(bound - 0.5 * below);
 }
 
-/// D is convex over the box and a minimum of it is known there: no slope to lose by.
-bool BoxBound::above_by_known_minimum(const Box& box) {
-  if (!convex_) return false;
-  for (const auto& y : minima_) {
-    if (!holds(box, y)) continue;
-    thin_box(energy_.phase(), y, other_);
-    energy_.at(other_, false, other_enclosure_);
-    const Interval d = plane_distance(energy_.phase(), energy_.rt(), other_,
-                                      other_enclosure_.value, weights_);
-    if (tangent_bound(box, other_, other_enclosure_, d) >= 0.0) return true;
-  }
-  return false;
-}
-
-/// Along the constituent that spoils the bound most; where the form is convex, along
-/// the one over which the tangent falls most.
+/// Along the constituent that spoils the bound most.
 void BoxBound::choose_split(const Box& box) {
   double worst = -1.0;
   split_ = 0;
@@ -184,7 +162,7 @@ BoxBound::Verdict BoxBound::examine(Box& box) {
   if (enclosure_.kink)
     centre_energy_ = plane_distance(energy_.phase(), energy_.rt(), centre_,
                                     enclosure_.value, weights_);
-  if (lower_bound(box) >= 0.0 || above_by_known_minimum(box)) return Verdict::above;
+  if (lower_bound(box) >= 0.0) return Verdict::above;
   choose_split(box);
   return Verdict::undecided;
 }

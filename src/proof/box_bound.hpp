@@ -9,9 +9,8 @@ namespace gibbsteel::internal {
 /// D(y) = E(y) + R T sum a_i y_i ln y_i - w . y of one phase.
 class BoxBound {
  public:
-  /// @param weights  w_i; @param minima  known local minima of D
-  BoxBound(const Candidate& candidate, std::vector<Interval> weights,
-           std::vector<std::vector<double>> minima);
+  /// @param weights  w_i
+  BoxBound(const Candidate& candidate, std::vector<Interval> weights);
 
   enum class Verdict {
     excluded,   ///< no stationary point of D lies in the box
@@ -32,20 +31,17 @@ class BoxBound {
   bool narrow_sublattice(std::size_t from, std::size_t to, Box& box);
   Interval slope_difference(std::size_t i, std::size_t k, const Box& box);
   double lower_bound(const Box& box);
-  double tangent_bound(const Box& box, const Box& point, const Enclosure& at,
-                       const Interval& energy);
-  bool above_by_known_minimum(const Box& box);
+  double tangent_bound(const Box& box);
   void choose_split(const Box& box);
 
   EnergyEnclosure energy_;
   std::vector<Interval> weights_;
-  std::vector<std::vector<double>> minima_;
-  Box centre_, other_;
+  Box centre_;
+  Box wide_;  ///< the box with its centre
   Interval centre_energy_;
-  Enclosure enclosure_, other_enclosure_;
+  Enclosure enclosure_;
   QuadraticForm form_;
   std::vector<double> slope_;
-  bool convex_ = false;
   std::size_t split_ = 0;
 };
 

@@ -8,17 +8,6 @@
 namespace gibbsteel::internal {
 namespace {
 
-std::vector<std::vector<double>> minima_of(std::size_t phase,
-                                           const std::vector<PhaseSet>& sets,
-                                           const std::vector<AbsentMinimum>& absent) {
-  std::vector<std::vector<double>> minima;
-  for (const PhaseSet& set : sets)
-    if (set.phase == phase) minima.push_back(set.y);
-  for (const AbsentMinimum& m : absent)
-    if (m.phase == phase) minima.push_back(m.y);
-  return minima;
-}
-
 std::string stopped(const std::string& phase, const PhaseProof& proof) {
   const char* budget =
       proof.outcome == PhaseProof::Outcome::out_of_time ? "time" : "box";
@@ -29,9 +18,8 @@ std::string stopped(const std::string& phase, const PhaseProof& proof) {
 
 }  // namespace
 
-PlaneProof prove_plane(ColumnGeneration& generation, const std::vector<PhaseSet>& sets,
-                       const std::vector<AbsentMinimum>& absent,
-                       std::span<const double> mu, const SolveOptions& options) {
+PlaneProof prove_plane(ColumnGeneration& generation, std::span<const double> mu,
+                       const SolveOptions& options) {
   using Clock = std::chrono::steady_clock;
   const auto begin = Clock::now();
   Conditions& conditions = generation.conditions();
@@ -41,8 +29,7 @@ PlaneProof prove_plane(ColumnGeneration& generation, const std::vector<PhaseSet>
     const std::chrono::duration<double> used = Clock::now() - begin;
     const ProofLimits limits{options.proof_gap, options.proof_boxes,
                              options.proof_seconds - used.count()};
-    const PhaseProof proof =
-        prove_phase(candidate, mu, minima_of(f, sets, absent), limits);
+    const PhaseProof proof = prove_phase(candidate, mu, limits);
     result.boxes += proof.boxes;
     if (proof.outcome == PhaseProof::Outcome::violated) {
       AbsentMinimum m{f, proof.y, proof.d, true};

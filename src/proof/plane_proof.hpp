@@ -16,10 +16,8 @@ struct PlaneProof {
   std::vector<AbsentMinimum> violations;
 };
 
-/// @param absent  minima known from the test of tier 1
 /// Uses proof_gap, proof_boxes (per phase) and proof_seconds (in all) of the options.
-PlaneProof prove_plane(ColumnGeneration& generation, const std::vector<PhaseSet>& sets,
-                       const std::vector<AbsentMinimum>& absent,
-                       std::span<const double> mu, const SolveOptions& options);
+PlaneProof prove_plane(ColumnGeneration& generation, std::span<const double> mu,
+                       const SolveOptions& options);
 
 }  // namespace gibbsteel::internal

@@ -29,12 +29,11 @@ void cut_in_two(Box box, std::size_t i, std::vector<Box>& open) {
 }  // namespace
 
 PhaseProof prove_phase(const Candidate& candidate, std::span<const double> mu,
-                       std::vector<std::vector<double>> minima,
                        const ProofLimits& limits) {
   using Verdict = BoxBound::Verdict;
   using Clock = std::chrono::steady_clock;
   const CompiledPhase& phase = *candidate.phase;
-  BoxBound bound(candidate, lowered_weights(phase, mu, limits.gap), std::move(minima));
+  BoxBound bound(candidate, lowered_weights(phase, mu, limits.gap));
   std::vector<Box> open{whole_box(phase)};
   const auto begin = Clock::now();
   PhaseProof proof;

@@ -22,10 +22,8 @@ struct PhaseProof {
   double d = 0.0;         ///< there, upper bound of D + gap x atoms, per formula unit
 };
 
-/// @param mu      chemical potentials [J/mol], as the elements of the candidate
-/// @param minima  known local minima of D of this phase (may be empty)
+/// @param mu  chemical potentials [J/mol], as the elements of the candidate
 PhaseProof prove_phase(const Candidate& candidate, std::span<const double> mu,
-                       std::vector<std::vector<double>> minima,
                        const ProofLimits& limits);
 
 }  // namespace gibbsteel::internal
