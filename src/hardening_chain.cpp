@@ -174,7 +174,10 @@ HardnessPair hardness(const HardeningBasis& basis, const HardeningChoice& choice
   const Along mixed = share * quenched + kFerriteHardness * (1.0 - share);
   const Along counted =
       basis.carbide.value < kMostCarbide ? basis.carbide : Along{kMostCarbide, 0.0};
-  const Along offset = choice.hardness_offset * share;
+  // The offset belongs to martensite: it fades where less than half transforms.
+  const Along transformed = 1.0 - retained;
+  const Along fading = transformed.value < 0.5 ? 2.0 * transformed : Along{1.0, 0.0};
+  const Along offset = choice.hardness_offset * (share * fading);
   return {mixed + offset,
           (1.0 - counted) * mixed + counted * basis.carbide_hardness + offset};
 }

@@ -25,10 +25,12 @@ struct HardeningFamily {
   double transformation_rate = 0.0;  ///< in Eq. (H13) [1/C]
   double retained_error = 0.0;       ///< standard deviation of the fraction
   int retained_records = 0;          ///< number of records behind the rate
-  double hardness_offset = 0.0;      ///< added to the as-quenched hardness [HV]
-  double hardness_error = 0.0;       ///< standard deviation [HV]
-  int hardness_records = 0;          ///< number of records behind the offset
-  std::string fitted;                ///< which records
+  /// Added to the as-quenched hardness [HV]; fades to 0 where less than half of the
+  /// matrix transforms.
+  double hardness_offset = 0.0;
+  double hardness_error = 0.0;  ///< standard deviation [HV]
+  int hardness_records = 0;     ///< number of records behind the offset
+  std::string fitted;           ///< which records
   bool operator==(const HardeningFamily&) const = default;
 };
 

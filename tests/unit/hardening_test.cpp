@@ -374,3 +374,15 @@ TEST_CASE("slopes of quantities agree with central differences of the state") {
         }
   }
 }
+
+TEST_CASE("a steel that stays austenite is as soft as austenite") {
+  const Steel steel({{"C", 0.55}, {"Cr", 4.5}, {"Mo", 2.75}, {"W", 2.0}, {"V", 1.0}});
+  HardeningOptions options;
+  options.coldest = Temperature::celsius(500.0);
+  const auto result = hardening(steel.soak(Temperature::celsius(1120.0)), options);
+  CHECK(result.retained_austenite_of_matrix.value == doctest::Approx(100.0));
+  // 200 to 300 HV (common practice, no source), and a
+  // little for the carbide.
+  CHECK(result.hardness_hv.value > 200.0);
+  CHECK(result.hardness_hv.value < 300.0);
+}
