@@ -5,6 +5,15 @@ import gibbsteel as gs
 from high_speed_m2 import STEEL as M2
 from matrix_type_variant import HEAT_7
 
+# No grade has these limits: what the shop would order heat 7 to, invented.
+HEAT_7_LIMITS = {
+    "C": (0.52, 0.58),
+    "Cr": (4.3, 4.7),
+    "Mo": (2.6, 2.9),
+    "W": (1.85, 2.15),
+    "V": (0.9, 1.1),
+}
+WATCHED = (("C in the matrix", "wt%", 2), ("carbide", "vol%", 1))
 KINDS = ("M3C", "M7C3", "M23C6", "M6C", "MC")
 
 
@@ -23,6 +32,23 @@ def half_percent(steel: gs.Steel) -> None:
         print(search)
 
 
+def heat_7_band() -> None:
+    """Band of the matrix-type steel; that of M2 is in examples/grade_limits.py."""
+    band = HEAT_7.tolerance_band(
+        celsius=1120, ranges=HEAT_7_LIMITS, furnace_celsius=5, samples=64
+    )
+    if not band.usable or band.unusable:
+        raise SystemExit(str(band))
+    print("punch heat 7 at 1120 C +- 5 C, invented limits (no grade has them):")
+    for name, unit, digits in WATCHED:
+        low, _, high = band[name].sampled.percentiles
+        worst = (band[name].lowest_corner.value, band[name].highest_corner.value)
+        print(
+            f"  {name}: nine heats in ten {low:.{digits}f} to {high:.{digits}f} {unit}, "
+            f"worst found {worst[0]:.{digits}f} to {worst[1]:.{digits}f}"
+        )
+
+
 def main() -> None:
     for steel in (M2, HEAT_7):
         dissolution(steel)
@@ -31,7 +57,9 @@ def main() -> None:
     print()
     others = list(range(1000, 1200, 25))
     print(M2.twin_study(celsius=1200, others_celsius=others))
+    heat_7_band()
     print("What heats within the limits of M2 do at 1200 C: examples/grade_limits.py")
+    page.warnings(s.soak(celsius=c) for s in (M2, HEAT_7) for c in (1200, 1250))
     print(page.CAUTION)
 
 
