@@ -44,8 +44,8 @@ def heat_7_band() -> None:
         low, _, high = band[name].sampled.percentiles
         worst = (band[name].lowest_corner.value, band[name].highest_corner.value)
         print(
-            f"  {name}: nine heats in ten {low:.{digits}f} to {high:.{digits}f} {unit}, "
-            f"worst found {worst[0]:.{digits}f} to {worst[1]:.{digits}f}"
+            f"  {name}: nine heats in ten {low:.{digits}f} to {high:.{digits}f} "
+            f"{unit}, worst found {worst[0]:.{digits}f} to {worst[1]:.{digits}f}"
         )
 
 
