@@ -347,7 +347,7 @@ class SolveReport(_Compiled):
         """One or two words, such as ``"converged"`` or ``"iteration limit"``."""
     @property
     def certificate(self) -> str:
-        """``"proof"``, ``"covered"``, ``"many starts"`` or ``"none"``."""
+        """``"proof"``, ``"covered"``, ``"many starts"``, ``"followed"``, ``"none"``."""
     @property
     def usable(self) -> bool:
         """True when every number may be used."""
