@@ -27,7 +27,7 @@ class Polynomial:
     def __init__(self, coefficients, products, size):
         self.size = size
         self._coefficients = np.array(coefficients, dtype=float)
-        self._depth = max((len(forms) for forms in products), default=0)
+        self._depth = max((len(forms) for forms in products), default=1)
         shape = (self._depth, len(products))
         self._slopes, self._constants = np.zeros((size, *shape)), np.ones(shape)
         for t, forms in enumerate(products):

@@ -1,0 +1,117 @@
+"""The witness: the lowest Gibbs energy by linear program, local descents and polishing."""
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from .columns import Column, ColumnPool
+from .parameter_file import mole_fractions
+from .phase_energy import PhaseEnergy
+from .polish import merged, polished
+from .samples import overall_in, sample
+from .tangent_plane import descend
+
+MOST_ROUNDS = 60
+STABLE = 1e-5  # J/mol of atoms: a phase less than this below the plane counts as on it
+FIRST_POLISH = 3  # round
+MOST_EXCHANGES = 15
+STARTS = 2, 0.3  # descents per phase in a round, and how far apart they begin
+LAST_STARTS = 6, 0.15  # the same before the witness stops
+
+
+@dataclass
+class Witness:
+    """What the witness found; amounts in percent of the atoms."""
+
+    gibbs_energy: float  # J/mol of atoms, of a mixture with the overall composition
+    gap: float  # J/mol of atoms: how far the dual bound of its own search lies below
+    polished: bool
+    rounds: int
+    phases: list  # PhaseEnergy of every phase that the elements can form
+    columns: list
+    percents: np.ndarray
+    potentials: np.ndarray
+
+
+def _pool(phases, elements, x):
+    random, pool = np.random.default_rng(3), ColumnPool(phases, x)
+    for k, phase in enumerate(phases):
+        pool.add(k, sample(phase, elements, x, random))
+        if phase.name == "ferrite":
+            pool.add(k, overall_in(phase, elements, x)[None, :])
+    return pool
+
+
+def _descents(pool, potentials, starts, apart):
+    """Adds the local minima of D near the nearest columns; (D, column), lowest first."""
+    found = []
+    for k, phase in enumerate(pool.phases):
+        begun = pool.lowest(k, potentials, starts, apart)
+        minima = [descend(phase, potentials, y) for y in begun]
+        pool.add(k, np.array([y for y, _ in minima]))
+        found += [(d, Column(k, y)) for y, d in minima]
+    return sorted(found, key=lambda pair: pair[0])
+
+
+def _exchanged(pool, mixture):
+    """Polishes, then takes in what lies below the plane as long as that lowers G.
+
+    Returns the mixture, or None, and the lowest D of all descents at its potentials.
+    """
+    exact, lowest = polished(merged(mixture, pool.phases), pool.phases, pool.x), 0.0
+    for _ in range(MOST_EXCHANGES if exact else 0):
+        for starts, apart in (STARTS, LAST_STARTS):
+            lowest, column = _descents(pool, exact.potentials, starts, apart)[0]
+            if lowest < -STABLE:
+                break
+        else:
+            return exact, lowest
+        columns, amounts = [*exact.columns, column], np.append(exact.amounts, 1e-3)
+        wider = replace(exact, columns=columns, amounts=amounts)
+        better = polished(wider, pool.phases, pool.x)
+        if not better or better.gibbs_energy >= exact.gibbs_energy:
+            break
+        exact = better
+    return exact, lowest
+
+
+def _search(pool):
+    """(mixture, lowest D at its potentials, polished or not, rounds)"""
+    for rounds in range(1, MOST_ROUNDS + 1):
+        mixture = pool.mixture()
+        found = _descents(pool, mixture.potentials, *STARTS)
+        if rounds < FIRST_POLISH:
+            continue
+        exact, lowest = _exchanged(pool, mixture)
+        if exact and lowest >= -STABLE:
+            return exact, lowest, True, rounds
+        for column in exact.columns if exact else ():
+            pool.add(column.phase, column.y[None, :])
+    if exact and exact.gibbs_energy <= mixture.gibbs_energy:
+        return exact, lowest, True, rounds
+    return mixture, min(found[0][0], 0.0), False, rounds
+
+
+def solve(file, weight_percent, celsius):
+    """The equilibrium of all phases of the file but graphite."""
+    elements = list(weight_percent)
+    x = np.array(list(mole_fractions(file, weight_percent).values()))
+    kelvin = celsius + 273.15
+    names = [name for name in file["phases"] if name != "graphite"]
+    phases = [PhaseEnergy(file, name, elements, kelvin) for name in names]
+    phases = [phase for phase in phases if phase.reachable]
+    pool = _pool(phases, elements, x)
+    best, lowest, exact, rounds = _search(pool)
+    gap = best.gibbs_energy - (x @ best.potentials + lowest)
+    atoms = [c.y @ phases[c.phase].atoms for c in best.columns]
+    percents = 100.0 * best.amounts * np.array(atoms)
+    return Witness(
+        best.gibbs_energy,
+        gap,
+        exact,
+        rounds,
+        phases,
+        best.columns,
+        percents,
+        best.potentials,
+    )

@@ -1,0 +1,47 @@
+"""Local minima of a phase's distance D to the plane of the chemical potentials, Eq. (E2).
+
+D is per mole of atoms. The variables are the square roots of the site fractions, up to a
+factor on each sublattice: in them the ideal part of the energy is equally curved
+everywhere, and no bounds are needed.
+"""
+
+import numpy as np
+from scipy.optimize import minimize
+
+LEAST_FRACTION = 1e-14  # where a start is pure: its logarithm must exist
+
+
+def distance(phase, potentials, y):
+    """D [J/mol of atoms]"""
+    tangent = phase.value(y) - y @ (phase.element_matrix @ potentials)
+    return tangent / (y @ phase.atoms)
+
+
+def _fractions(phase, roots):
+    y, sums = roots * roots + 1e-300, np.empty(phase.size)
+    for part in phase.sublattices:
+        sums[part] = y[part].sum()
+    return y / sums, sums
+
+
+def descend(phase, potentials, start):
+    """(y, D) of the local minimum that the descent from `start` ends in."""
+    plane = phase.element_matrix @ potentials
+
+    def value_and_gradient(roots):
+        y, sums = _fractions(phase, roots)
+        atoms = y @ phase.atoms
+        d = (phase.value(y) - y @ plane) / atoms
+        slope = (phase.gradient(y) - plane - d * phase.atoms) / atoms
+        for part in phase.sublattices:
+            slope[part] -= y[part] @ slope[part]
+        return d / phase.rt, 2.0 * roots * slope / sums / phase.rt
+
+    result = minimize(
+        value_and_gradient,
+        np.sqrt(np.maximum(start, LEAST_FRACTION)),
+        jac=True,
+        method="L-BFGS-B",
+        options={"gtol": 1e-6, "ftol": 1e-14, "maxcor": 20, "maxiter": 300},
+    )
+    return _fractions(phase, result.x)[0], result.fun * phase.rt
