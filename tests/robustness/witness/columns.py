@@ -10,6 +10,10 @@ from scipy.optimize import linprog
 # still begins there, and what it finds comes in.
 MOST_CONTENT = 1e6
 ENERGY_SCALE = 1e4  # J/mol, so that costs are of order one
+TOLERANCES = {
+    "primal_feasibility_tolerance": 1e-9,
+    "dual_feasibility_tolerance": 1e-9,
+}
 
 
 @dataclass
@@ -64,6 +68,7 @@ class ColumnPool:
             A_eq=contents[wanted].T,
             b_eq=np.ones(len(self.x)),
             method="highs",
+            options=TOLERANCES,
         )
         if solution.status != 0:
             raise RuntimeError(f"linear program: {solution.message}")

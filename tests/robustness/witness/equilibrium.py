@@ -7,12 +7,13 @@ import numpy as np
 from .columns import Column, ColumnPool
 from .parameter_file import mole_fractions
 from .phase_energy import PhaseEnergy
-from .polish import merged, polished
-from .samples import overall_in, sample
+from .polish import fitted_potentials, merged, polished
+from .samples import neighbours, overall_in, sample
 from .tangent_plane import descend
 
 MOST_ROUNDS = 60
 STABLE = 1e-5  # J/mol of atoms: a phase less than this below the plane counts as on it
+TRACE = 1e-5  # mole fraction
 FIRST_POLISH = 3  # round
 MOST_EXCHANGES = 15
 STARTS = 2, 0.3  # descents per phase in a round, and how far apart they begin
@@ -58,7 +59,7 @@ def _exchanged(pool, mixture):
 
     Returns the mixture, or None, and the lowest D of all descents at its potentials.
     """
-    exact, lowest = polished(merged(mixture, pool.phases), pool.phases, pool.x), 0.0
+    exact, lowest = polished(mixture, pool.phases, pool.x), 0.0
     for _ in range(MOST_EXCHANGES if exact else 0):
         for starts, apart in (STARTS, LAST_STARTS):
             lowest, column = _descents(pool, exact.potentials, starts, apart)[0]
@@ -75,21 +76,36 @@ def _exchanged(pool, mixture):
     return exact, lowest
 
 
+def _add_around(pool, mixture):
+    """Lets the linear program move the compositions of a mixture a little."""
+    for column in mixture.columns:
+        pool.add(column.phase, neighbours(pool.phases[column.phase], column.y))
+
+
+def _trusted_potentials(pool, mixture):
+    """Those of the linear program; of traces, of which it knows little, fitted ones."""
+    fitted = fitted_potentials(mixture, pool.phases, pool.x)
+    return np.where(pool.x < TRACE, fitted, mixture.potentials)
+
+
 def _search(pool):
     """(mixture, lowest D at its potentials, polished or not, rounds)"""
     for rounds in range(1, MOST_ROUNDS + 1):
-        mixture = pool.mixture()
-        found = _descents(pool, mixture.potentials, *STARTS)
+        mixture = merged(pool.mixture(), pool.phases)
+        potentials = _trusted_potentials(pool, mixture)
+        found = _descents(pool, potentials, *STARTS)
+        _add_around(pool, mixture)
         if rounds < FIRST_POLISH:
             continue
         exact, lowest = _exchanged(pool, mixture)
         if exact and lowest >= -STABLE:
             return exact, lowest, True, rounds
-        for column in exact.columns if exact else ():
-            pool.add(column.phase, column.y[None, :])
+        if exact:
+            _add_around(pool, exact)
     if exact and exact.gibbs_energy <= mixture.gibbs_energy:
         return exact, lowest, True, rounds
-    return mixture, min(found[0][0], 0.0), False, rounds
+    best = replace(mixture, potentials=potentials)
+    return best, min(found[0][0], 0.0), False, rounds
 
 
 def solve(file, weight_percent, celsius):

@@ -108,6 +108,13 @@ class EquilibriumEquations:
         return result
 
 
+def fitted_potentials(mixture, phases, x):
+    """Chemical potentials [J/mol] that fit the phases of a mixture best."""
+    chosen = [phases[column.phase] for column in mixture.columns]
+    equations = EquilibriumEquations(chosen, x)
+    return equations.start(mixture)[equations.potentials] * equations.rt
+
+
 def merged(mixture, phases):
     """The mixture with columns of one phase united where mixing them lowers G."""
     groups = []

@@ -6,6 +6,7 @@ import numpy as np
 
 POINTS = 120  # of each of the random kinds
 SOFTENING = (1e-6, 1e-2)  # what an end member gives away to the other constituents
+STEPS = (2.0, 1.1, 1.02)  # factors between neighbours
 
 
 def end_members(phase, softening):
@@ -66,3 +67,18 @@ def sample(phase, elements, x, random):
     if phase.size > len(phase.sublattices):
         kinds += [dirichlet(phase, random), around_overall(phase, elements, x, random)]
     return np.concatenate(kinds)
+
+
+def neighbours(phase, y):
+    """The point, and one site fraction at a time a little larger or smaller."""
+    points = [y]
+    for part in phase.sublattices:
+        if part.stop - part.start == 1:
+            continue
+        for i in range(part.start, part.stop):
+            for factor in (*STEPS, *(1.0 / step for step in STEPS)):
+                point = y.copy()
+                point[i] *= factor
+                point[part] /= point[part].sum()
+                points.append(point)
+    return np.array(points)
