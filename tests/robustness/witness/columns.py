@@ -5,15 +5,12 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.optimize import linprog
 
-# A column with more of an element than this many times the overall content is left out of
+# A column with more of an element than so many times the overall content is left out of
 # the linear program, which would lose its digits; the search along the tangent plane
-# still begins there, and what it finds comes in.
-MOST_CONTENT = 1e6
+# still begins there, and the polishing takes in what it finds. Where the solver gives up,
+# the next pair is tried.
+CONTENTS_AND_TOLERANCES = ((1e6, 1e-9), (1e5, 1e-8), (1e4, 1e-7), (1e3, 1e-7))
 ENERGY_SCALE = 1e4  # J/mol, so that costs are of order one
-TOLERANCES = {
-    "primal_feasibility_tolerance": 1e-9,
-    "dual_feasibility_tolerance": 1e-9,
-}
 
 
 @dataclass
@@ -58,19 +55,29 @@ class ColumnPool:
             stored = getattr(self, name)
             stored[phase] = np.concatenate([stored[phase], new])
 
-    def mixture(self):
-        """Cheapest mixture of columns with the overall composition, Eq. (L1)."""
+    def _program(self, most_content, tolerance):
+        """Columns that may be used, and what the solver returns for them."""
         contents = np.concatenate(self._contents) / self.x
-        wanted = np.flatnonzero(contents.max(axis=1) <= MOST_CONTENT)
-        energies = np.concatenate(self._energies)[wanted]
+        wanted = np.flatnonzero(contents.max(axis=1) <= most_content)
         solution = linprog(
-            energies / ENERGY_SCALE,
+            np.concatenate(self._energies)[wanted] / ENERGY_SCALE,
             A_eq=contents[wanted].T,
             b_eq=np.ones(len(self.x)),
             method="highs",
-            options=TOLERANCES,
+            options={
+                "primal_feasibility_tolerance": tolerance,
+                "dual_feasibility_tolerance": tolerance,
+            },
         )
-        if solution.status != 0:
+        return wanted, solution
+
+    def mixture(self):
+        """Cheapest mixture of columns with the overall composition, Eq. (L1)."""
+        for most_content, tolerance in CONTENTS_AND_TOLERANCES:
+            wanted, solution = self._program(most_content, tolerance)
+            if solution.status == 0:
+                break
+        else:
             raise RuntimeError(f"linear program: {solution.message}")
         used = np.flatnonzero(solution.x > 0.0)
         columns = [self._column(k) for k in wanted[used]]

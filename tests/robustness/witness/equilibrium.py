@@ -14,7 +14,7 @@ from .tangent_plane import descend
 MOST_ROUNDS = 60
 STABLE = 1e-5  # J/mol of atoms: a phase less than this below the plane counts as on it
 TRACE = 1e-5  # mole fraction
-FIRST_POLISH = 3  # round
+FIRST_POLISH = 2  # round
 MOST_EXCHANGES = 15
 STARTS = 2, 0.3  # descents per phase in a round, and how far apart they begin
 LAST_STARTS = 6, 0.15  # the same before the witness stops

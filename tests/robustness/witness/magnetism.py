@@ -36,26 +36,26 @@ class Magnetism:
         slope = np.where(raw.real < 0.0, -1.0 / self._divisor, 1.0)
         return raw * slope, slope
 
-    def _parts(self, y):
-        curie, curie_slope = self._effective(self._curie.value(y))
-        moment, moment_slope = self._effective(self._moment.value(y))
+    def _parts(self, raw_curie, raw_moment):
+        curie, curie_slope = self._effective(raw_curie)
+        moment, moment_slope = self._effective(raw_moment)
         none = curie.real < 1e-3  # no order: the limit of the series is 0
         curie = np.where(none, 1e-3, curie)
         g, dg = series(self._kelvin / curie, self._p)
-        rt = GAS_CONSTANT * self._kelvin
-        value = rt * np.log(1.0 + moment) * g
-        by_curie = -rt * np.log(1.0 + moment) * dg * self._kelvin / curie**2
+        rt, log = GAS_CONSTANT * self._kelvin, np.log(1.0 + moment)
+        by_curie = -rt * log * dg * self._kelvin / curie**2
         by_moment = rt * g / (1.0 + moment)
-        slopes = by_curie * curie_slope, by_moment * moment_slope
-        return [np.where(none, 0.0, part) for part in (value, *slopes)]
+        parts = rt * log * g, by_curie * curie_slope, by_moment * moment_slope
+        return [np.where(none, 0.0, part) for part in parts]
 
     def value(self, y):
         """[J/mol of formula units]"""
-        return self._parts(y)[0]
+        return self._parts(self._curie.value(y), self._moment.value(y))[0]
 
-    def gradient(self, y):
-        """Shape of y."""
-        _, by_curie, by_moment = self._parts(y)
-        return by_curie[..., None] * self._curie.gradient(y) + by_moment[
-            ..., None
-        ] * self._moment.gradient(y)
+    def value_and_gradient(self, y):
+        """The gradient has the shape of y."""
+        curie, curie_gradient = self._curie.value_and_gradient(y)
+        moment, moment_gradient = self._moment.value_and_gradient(y)
+        value, by_curie, by_moment = self._parts(curie, moment)
+        gradient = by_curie[..., None] * curie_gradient
+        return value, gradient + by_moment[..., None] * moment_gradient

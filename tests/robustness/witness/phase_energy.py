@@ -68,10 +68,23 @@ class PhaseEnergy:
         total = self._energy.value(y) + self.rt * (y * np.log(safe)) @ self.sites
         return total + (self._magnetism.value(y) if self._magnetism else 0.0)
 
+    def value_and_gradient(self, y):
+        """G and dG/dy_i, every site fraction an independent variable.
+
+        y > 0, or complex.
+        """
+        value, gradient = self._energy.value_and_gradient(y)
+        logs = np.log(y)
+        value = value + self.rt * (y * logs) @ self.sites
+        gradient += self.rt * self.sites * (logs + 1.0)
+        if self._magnetism:
+            magnetic, slopes = self._magnetism.value_and_gradient(y)
+            value, gradient = value + magnetic, gradient + slopes
+        return value, gradient
+
     def gradient(self, y):
-        """dG/dy_i, every site fraction an independent variable; y > 0, or complex."""
-        total = self._energy.gradient(y) + self.rt * self.sites * (np.log(y) + 1.0)
-        return total + (self._magnetism.gradient(y) if self._magnetism else 0.0)
+        """The second of `value_and_gradient`."""
+        return self.value_and_gradient(y)[1]
 
     def hessian(self, y):
         """d2G/dy_i dy_j at one point, by complex steps of the gradient: exact."""

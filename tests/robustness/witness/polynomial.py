@@ -44,8 +44,8 @@ class Polynomial:
         """Shape y.shape[:-1]."""
         return self._forms(y).prod(axis=-2) @ self._coefficients
 
-    def gradient(self, y):
-        """Every site fraction an independent variable; shape of y."""
+    def value_and_gradient(self, y):
+        """Every site fraction an independent variable; the gradient has y's shape."""
         forms = self._forms(y)
         others = np.empty_like(forms)  # product of all forms of the term but this one
         below = np.ones_like(forms[..., 0, :])
@@ -57,4 +57,5 @@ class Polynomial:
             others[..., k, :] *= above
             above = above * forms[..., k, :]
         others *= self._coefficients
-        return others.reshape(*y.shape[:-1], -1) @ self._flat_slopes.T
+        value = (others[..., 0, :] * forms[..., 0, :]).sum(axis=-1)
+        return value, others.reshape(*y.shape[:-1], -1) @ self._flat_slopes.T

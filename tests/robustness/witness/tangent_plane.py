@@ -11,12 +11,6 @@ from scipy.optimize import minimize
 LEAST_FRACTION = 1e-14  # where a start is pure: its logarithm must exist
 
 
-def distance(phase, potentials, y):
-    """D [J/mol of atoms]"""
-    tangent = phase.value(y) - y @ (phase.element_matrix @ potentials)
-    return tangent / (y @ phase.atoms)
-
-
 def _fractions(phase, roots):
     y, sums = roots * roots + 1e-300, np.empty(phase.size)
     for part in phase.sublattices:
@@ -31,8 +25,9 @@ def descend(phase, potentials, start):
     def value_and_gradient(roots):
         y, sums = _fractions(phase, roots)
         atoms = y @ phase.atoms
-        d = (phase.value(y) - y @ plane) / atoms
-        slope = (phase.gradient(y) - plane - d * phase.atoms) / atoms
+        value, slope = phase.value_and_gradient(y)
+        d = (value - y @ plane) / atoms
+        slope = (slope - plane - d * phase.atoms) / atoms
         for part in phase.sublattices:
             slope[part] -= y[part] @ slope[part]
         return d / phase.rt, 2.0 * roots * slope / sums / phase.rt
