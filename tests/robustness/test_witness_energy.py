@@ -60,7 +60,7 @@ def test_energy_from_the_file(name):
 
 @pytest.mark.parametrize("name", list(shipped()["phases"]))
 def test_derivatives_of_the_witness(name):
-    """Its gradient against complex steps of its own energy: neither is the library's."""
+    """Its gradient against complex steps of its own energy."""
     random = np.random.default_rng(8)
     elements = ["Fe", *shipped()["validity"]["weight_percent"]]
     phase = PhaseEnergy(shipped(), name, elements, 1273.15)

@@ -5,10 +5,10 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.optimize import linprog
 
-# A column with more of an element than so many times the overall content is left out of
-# the linear program, which would lose its digits; the search along the tangent plane
-# still begins there, and the polishing takes in what it finds. Where the solver gives up,
-# the next pair is tried.
+# A column with more of an element than so many times the overall content is left out
+# of the linear program, which would lose its digits; the search along the tangent plane
+# still begins there, and the polishing takes in what it finds. Where the solver gives
+# up, the next pair is tried.
 CONTENTS_AND_TOLERANCES = ((1e6, 1e-9), (1e5, 1e-8), (1e4, 1e-7), (1e3, 1e-7))
 ENERGY_SCALE = 1e4  # J/mol, so that costs are of order one
 

@@ -10,12 +10,13 @@ from .parameter_file import shipped
 from .random_steels import draw
 
 ENERGY = 1e-3  # J/mol of atoms: most by which either may lie above the other
+POTENTIAL = 1e-2  # J/mol: most by which a chemical potential may differ
 AMOUNT = 1e-3  # percent of the atoms: most by which an amount may differ
 
 
 @dataclass
 class Comparison:
-    """What the two found; energies in J/mol of atoms, amounts in percent of the atoms."""
+    """What the two found: energies in J/mol of atoms, amounts in percent of them."""
 
     case: int
     condition: str
@@ -23,6 +24,8 @@ class Comparison:
     energy_above: float  # of the library above the witness
     gap: float  # how far the witness knows that it may lie too high
     polished: bool
+    rounds: int  # of the witness
+    largest_potential: float  # difference of an element's chemical potential, J/mol
     only_library: dict
     only_witness: dict
     largest_amount: float  # difference of a phase that both have
@@ -39,7 +42,13 @@ class Comparison:
 
     @property
     def same_energy(self):
+        """As it should be."""
         return self.usable and abs(self.energy_above) <= ENERGY
+
+    @property
+    def same_potentials(self):
+        """Of every element, traces too."""
+        return self.largest_potential <= POTENTIAL
 
     @property
     def same_phases(self):
@@ -47,14 +56,20 @@ class Comparison:
         alone = [*self.only_library.values(), *self.only_witness.values()]
         return max([self.largest_amount, *alone]) <= AMOUNT
 
+    @property
+    def same(self):
+        """Nothing to explain."""
+        return self.same_energy and self.same_phases and self.same_potentials
+
     def line(self):
         """One line that says where the two differ."""
         if not self.usable:
             return f"case {self.case}: {self.condition}: flagged by the library"
         text = f"case {self.case}: {self.condition}: library - witness "
         text += f"{self.energy_above:+.1e} J/mol, witness knows {self.gap:.1e}, "
-        text += f"{'polished' if self.polished else 'not polished'}, amounts differ by "
-        text += f"{self.largest_amount:.1e} %"
+        text += f"{'polished' if self.polished else 'not polished'} in {self.rounds} "
+        text += f"rounds, potentials differ by {self.largest_potential:.1e} J/mol, "
+        text += f"amounts by {self.largest_amount:.1e} %"
         for who, alone in (
             ("library", self.only_library),
             ("witness", self.only_witness),
@@ -106,6 +121,11 @@ def compare(case, **soak_options):
         energy_above=state.gibbs_energy - witness.gibbs_energy,
         gap=max(witness.gap, 0.0),
         polished=witness.polished,
+        rounds=witness.rounds,
+        largest_potential=max(
+            abs(state.chemical_potential[e] - mu) if state.usable else float("nan")
+            for e, mu in zip(percent, witness.potentials)
+        ),
         only_library={n: a for n, a in theirs.items() if n not in ours},
         only_witness={n: a for n, a in ours.items() if n not in theirs},
         largest_amount=float(np.max(both, initial=0.0)),
@@ -122,6 +142,9 @@ def summary(comparisons):
         f"of these, same phases and amounts within {AMOUNT:g} %": sum(
             c.same_phases for c in same
         ),
+        f"of these, same potentials within {POTENTIAL:g} J/mol": sum(
+            c.same_potentials for c in same
+        ),
         "library above the witness": sum(c.library_above for c in comparisons),
         "witness stopped short": len(short),
         "flagged by the library": sum(not c.usable for c in comparisons),
@@ -130,10 +153,13 @@ def summary(comparisons):
     if same:
         energy = max(abs(c.energy_above) for c in same)
         amount = max(c.largest_amount for c in same)
-        lines.append(f"largest difference where G is the same: {energy:.1e} J/mol of")
-        lines[-1] += f" atoms, {amount:.1e} percent of the atoms"
+        potential = max(c.largest_potential for c in same)
+        lines += [
+            f"largest differences where G is the same: {energy:.1e} J/mol of atoms, "
+            f"{amount:.1e} % of the atoms, potential {potential:.1e} J/mol"
+        ]
     if short:
         most = max(-c.energy_above for c in short)
         lines.append(f"the witness stopped short by at most {most:.1e} J/mol")
-    lines += [c.line() for c in comparisons if not (c.same_energy and c.same_phases)]
+    lines += [c.line() for c in comparisons if not c.same]
     return "\n".join(lines)

@@ -1,4 +1,4 @@
-"""The witness: the lowest Gibbs energy by linear program, local descents and polishing."""
+"""The lowest Gibbs energy by linear program, local descents and polishing."""
 
 from dataclasses import dataclass, replace
 
@@ -38,13 +38,13 @@ def _pool(phases, elements, x):
     random, pool = np.random.default_rng(3), ColumnPool(phases, x)
     for k, phase in enumerate(phases):
         pool.add(k, sample(phase, elements, x, random))
-        if phase.name == "ferrite":
+        if phase.name == "ferrite":  # so that the first program has a solution
             pool.add(k, overall_in(phase, elements, x)[None, :])
     return pool
 
 
 def _descents(pool, potentials, starts, apart):
-    """Adds the local minima of D near the nearest columns; (D, column), lowest first."""
+    """Adds the minima of D near the nearest columns; (D, column), lowest first."""
     found = []
     for k, phase in enumerate(pool.phases):
         begun = pool.lowest(k, potentials, starts, apart)

@@ -1,8 +1,8 @@
 """Random steels within the validity range of a parameter file.
 
 The same idea as random_steels.hpp beside this folder, other random numbers: 4 to 10
-elements, weight percents uniform within the validity range, one in seven a trace down to
-1e-9 of it.
+elements, weight percents uniform within the validity range, one in seven a trace down
+to 1e-9 of it.
 """
 
 import numpy as np

@@ -1,7 +1,7 @@
-"""Local minima of a phase's distance D to the plane of the chemical potentials, Eq. (E2).
+"""Local minima of a phase's distance D to the plane of the potentials, Eq. (E2).
 
-D is per mole of atoms. The variables are the square roots of the site fractions, up to a
-factor on each sublattice: in them the ideal part of the energy is equally curved
+D is per mole of atoms. The variables are the square roots of the site fractions, up to
+a factor on each sublattice: in them the ideal part of the energy is equally curved
 everywhere, and no bounds are needed.
 """
 
