@@ -96,14 +96,30 @@ class ColumnPool:
             k -= len(points)
         raise IndexError(k)
 
+    def _nearest_first(self, phase, potentials):
+        distance = self._energies[phase] - self._contents[phase] @ potentials
+        return np.argsort(distance, kind="stable")
+
     def lowest(self, phase, potentials, count, apart):
         """Up to `count` points nearest to the tangent plane, mutually `apart`."""
-        distance = self._energies[phase] - self._contents[phase] @ potentials
         chosen = []
-        for k in np.argsort(distance, kind="stable"):
+        for k in self._nearest_first(phase, potentials):
             y = self._points[phase][k]
             if all(np.abs(y - other).max() > apart for other in chosen):
                 chosen.append(y)
             if len(chosen) == count:
                 break
         return chosen
+
+    def lowest_by_corner(self, phase, potentials, count):
+        """The nearest point of all that have the same most frequent constituents.
+
+        Of up to `count` sets of such constituents, the nearest first.
+        """
+        order = self._nearest_first(phase, potentials)
+        points = self._points[phase][order]
+        corners = np.stack(
+            [points[:, part].argmax(axis=1) for part in self.phases[phase].sublattices]
+        )
+        _, first = np.unique(corners, axis=1, return_index=True)
+        return [points[k] for k in sorted(first)[:count]]

@@ -22,7 +22,9 @@ class Comparison:
     condition: str
     usable: bool  # the library's own word
     energy_above: float  # of the library above the witness
-    gap: float  # how far the witness knows that it may lie too high
+    gap: float  # how far the witness suspects that it lies too high
+    recomputed: float  # energy of the library's mixture in NumPy, less what it states
+    balance: float  # largest relative error of an element in that mixture
     polished: bool
     rounds: int  # of the witness
     largest_potential: float  # difference of an element's chemical potential, J/mol
@@ -66,7 +68,7 @@ class Comparison:
         if not self.usable:
             return f"case {self.case}: {self.condition}: flagged by the library"
         text = f"case {self.case}: {self.condition}: library - witness "
-        text += f"{self.energy_above:+.1e} J/mol, witness knows {self.gap:.1e}, "
+        text += f"{self.energy_above:+.1e} J/mol, witness suspects {self.gap:.1e}, "
         text += f"{'polished' if self.polished else 'not polished'} in {self.rounds} "
         text += f"rounds, potentials differ by {self.largest_potential:.1e} J/mol, "
         text += f"amounts by {self.largest_amount:.1e} %"
@@ -101,6 +103,22 @@ def _by_name(pairs):
     return found
 
 
+def recompute(state, phases, x):
+    """(Gibbs energy, largest relative balance error) of the library's mixture.
+
+    By the energies of the witness: it says whether the library's energy can be had.
+    """
+    energy, contents = 0.0, np.zeros(len(x))
+    by_name = {phase.name: phase for phase in phases}
+    for occurrence in state.occurrences:
+        phase = by_name[occurrence.phase]
+        y = np.array([occurrence.site_fractions[s][c] for s, c in phase.constituents])
+        formulas = occurrence.mole_percent / 100.0 / (y @ phase.atoms)
+        energy += formulas * phase.value(y)
+        contents += formulas * (y @ phase.element_matrix)
+    return energy, np.abs(contents / x - 1.0).max()
+
+
 def compare(case, **soak_options):
     """The numbered case of random_steels.py; options go to the library's soak."""
     file = shipped()
@@ -108,6 +126,7 @@ def compare(case, **soak_options):
     added = {element: w for element, w in percent.items() if element != "Fe"}
     state = gs.Steel(added).soak(celsius=celsius, **soak_options)
     witness = solve(file, percent, celsius)
+    energy, balance = recompute(state, witness.phases, witness.x)
     ours = _by_name(
         (kind(file, witness.phases[column.phase], column.y), amount)
         for column, amount in zip(witness.columns, witness.percents)
@@ -120,6 +139,8 @@ def compare(case, **soak_options):
         usable=state.usable,
         energy_above=state.gibbs_energy - witness.gibbs_energy,
         gap=max(witness.gap, 0.0),
+        recomputed=energy - state.gibbs_energy,
+        balance=balance,
         polished=witness.polished,
         rounds=witness.rounds,
         largest_potential=max(
@@ -132,34 +153,40 @@ def compare(case, **soak_options):
     )
 
 
+def _counts(comparisons):
+    same = [c for c in comparisons if c.same_energy]
+    phases = sum(c.same_phases for c in same)
+    potentials = sum(c.same_potentials for c in same)
+    return {
+        "conditions": len(comparisons),
+        f"same G within {ENERGY:g} J/mol of atoms": len(same),
+        f"of these, same phases and amounts within {AMOUNT:g} %": phases,
+        f"of these, same potentials within {POTENTIAL:g} J/mol": potentials,
+        "library above the witness": sum(c.library_above for c in comparisons),
+        "witness stopped short": sum(c.witness_above for c in comparisons),
+        "flagged by the library": sum(not c.usable for c in comparisons),
+    }
+
+
+def _largest(comparisons, name):
+    return max((abs(getattr(c, name)) for c in comparisons), default=0.0)
+
+
 def summary(comparisons):
     """Counts, largest differences, and every case in which the two differ."""
     same = [c for c in comparisons if c.same_energy]
     short = [c for c in comparisons if c.witness_above]
-    counts = {
-        "conditions": len(comparisons),
-        f"same G within {ENERGY:g} J/mol": len(same),
-        f"of these, same phases and amounts within {AMOUNT:g} %": sum(
-            c.same_phases for c in same
-        ),
-        f"of these, same potentials within {POTENTIAL:g} J/mol": sum(
-            c.same_potentials for c in same
-        ),
-        "library above the witness": sum(c.library_above for c in comparisons),
-        "witness stopped short": len(short),
-        "flagged by the library": sum(not c.usable for c in comparisons),
-    }
-    lines = [f"{count:6d}  {what}" for what, count in counts.items()]
-    if same:
-        energy = max(abs(c.energy_above) for c in same)
-        amount = max(c.largest_amount for c in same)
-        potential = max(c.largest_potential for c in same)
-        lines += [
-            f"largest differences where G is the same: {energy:.1e} J/mol of atoms, "
-            f"{amount:.1e} % of the atoms, potential {potential:.1e} J/mol"
-        ]
-    if short:
-        most = max(-c.energy_above for c in short)
-        lines.append(f"the witness stopped short by at most {most:.1e} J/mol")
+    usable = [c for c in comparisons if c.usable]
+    lines = [f"{count:6d}  {what}" for what, count in _counts(comparisons).items()]
+    lines += [
+        "largest differences where G is the same: "
+        f"G {_largest(same, 'energy_above'):.1e} J/mol, "
+        f"amount {_largest(same, 'largest_amount'):.1e} % of the atoms, "
+        f"potential {_largest(same, 'largest_potential'):.1e} J/mol",
+        "the library's mixtures computed by the witness: "
+        f"G differs by {_largest(usable, 'recomputed'):.1e} J/mol, "
+        f"balance by {_largest(usable, 'balance'):.1e} of an element",
+        f"witness stops short by {_largest(short, 'energy_above'):.1e} J/mol at most",
+    ]
     lines += [c.line() for c in comparisons if not c.same]
     return "\n".join(lines)

@@ -8,7 +8,7 @@ from .columns import Column, ColumnPool
 from .parameter_file import mole_fractions
 from .phase_energy import PhaseEnergy
 from .polish import fitted_potentials, merged, polished
-from .samples import neighbours, overall_in, sample
+from .samples import halfway, neighbours, overall_in, sample
 from .tangent_plane import descend
 
 MOST_ROUNDS = 60
@@ -16,8 +16,9 @@ STABLE = 1e-5  # J/mol of atoms: a phase less than this below the plane counts a
 TRACE = 1e-5  # mole fraction
 FIRST_POLISH = 2  # round
 MOST_EXCHANGES = 15
-STARTS = 2, 0.3  # descents per phase in a round, and how far apart they begin
-LAST_STARTS = 6, 0.15  # the same before the witness stops
+FEW = 2, 0.3  # descents per phase in a round, and how far apart they begin
+MANY = 6, 0.15  # the same before the witness stops,
+CORNERS = 6  # and descents from points near as many end members
 
 
 @dataclass
@@ -25,9 +26,10 @@ class Witness:
     """What the witness found; amounts in percent of the atoms."""
 
     gibbs_energy: float  # J/mol of atoms, of a mixture with the overall composition
-    gap: float  # J/mol of atoms: how far the dual bound of its own search lies below
+    gap: float  # J/mol of atoms: how far below it the lowest plane it found lies
     polished: bool
     rounds: int
+    x: np.ndarray  # overall mole fractions, by element
     phases: list  # PhaseEnergy of every phase that the elements can form
     columns: list
     percents: np.ndarray
@@ -43,15 +45,32 @@ def _pool(phases, elements, x):
     return pool
 
 
-def _descents(pool, potentials, starts, apart):
-    """Adds the minima of D near the nearest columns; (D, column), lowest first."""
+def _descents(pool, potentials, starts):
+    """Adds the minima of D below the starts, one list of them for each phase.
+
+    Returns (D, column), lowest first.
+    """
     found = []
     for k, phase in enumerate(pool.phases):
-        begun = pool.lowest(k, potentials, starts, apart)
-        minima = [descend(phase, potentials, y) for y in begun]
+        minima = [descend(phase, potentials, y) for y in starts[k]]
         pool.add(k, np.array([y for y, _ in minima]))
         found += [(d, Column(k, y)) for y, d in minima]
     return sorted(found, key=lambda pair: pair[0])
+
+
+def _few_starts(pool, mixture):
+    phases = range(len(pool.phases))
+    return [pool.lowest(k, mixture.potentials, *FEW) for k in phases]
+
+
+def _many_starts(pool, mixture):
+    phases, potentials = range(len(pool.phases)), mixture.potentials
+    starts = [pool.lowest(k, potentials, *MANY) for k in phases]
+    for k in phases:
+        starts[k] += pool.lowest_by_corner(k, potentials, CORNERS)
+    for column in mixture.columns:
+        starts[column.phase] += halfway(pool.phases[column.phase], column.y)
+    return starts
 
 
 def _exchanged(pool, mixture):
@@ -61,8 +80,9 @@ def _exchanged(pool, mixture):
     """
     exact, lowest = polished(mixture, pool.phases, pool.x), 0.0
     for _ in range(MOST_EXCHANGES if exact else 0):
-        for starts, apart in (STARTS, LAST_STARTS):
-            lowest, column = _descents(pool, exact.potentials, starts, apart)[0]
+        for starts in (_few_starts, _many_starts):
+            found = _descents(pool, exact.potentials, starts(pool, exact))
+            lowest, column = found[0]
             if lowest < -STABLE:
                 break
         else:
@@ -92,8 +112,8 @@ def _search(pool):
     """(mixture, lowest D at its potentials, polished or not, rounds)"""
     for rounds in range(1, MOST_ROUNDS + 1):
         mixture = merged(pool.mixture(), pool.phases)
-        potentials = _trusted_potentials(pool, mixture)
-        found = _descents(pool, potentials, *STARTS)
+        mixture = replace(mixture, potentials=_trusted_potentials(pool, mixture))
+        found = _descents(pool, mixture.potentials, _few_starts(pool, mixture))
         _add_around(pool, mixture)
         if rounds < FIRST_POLISH:
             continue
@@ -104,8 +124,7 @@ def _search(pool):
             _add_around(pool, exact)
     if exact and exact.gibbs_energy <= mixture.gibbs_energy:
         return exact, lowest, True, rounds
-    best = replace(mixture, potentials=potentials)
-    return best, min(found[0][0], 0.0), False, rounds
+    return mixture, min(found[0][0], 0.0), False, rounds
 
 
 def solve(file, weight_percent, celsius):
@@ -126,6 +145,7 @@ def solve(file, weight_percent, celsius):
         gap,
         exact,
         rounds,
+        x,
         phases,
         best.columns,
         percents,

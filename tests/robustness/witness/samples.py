@@ -82,3 +82,15 @@ def neighbours(phase, y):
                 point[part] /= point[part].sum()
                 points.append(point)
     return np.array(points)
+
+
+def halfway(phase, y):
+    """Points between y and each constituent alone on its sublattice."""
+    points = []
+    for part in phase.sublattices:
+        for i in range(part.start, part.stop if part.stop - part.start > 1 else 0):
+            point = y.copy()
+            point[part] *= 0.5
+            point[i] += 0.5
+            points.append(point)
+    return points

@@ -37,6 +37,6 @@ def descend(phase, potentials, start):
         np.sqrt(np.maximum(start, LEAST_FRACTION)),
         jac=True,
         method="L-BFGS-B",
-        options={"gtol": 1e-6, "ftol": 1e-14, "maxcor": 20, "maxiter": 300},
+        options={"gtol": 1e-5, "ftol": 1e-11, "maxcor": 20, "maxiter": 300},
     )
     return _fractions(phase, result.x)[0], result.fun * phase.rt
