@@ -5,7 +5,7 @@
 ///
 /// The mark names the class and the format of its fields. A pickle with another mark,
 /// of a later format or with fields that cannot be read is refused with a code; it is
-/// never misread. The promise to users stands in thermo_data/FORMAT.md.
+/// never misread. The promise to users stands in thermo_data/README.md.
 
 #include <pybind11/pybind11.h>
 
