@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Builds the library with several compilers and flags, prints the numbers of this folder
 # with each, and compares them bit by bit: bash tests/compilers/run.sh [folder of builds].
-# Half an hour on two cores without a compiler cache, so it is not part of tests/run.sh.
+# A quarter of an hour and more on two cores, so it is not part of tests/run.sh.
 # README.md holds the last table.
 set -euo pipefail
 
