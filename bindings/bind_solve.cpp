@@ -142,7 +142,7 @@ void bind_course(ReportClass& report) {
       .def_property_readonly(
           "certificate",
           [](const SolveReport& r) { return std::string(to_string(r.certificate)); },
-          "'proof', 'covered', 'many starts' or 'none'.")
+          "'proof', 'covered', 'many starts', 'followed' or 'none'.")
       .def_property_readonly("usable", &SolveReport::usable,
                              "True when every number may be used.")
       .def_readonly("reason", &SolveReport::reason, "One sentence.")

@@ -36,6 +36,8 @@ std::string_view to_string(Certificate certificate) noexcept {
       return "proof";
     case Certificate::covered:
       return "covered";
+    case Certificate::followed:
+      return "followed";
   }
   return "unknown";
 }

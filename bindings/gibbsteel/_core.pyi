@@ -358,7 +358,7 @@ class SolveReport(_Compiled):
         """One or two words, such as ``"converged"`` or ``"iteration limit"``."""
     @property
     def certificate(self) -> str:
-        """``"proof"``, ``"covered"``, ``"many starts"`` or ``"none"``."""
+        """``"proof"``, ``"covered"``, ``"many starts"``, ``"followed"``, ``"none"``."""
     @property
     def usable(self) -> bool:
         """True when every number may be used."""
@@ -1478,6 +1478,21 @@ class ShortSoak(_Compiled):
         """Annealing temperature for carbide compositions [K]."""
     def band(self, element: str) -> MatrixBand:
         """The band of one element."""
+    def hardening(
+        self,
+        *,
+        coldest_celsius: Any = None,
+        coldest_fahrenheit: Any = None,
+        family: str | None = None,
+        martensite_start: str | None = None,
+        retained_austenite: str | None = None,
+        martensite_hardness: str | None = None,
+        grain_pinning: str | None = None,
+        particle_diameter: float | None = None,
+        cooling_rate: float | None = None,
+        equations: PropertyEquations | None = None,
+    ) -> HardeningEstimates:
+        """What a quench gives; see gibbsteel.hardening.hardening."""
 
 def with_measured_carbide(
     state: State,

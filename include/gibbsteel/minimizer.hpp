@@ -42,6 +42,10 @@ enum class Certificate {
   many_starts,  ///< tier 1: no phase found below the tangent plane from many starts
   proof,        ///< tier 2: proven that no phase lies below it by more than a gap
   covered,      ///< the same by concavity between two proven temperatures of a sweep
+  /// Between two conditions of a line with tier 1: the assemblage was followed from the
+  /// condition before, and so were all minima of the absent phases; none lies below
+  /// the plane.
+  followed,
 };
 
 std::string_view to_string(SolveStatus) noexcept;
