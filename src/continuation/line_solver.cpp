@@ -92,6 +92,7 @@ bool LineSolver::refined(int most_steps) {
   report_.balance_residual = r.balance;
   report_.present_residual = r.plane;
   report_.unique = r.unique;
+  report_.condition_number = r.condition;
   if (!r.converged || !r.unique || !r.unstable.empty()) return false;
   track_vanished(before);
   return true;
