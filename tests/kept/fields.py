@@ -8,8 +8,8 @@ from typing import Any
 import gibbsteel as gs
 import numpy as np
 
-# Kept by what a pickle holds of them. A family travels as its key, equations as those
-# of the user; the rest is data of the version that reads.
+# Kept by what a pickle holds. A family travels as its key and a set of equations
+# as the user's own; the rest is data of the version that reads.
 CHOSEN = {
     "ParameterSet": ("content_hash", "title", "elements", "phases"),
     "HardeningFamily": ("key",),

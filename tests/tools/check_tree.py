@@ -29,7 +29,8 @@ LINK_HOSTS = {
 TOP_LEVEL = re.compile(
     r"(CMakeLists\.txt|CMakePresets\.json|pyproject\.toml|setup\.py|README\.md"
     r"|DEVELOPERS\.md|SECURITY\.md|LICENSE|CHANGELOG\.md|CITATION\.cff|\..+"
-    r"|include|src|bindings|thermo_data|tests|examples|benchmarks)"
+    r"|include|src|bindings"
+    r"|thermo_data|tests|examples|benchmarks)"
 )
 
 
