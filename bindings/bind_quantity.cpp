@@ -34,8 +34,8 @@ py::tuple reduced(const Quantity& q) {
   const auto restore = py::module_::import("gibbsteel.quantities").attr("restore");
   const py::str mark = pickle_mark("Quantity", 1);
   if (const auto* own = q.function().target<PythonFunction>())
-    return py::make_tuple(
-        restore, py::make_tuple(mark, "", q.name(), q.unit(), *own->callable));
+    return py::make_tuple(restore,
+                          py::make_tuple(mark, "", q.name(), q.unit(), *own->callable));
   if (q.origin().function.empty())
     throw py::type_error("a quantity made in C++ from a function cannot be pickled");
   const py::tuple arguments(py::cast(q.origin().arguments));

@@ -252,6 +252,7 @@ Equilibrium LineSolver::equilibrium() {
   std::sort(tracked_.begin(), tracked_.end(),
             [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });
   if (!tracked_.empty()) report_.lowest_absent = tracked_.front().d;
+  report_.condition_number = condition_number(conditions_, sets_);
   result.report = report_;
   result.temperature = Temperature::kelvin(conditions_.kelvin);
   for (const PhaseSet& set : sets_)
