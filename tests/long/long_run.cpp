@@ -3,10 +3,13 @@
 ///   long_run [--conditions N] [--sweep-points M] [--threads T] [--first F]
 ///            [--proof-every K] [--deep-every K] [--search-every K]
 ///
-/// Prints tables; exit code 1 when a result is wrong without a flag.
+/// Prints tables; exit code 1 when a result is wrong without a flag. An interrupt or a
+/// request to terminate ends it early, with the tables of what is done; exit code 3.
 
+#include <atomic>
 #include <charconv>
 #include <chrono>
+#include <csignal>
 #include <cstdio>
 #include <cstring>
 #include <map>
@@ -34,6 +37,10 @@ bool read(int count, char** words, Arguments& arguments) {
   }
   return count % 2 == 1;
 }
+
+std::atomic<bool> stopped{false};
+static_assert(std::atomic<bool>::is_always_lock_free);
+extern "C" void stop(int) { stopped = true; }
 
 /// Says on stderr how far it is, about every minute.
 class Progress {
@@ -63,6 +70,7 @@ Outcome all_parts(const char* what, std::size_t parts, const Arguments& argument
   std::vector<Outcome> outcomes(parts);
   Progress progress(what, parts);
   internal::parallel_for(parts, arguments.at("--threads"), [&](std::size_t k) {
+    if (stopped) return;
     outcomes[k] = part(arguments.at("--first") + k);
     progress.one_more();
   });
@@ -122,9 +130,12 @@ int run(int count, char** words) {
   for (const auto& [name, number] : arguments)
     std::printf("%s %zu  ", name.c_str(), number);
   std::printf("\n\n");
-  const std::size_t wrong = run_cold(set, arguments) + run_lines(set, arguments);
-  std::printf("%zu silent wrong\n", wrong);
-  return wrong == 0 ? 0 : 1;
+  std::signal(SIGINT, stop);
+  std::signal(SIGTERM, stop);
+  std::size_t wrong = run_cold(set, arguments);
+  if (!stopped) wrong += run_lines(set, arguments);
+  std::printf("%zu silent wrong%s\n", wrong, stopped ? ", STOPPED EARLY" : "");
+  return wrong > 0 ? 1 : stopped ? 3 : 0;
 }
 
 }  // namespace
