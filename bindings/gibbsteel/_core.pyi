@@ -663,13 +663,9 @@ def quantity_matrix(element: str) -> Quantity:
     """See gibbsteel.quantities, as for the functions below."""
 
 def quantity_volume_percent(kind: str) -> Quantity: ...
-
 def quantity_mass_percent(kind: str) -> Quantity: ...
-
 def quantity_carbide_volume_percent() -> Quantity: ...
-
 def quantity_carbide_mass_percent() -> Quantity: ...
-
 def quantity_carbon_activity() -> Quantity: ...
 
 # bind_search_options.cpp
@@ -1461,6 +1457,21 @@ class ShortSoak(_Compiled):
         """Annealing temperature for carbide compositions [K]."""
     def band(self, element: str) -> MatrixBand:
         """The band of one element."""
+    def hardening(
+        self,
+        *,
+        coldest_celsius: Any = None,
+        coldest_fahrenheit: Any = None,
+        family: str | None = None,
+        martensite_start: str | None = None,
+        retained_austenite: str | None = None,
+        martensite_hardness: str | None = None,
+        grain_pinning: str | None = None,
+        particle_diameter: float | None = None,
+        cooling_rate: float | None = None,
+        equations: PropertyEquations | None = None,
+    ) -> HardeningEstimates:
+        """What a quench gives; see gibbsteel.hardening.hardening."""
 
 def with_measured_carbide(
     state: State,

@@ -42,6 +42,9 @@ void TwoLevelSystem::assemble(const Conditions& conditions,
     amounts_.push_back(sets[f].amount);
     points_[f].step.add_response(sets[f].amount, response_.data());
   }
+  for (std::size_t a = 0; a < elements; ++a)
+    for (std::size_t b = 0; b < a; ++b)
+      response_[b * elements + a] = response_[a * elements + b];
   const Eigen::Index rows = index(elements + sets.size());
   matrix_ = Eigen::MatrixXd::Zero(rows, rows);
   for (std::size_t a = 0; a < elements; ++a) {
