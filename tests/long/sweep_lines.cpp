@@ -4,6 +4,7 @@
 #include <bit>
 #include <cmath>
 
+#include "continuation/solve_line.hpp"
 #include "gibbsteel/phase_changes.hpp"
 #include "gibbsteel/soak_grid.hpp"
 #include "internal/number_format.hpp"
@@ -74,6 +75,7 @@ class SweptLine {
       judge_neighbours();
     else
       judge_convexity();
+    judge_followed();
     if (search_changes && line_.element.empty()) judge_by_fields();
     return std::move(outcome_);
   }
@@ -162,6 +164,31 @@ class SweptLine {
           wrong(i, "point " + std::to_string(j) + " lies below its plane", margin);
       }
     }
+  }
+
+  /// Each point from the one before instead of cold.
+  void judge_followed() {
+    const PhaseSystem& system = problems_[0].system;
+    std::vector<internal::LinePoint> points;
+    for (std::size_t k = 0; k < problems_.size(); ++k) {
+      if (problems_[k].system.elements() != system.elements()) return;
+      points.push_back({temperature(k), problems_[k].mole_fractions});
+    }
+    internal::solve_line(
+        system, {}, points, [&](std::size_t k, Equilibrium&& followed) {
+          if (!followed.report.usable() || !states_[k].usable()) {
+            if (states_[k].usable())
+              outcome_.flagged.push_back(
+                  {number_, k, "followed: " + followed.report.reason, 0.0});
+            return;
+          }
+          const double off = std::abs(followed.gibbs_energy - results_[k].gibbs_energy);
+          outcome_.judges["followed line"].hear(-off);
+          if (!(off <= kTolerance)) wrong(k, "followed: another energy", off);
+          const double balance =
+              balance_error(system, followed, points[k].mole_fractions);
+          if (!(balance <= 1e-10)) wrong(k, "followed: element balance", balance);
+        });
   }
 
   void judge_by_fields() {
