@@ -38,6 +38,7 @@ void Outcome::add(Outcome&& other) {
     judges[name].closest = std::min(judges[name].closest, judge.closest);
   }
   add_counts(proofs, other.proofs);
+  same_bits += other.same_bits;
   phase_changes += other.phase_changes;
 }
 

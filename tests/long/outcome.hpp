@@ -51,6 +51,7 @@ struct Outcome {
   std::map<std::string, Judge> judges;
   std::map<std::string, long> proofs;  ///< by outcome
   std::vector<double> proof_seconds;
+  long same_bits = 0;      ///< points of sweeps with the bits of a cold soak
   long phase_changes = 0;  ///< met between neighbours of a line
 
   void add(Outcome&& other);

@@ -118,8 +118,7 @@ class SweptLine {
     states_.push_back(problem.state_of(results_.back()));
     const bool usable = count(results_.back(), number_, k, Draw::soaks,
                               steel.elements().size(), seconds, outcome_);
-    outcome_.judges["cold soak, bits"].hear(0.0);
-    if (!same_bits(swept, states_.back())) wrong(k, "other bits than a cold soak", 0.0);
+    compare(k, swept, states_.back());
     if (!usable) return;
     const double balance =
         balance_error(problem.system, results_.back(), problem.mole_fractions);
@@ -128,6 +127,18 @@ class SweptLine {
     const double gap = std::abs(results_.back().gibbs_energy -
                                 plane(results_.back(), problem.mole_fractions));
     if (gap > outcome_.worst_gap) outcome_.worst_gap = gap;
+  }
+
+  /// A point of the sweep against the cold soak.
+  void compare(std::size_t k, const State& swept, const State& cold) {
+    if (same_bits(swept, cold)) ++outcome_.same_bits;
+    if (!swept.usable() && cold.usable())
+      outcome_.flagged.push_back(
+          {number_, k, "swept: " + swept.solve_report.reason, 0.0});
+    if (!swept.usable() || !cold.usable()) return;
+    const double off = std::abs(swept.gibbs_energy - cold.gibbs_energy);
+    outcome_.judges["cold soak"].hear(-off);
+    if (!(off <= kTolerance)) wrong(k, "another energy than a cold soak", off);
   }
 
   /// What is stable at one temperature is possible at the next.
