@@ -2,16 +2,19 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <numeric>
 
-#include "minimizer/search.hpp"
+#include "minimizer/certificate.hpp"
+#include "minimizer/phase_points.hpp"
 #include "minimizer/two_level_newton.hpp"
 
 namespace gibbsteel::internal {
 namespace {
 
-constexpr int kWarmSteps = 14;  ///< more, and a cold start is as good
-constexpr int kMostRounds = 6;  ///< phases that may come in at one point
+constexpr int kWarmSteps = 14;   ///< more, and a cold start is as good
+constexpr int kEventSteps = 60;  ///< where a phase comes in
+constexpr int kMostRounds = 6;   ///< phases that may come in at one point
 constexpr double kSame = 2.0 * kMergeDistance;
 constexpr double kVanishedMove = 0.1;   ///< of a site fraction within one point
 constexpr double kAnchorKelvin = 25.0;  ///< at most this far to the next anchor
@@ -33,6 +36,19 @@ bool near_any(const std::vector<PhaseSet>& sets, std::size_t phase,
 
 }  // namespace
 
+LineCounts& LineCounts::operator+=(const LineCounts& other) noexcept {
+  points += other.points;
+  cold += other.cold;
+  again += other.again;
+  anchors += other.anchors;
+  events += other.events;
+  newton_steps += other.newton_steps;
+  evaluations += other.evaluations;
+  checks += other.checks;
+  skipped += other.skipped;
+  return *this;
+}
+
 LineSolver::LineSolver(const PhaseSystem& system, const SolveOptions& options)
     : system_(system),
       options_(options),
@@ -42,8 +58,6 @@ LineSolver::LineSolver(const PhaseSystem& system, const SolveOptions& options)
                               1.0 / static_cast<double>(system.elements().size())))),
       curves_(system.phases().empty() ? 0 : system.phases().front().curves().size()),
       step_(largest_phase(conditions_), conditions_.elements()) {}
-
-LineSolver::~LineSolver() = default;
 
 void LineSolver::move_to(Temperature t, std::span<const double> x) {
   const double sum = std::accumulate(x.begin(), x.end(), 0.0);
@@ -110,6 +124,12 @@ void LineSolver::drop_coincident() {
   }
 }
 
+/// @return false when D is not known
+bool LineSolver::update(TrackedMinimum& minimum) {
+  evaluate(conditions_, mu_, step_, minimum);
+  return minimum.converged && std::isfinite(minimum.d);
+}
+
 /// Brings every tracked minimum that may have come near the plane up to date.
 /// @return false when one is not known
 bool LineSolver::check_tracked() {
@@ -120,9 +140,8 @@ bool LineSolver::check_tracked() {
       ++counts_.skipped;
       continue;
     }
-    evaluate(conditions_, mu_, step_, m);
+    known = update(m) && known;
     moved = true;
-    known = known && m.converged && std::isfinite(m.d);
   }
   if (moved) drop_coincident();
   return known;
@@ -147,93 +166,99 @@ bool LineSolver::add_lowest() {
 }
 
 bool LineSolver::follow() {
-  if (sets_.empty() || !refined(kWarmSteps)) return false;
+  if (!known_ || !refined(kWarmSteps)) return false;
   for (int round = 0; round < kMostRounds; ++round) {
     if (!check_tracked()) return false;
     if (!add_lowest()) return true;
-    if (sets_.size() > conditions_.elements() || !refined(4 * kWarmSteps)) return false;
+    if (sets_.size() > conditions_.elements() || !refined(kEventSteps)) return false;
   }
   return false;
 }
 
-bool LineSolver::solve_cold() {
+bool LineSolver::solve_cold(Temperature t, std::span<const double> mole_fractions) {
   ++counts_.cold;
-  Search search(conditions_, options_);
-  report_ = SolveReport{};
-  search.run(report_);
-  sets_ = search.sets();
-  mu_ = search.potentials();
-  tracked_.clear();
-  if (!report_.usable() || search.unbounded_potentials() || !report_.unique) {
-    const bool usable = report_.usable();
-    distance_ = 0.0;
-    if (!usable) sets_.clear();
-    return usable;
-  }
-  for (const AbsentMinimum& absent : search.absent()) {
-    TrackedMinimum minimum;
-    minimum.phase = absent.phase;
-    minimum.y = absent.y;
-    evaluate(conditions_, mu_, step_, minimum);
-    tracked_.push_back(std::move(minimum));
-  }
+  cold_ = minimize(system_, t, mole_fractions, options_);
+  report_ = cold_.report;
+  is_cold_ = true;
+  known_ = report_.usable() && report_.unique;
   distance_ = 0.0;
-  ++counts_.anchors;
+  if (!known_) return report_.usable();
+  sets_.clear();
+  for (const PhasePoint& point : cold_.present) {
+    PhaseSet& set = sets_.emplace_back();
+    set.phase = point.phase;
+    set.amount = point.amount;
+    set.y = point.y;
+  }
+  mu_ = cold_.chemical_potential;
+  tracked_.clear();
+  for (const PhasePoint& point : cold_.absent) {
+    TrackedMinimum& minimum = tracked_.emplace_back();
+    minimum.phase = point.phase;
+    minimum.y = point.y;
+    known_ = update(minimum) && known_;
+  }
   return true;
 }
 
 bool LineSolver::next(Temperature t, std::span<const double> mole_fractions) {
   ++counts_.points;
   if (far(t, mole_fractions)) forget();
-  distance_ += std::abs(t.in_kelvin() - conditions_.kelvin) / kAnchorKelvin +
-               log_distance(mole_fractions) / kAnchorLog;
+  if (known_)
+    distance_ += std::abs(t.in_kelvin() - conditions_.kelvin) / kAnchorKelvin +
+                 log_distance(mole_fractions) / kAnchorLog;
   move_to(t, mole_fractions);
   report_ = SolveReport{};
+  is_cold_ = false;
   conditions_.evaluations = 0;
-  bool usable = follow();
-  if (usable) {
-    report_.status = SolveStatus::converged;
-    report_.certificate = Certificate::many_starts;
-    report_.reason = "followed";
-  } else {
-    usable = solve_cold();
-  }
+  if (!follow()) return solve_cold(t, mole_fractions);
+  report_.status = SolveStatus::converged;
+  report_.certificate = Certificate::followed;
+  report_.reason = "followed from a condition nearby; no known phase below the plane";
+  report_.evaluations = conditions_.evaluations;
   counts_.newton_steps += report_.newton_steps;
   counts_.evaluations += conditions_.evaluations;
-  return usable;
+  return true;
 }
 
 bool LineSolver::certify() {
-  if (distance_ == 0.0 || sets_.empty()) return true;
+  if (!known_ || is_cold_) return true;
   ++counts_.anchors;
   ColumnGeneration generation(conditions_);
-  auto minima = test_plane(generation, sets_, mu_, options_.starts_per_phase);
   std::vector<TrackedMinimum> fresh;
-  for (const AbsentMinimum& absent : minima) {
-    TrackedMinimum minimum;
+  for (const AbsentMinimum& absent :
+       test_plane(generation, sets_, mu_, options_.starts_per_phase)) {
+    TrackedMinimum& minimum = fresh.emplace_back();
     minimum.phase = absent.phase;
     minimum.y = absent.y;
-    evaluate(conditions_, mu_, step_, minimum);
-    if (minimum.d < -options_.stability_tolerance || !minimum.converged) {
+    if (!update(minimum) || minimum.d < -options_.stability_tolerance) {
       forget();
       return false;
     }
-    fresh.push_back(std::move(minimum));
   }
-  for (TrackedMinimum& old : tracked_) fresh.push_back(std::move(old));
+  std::move(tracked_.begin(), tracked_.end(), std::back_inserter(fresh));
   tracked_ = std::move(fresh);
   drop_coincident();
   distance_ = 0.0;
   return true;
 }
 
-Equilibrium LineSolver::equilibrium() const {
+Equilibrium LineSolver::equilibrium() {
+  if (is_cold_) return cold_;
   Equilibrium result;
+  for (TrackedMinimum& m : tracked_)
+    if (m.kelvin != conditions_.kelvin || m.mu != mu_) update(m);
+  drop_coincident();
+  std::sort(tracked_.begin(), tracked_.end(),
+            [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });
+  if (!tracked_.empty()) report_.lowest_absent = tracked_.front().d;
   result.report = report_;
   result.temperature = Temperature::kelvin(conditions_.kelvin);
-  if (!report_.usable()) return result;
   for (const PhaseSet& set : sets_)
     result.present.push_back({set.phase, set.amount, set.y, 0.0});
+  for (const TrackedMinimum& m : tracked_)
+    result.absent.push_back({m.phase, 0.0, m.y, -m.d});
+  sort_by_atoms(conditions_, result.present);
   result.chemical_potential = mu_;
   result.gibbs_energy = total_energy(conditions_, sets_);
   return result;

@@ -17,14 +17,22 @@ namespace gibbsteel::internal {
 
 /// What a line has cost.
 struct LineCounts {
-  long points = 0, cold = 0, anchors = 0, again = 0;
-  long newton_steps = 0, evaluations = 0, checks = 0, skipped = 0, events = 0;
+  long points = 0;        ///< asked for
+  long cold = 0;          ///< of these, solved cold
+  long again = 0;         ///< solved cold after an anchor put them in doubt
+  long anchors = 0;       ///< tests from many starts
+  long events = 0;        ///< phases that came or went
+  long newton_steps = 0;  ///< of points that were followed
+  long evaluations = 0;   ///< of a phase with its Hessian, of the same
+  long checks = 0;        ///< of a tracked minimum
+  long skipped = 0;       ///< of these, far above the plane without looking
+
+  LineCounts& operator+=(const LineCounts& other) noexcept;
 };
 
 class LineSolver {
  public:
   LineSolver(const PhaseSystem& system, const SolveOptions& options);
-  ~LineSolver();
 
   /// One more point of the line: followed from the last, or cold.
   /// @return false when it is not usable; see report()
@@ -32,8 +40,11 @@ class LineSolver {
   /// Makes the last point an anchor. @return false when a phase that was not tracked
   /// lies below the plane: the points since the last anchor are in doubt
   bool certify();
-  /// The line starts anew: the next point is solved cold.
-  void forget() noexcept { sets_.clear(); }
+  /// The next point is solved cold.
+  void forget() noexcept { known_ = false; }
+  /// Result of the last point. Minima far above the plane are brought up to date first,
+  /// so that driving forces are those of this point.
+  Equilibrium equilibrium();
 
   const SolveReport& report() const noexcept { return report_; }
   const std::vector<PhaseSet>& sets() const noexcept { return sets_; }
@@ -44,7 +55,6 @@ class LineSolver {
   /// How far the line has come since the last anchor; 1 is far enough for the next.
   double distance() const noexcept { return distance_; }
   const LineCounts& counts() const noexcept { return counts_; }
-  Equilibrium equilibrium() const;
 
  private:
   void move_to(Temperature t, std::span<const double> x);
@@ -52,10 +62,11 @@ class LineSolver {
   bool follow();
   bool refined(int most_steps);
   bool check_tracked();
+  bool update(TrackedMinimum& minimum);
   bool add_lowest();
   void track_vanished(const std::vector<PhaseSet>& before);
   void drop_coincident();
-  bool solve_cold();
+  bool solve_cold(Temperature t, std::span<const double> mole_fractions);
 
   const PhaseSystem& system_;
   SolveOptions options_;
@@ -66,6 +77,9 @@ class LineSolver {
   std::vector<TrackedMinimum> tracked_;
   TangentStep step_;
   SolveReport report_;
+  Equilibrium cold_;  ///< of the last point, when it was solved cold
+  bool is_cold_ = false;
+  bool known_ = false;  ///< the last point can be followed
   double distance_ = 0.0;
   LineCounts counts_;
 };

@@ -39,6 +39,7 @@ void keep_slopes(const Conditions& conditions, std::span<const double> mu,
 
 }  // namespace
 
+/// Eq. (C1)
 double TrackedMinimum::change(double to_kelvin,
                               std::span<const double> to_mu) const noexcept {
   double sum = per_kelvin * (to_kelvin - kelvin);

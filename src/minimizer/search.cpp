@@ -173,6 +173,7 @@ void Search::finish(SolveReport& report) {
   report.balance_residual = last_.balance;
   report.present_residual = last_.plane;
   report.unique = last_.unique;
+  report.condition_number = last_.condition;
   if (!absent_.empty()) report.lowest_absent = absent_.front().d;
   report.proof = proof_.progress;
   report.proof_boxes = proof_.boxes;
