@@ -75,7 +75,7 @@ class SweptLine {
       judge_neighbours();
     else
       judge_convexity();
-    judge_followed();
+    if (!line_.element.empty()) judge_followed();
     if (search_changes && line_.element.empty()) judge_by_fields();
     return std::move(outcome_);
   }
@@ -177,7 +177,7 @@ class SweptLine {
     }
   }
 
-  /// Each point from the one before instead of cold.
+  /// Compositions, each from the one before instead of cold; sweeps do that themselves.
   void judge_followed() {
     const PhaseSystem& system = problems_[0].system;
     std::vector<internal::LinePoint> points;
@@ -185,21 +185,26 @@ class SweptLine {
       if (problems_[k].system.elements() != system.elements()) return;
       points.push_back({temperature(k), problems_[k].mole_fractions});
     }
-    internal::solve_line(
-        system, {}, points, [&](std::size_t k, Equilibrium&& followed) {
-          if (!followed.report.usable() || !states_[k].usable()) {
-            if (states_[k].usable())
-              outcome_.flagged.push_back(
-                  {number_, k, "followed: " + followed.report.reason, 0.0});
-            return;
-          }
-          const double off = std::abs(followed.gibbs_energy - results_[k].gibbs_energy);
-          outcome_.judges["followed line"].hear(-off);
-          if (!(off <= kTolerance)) wrong(k, "followed: another energy", off);
-          const double balance =
-              balance_error(system, followed, points[k].mole_fractions);
-          if (!(balance <= 1e-10)) wrong(k, "followed: element balance", balance);
-        });
+    internal::solve_line(system, {}, points,
+                         [&](std::size_t k, const Equilibrium& followed) {
+                           judge_followed(k, followed, points[k].mole_fractions);
+                           return true;
+                         });
+  }
+
+  void judge_followed(std::size_t k, const Equilibrium& followed,
+                      const std::vector<double>& x) {
+    if (!states_[k].usable()) return;
+    if (!followed.report.usable()) {
+      outcome_.flagged.push_back(
+          {number_, k, "followed: " + followed.report.reason, 0.0});
+      return;
+    }
+    const double off = std::abs(followed.gibbs_energy - results_[k].gibbs_energy);
+    outcome_.judges["followed line"].hear(-off);
+    if (!(off <= kTolerance)) wrong(k, "followed: another energy", off);
+    const double balance = balance_error(problems_[k].system, followed, x);
+    if (!(balance <= 1e-10)) wrong(k, "followed: element balance", balance);
   }
 
   void judge_by_fields() {
