@@ -35,9 +35,13 @@ inline void add_end_members(InputBytes& bytes, Phase& phase) {
       phase.energy.push_back(small_term({{first}}, std::nullopt, energy(bytes), 0.0));
       continue;
     }
-    for (const auto& second : phase.sublattices.back().constituents)
-      phase.energy.push_back(small_term({{first}, {second}}, std::nullopt,
-                                        energy(bytes), 20.0 * (bytes.share() - 0.5)));
+    for (const auto& second : phase.sublattices.back().constituents) {
+      // One after the other: compilers differ in the order of arguments.
+      const double value = energy(bytes);
+      const double per_kelvin = 20.0 * (bytes.share() - 0.5);
+      phase.energy.push_back(
+          small_term({{first}, {second}}, std::nullopt, value, per_kelvin));
+    }
   }
 }
 
