@@ -39,32 +39,42 @@ ScreenOptions options_of(const SoakOptions& soak,
   return options;
 }
 
-ScreenInput input_of(std::vector<std::string> elements, const Numbers& compositions,
-                     const Numbers& kelvin, bool one_per_composition) {
+/// An input and the array that its compositions are in.
+struct HeldInput {
+  Numbers compositions;
   ScreenInput input;
-  input.elements = std::move(elements);
-  input.compositions = {compositions.data(),
-                        static_cast<std::size_t>(compositions.size())};
-  input.temperatures.reserve(static_cast<std::size_t>(kelvin.size()));
+};
+
+HeldInput input_of(std::vector<std::string> elements, const Numbers& compositions,
+                   const Numbers& kelvin, bool one_per_composition) {
+  HeldInput held{compositions, {}};
+  held.input.elements = std::move(elements);
+  held.input.compositions = {compositions.data(),
+                             static_cast<std::size_t>(compositions.size())};
+  held.input.temperatures.reserve(static_cast<std::size_t>(kelvin.size()));
   for (py::ssize_t i = 0; i < kelvin.size(); ++i)
-    input.temperatures.push_back(Temperature::kelvin(kelvin.data()[i]));
-  input.one_per_composition = one_per_composition;
-  return input;
+    held.input.temperatures.push_back(Temperature::kelvin(kelvin.data()[i]));
+  held.input.one_per_composition = one_per_composition;
+  return held;
 }
 
-ScreenTable run(std::vector<std::string> elements, const Numbers& compositions,
-                const Numbers& kelvin, bool one_per_composition,
-                const ScreenOptions& settings, std::size_t first_row,
-                std::size_t last_row, std::size_t threads, const py::object& callback) {
-  const ScreenInput input =
-      input_of(std::move(elements), compositions, kelvin, one_per_composition);
+/// The rows, and whether the caller stopped it: perhaps when all of them were done.
+std::pair<ScreenTable, bool> run(const HeldInput& held, const ScreenOptions& settings,
+                                 std::size_t first_row, std::size_t last_row,
+                                 std::size_t threads, const py::object& callback) {
   ScreenOptions options = settings;
   options.first_row = first_row;
   options.last_row = last_row;
   options.threads = threads;
-  const auto progress = progress_of(callback);
+  bool stopped = false;
+  const auto wants_more = progress_of(callback);
+  const auto progress = [&](std::size_t done) {
+    stopped = !wants_more(done);
+    return !stopped;
+  };
   const py::gil_scoped_release release;
-  return screen(input, options, progress);
+  ScreenTable table = screen(held.input, options, progress);
+  return {std::move(table), stopped};
 }
 
 }  // namespace
@@ -73,10 +83,12 @@ void bind_screen(py::module_& m) {
   py::class_<ScreenOptions>(m, "ScreenOptions")
       .def(py::init(&options_of), py::arg("soak"), py::arg("parameters"),
            py::arg("bind_tramp_elements"), py::arg("quantities"));
-  m.def("run_screen", &run, py::arg("elements"), py::arg("compositions"),
-        py::arg("kelvin"), py::arg("one_per_composition"), py::arg("options"),
-        py::arg("first_row"), py::arg("last_row"), py::arg("threads"),
-        py::arg("progress"), "Rows of a screen.");
+  py::class_<HeldInput>(m, "ScreenInput")
+      .def(py::init(&input_of), py::arg("elements"), py::arg("compositions"),
+           py::arg("kelvin"), py::arg("one_per_composition"));
+  m.def("run_screen", &run, py::arg("input"), py::arg("options"), py::arg("first_row"),
+        py::arg("last_row"), py::arg("threads"), py::arg("progress"),
+        "Rows of a screen, and whether the caller stopped it.");
   m.attr("SCREEN_BLOCK_ROWS") = kScreenBlockRows;
 }
 

@@ -102,7 +102,8 @@ void bind_columns(Class& c) {
 void bind_about(Class& c) {
   c.def_readonly("first_row", &ScreenTable::first_row,
                  "Number of the first row within the whole screen.")
-      .def_readonly("rows_asked", &ScreenTable::rows_asked)
+      .def_readonly("rows_asked", &ScreenTable::rows_asked,
+                    "Rows that were to be done.")
       .def_property_readonly("next_row", &ScreenTable::next_row,
                              "First row that is not done: first_row to go on.")
       .def_property_readonly("cancelled", &ScreenTable::cancelled,
@@ -148,7 +149,8 @@ void fill(std::vector<T>& column, const py::handle& stored) {
   if (!bytes.empty()) std::memcpy(column.data(), bytes.data(), bytes.size());
 }
 
-/// Columns as bytes: a table may have millions of rows.
+/// Columns as bytes: a table may have millions of rows. screen_folder.py restores a
+/// table from the same.
 py::tuple get_state(const ScreenTable& t) {
   return py::make_tuple(t.first_row, t.rows_asked, t.kinds, t.elements, t.quantities,
                         t.basis == VolumeBasis::soak, t.parameters, t.parameters_hash,
@@ -196,6 +198,7 @@ void bind_screen_table(py::module_& m) {
                 .attr("screen_to_frame")(self);
           },
           "Table, one row per row (pandas); see gibbsteel.screen_frames.")
+      .def_static("_restored", &set_state, py::arg("stored"))
       .def(py::pickle(&get_state, &set_state));
   m.def("join_screens", &join, py::arg("tables"), "One table from consecutive ones.");
 }
