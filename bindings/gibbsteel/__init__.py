@@ -116,7 +116,8 @@ from .parameters import (
     parameter_files,
     write_parameters,
 )
-from .screen import join_screens, screen, screen_chunks, screen_into
+from .screen import join_screens, screen, screen_chunks
+from .screen_arrays import screen_into
 from .screen_folder import ScreenFolder, screen_to_folder
 from .screen_pieces import screen_pieces
 from .steel import Steel

@@ -14,7 +14,8 @@ import numpy as np
 from ._core import Problem, ScreenTable
 from .errors import InputError
 from .progress import Callback, reporting
-from .screen import chunk_size, column_names, join_screens
+from .screen import chunk_size, join_screens
+from .screen_arrays import COLUMNS
 from .screen_input import ScreenJob, screen_job
 
 MANIFEST = "screen.json"
@@ -115,7 +116,7 @@ class ScreenFolder:
 
     def _write(self, table: ScreenTable) -> None:
         """Puts a finished chunk in its place, whole or not at all."""
-        columns = {name: getattr(table, name) for name in column_names()}
+        columns = {name: getattr(table, name) for name in COLUMNS}
         part = self._file(table.first_row).with_suffix(".part")
         with part.open("wb") as stream:
             np.savez(stream, **columns)
@@ -137,7 +138,7 @@ class ScreenFolder:
 
     def _read(self, first: int, last: int) -> ScreenTable:
         about = self.about["columns"]
-        names = column_names()
+        names = COLUMNS
         columns = [b""] * len(names)
         if last > first:
             with np.load(self._file(first), allow_pickle=False) as stored:

@@ -157,14 +157,8 @@ def _is_series(value: Any) -> bool:
     return isinstance(value, Iterable) and not isinstance(value, (str, bytes))
 
 
-def screen_job(
-    compositions: Any,
-    elements: Iterable[str] | None = None,
+def _settings(
     *,
-    celsius: Any = None,
-    fahrenheit: Any = None,
-    kelvin: Any = None,
-    one_per_composition: bool = False,
     quantities: Sequence[Quantity] = (),
     parameters: ParameterSet | None = None,
     bind_tramp_elements: bool = False,
@@ -174,20 +168,12 @@ def screen_job(
     at_soak_temperature: bool = False,
     certify: str | None = None,
     options: SolveOptions | None = None,
-    threads: int = 0,
-) -> ScreenJob:
-    """See `gibbsteel.screen` for the arguments."""
-    table, names = _table(compositions, elements)
-    if parameters is None:
-        parameters = default_parameters()
+) -> dict[str, Any]:
+    """What the options are made of, in one form however it was given."""
     place, remedy = "quantities", "give a list, such as [gs.quantities.hardness_hrc()]"
-    wanted = [require(q, Quantity, place, remedy) for q in quantities]
-    soak = soak_options(
-        graphite, phases, suppressed, at_soak_temperature, options, certify
-    )
-    settings: dict[str, Any] = {
-        "parameters": parameters,
-        "quantities": wanted,
+    return {
+        "quantities": [require(q, Quantity, place, remedy) for q in quantities],
+        "parameters": default_parameters() if parameters is None else parameters,
         "bind_tramp_elements": bool(bind_tramp_elements),
         "graphite": bool(graphite),
         "phases": None if phases is None else as_names(phases),
@@ -196,14 +182,37 @@ def screen_job(
         "certify": certify,
         "options": options,
     }
+
+
+def _options(settings: dict[str, Any]) -> _core.ScreenOptions:
+    of_soaks = ("graphite", "phases", "suppressed", "at_soak_temperature", "options")
+    soak = soak_options(
+        **{name: settings[name] for name in of_soaks}, certify=settings["certify"]
+    )
+    of_steels = ("parameters", "bind_tramp_elements", "quantities")
+    return _core.ScreenOptions(soak, **{name: settings[name] for name in of_steels})
+
+
+def screen_job(
+    compositions: Any,
+    elements: Iterable[str] | None = None,
+    *,
+    celsius: Any = None,
+    fahrenheit: Any = None,
+    kelvin: Any = None,
+    one_per_composition: bool = False,
+    threads: int = 0,
+    **given: Any,
+) -> ScreenJob:
+    """See `gibbsteel.screen` for the arguments."""
+    table, names = _table(compositions, elements)
+    settings = _settings(**given)
     return ScreenJob(
         elements=names,
         compositions=_numbers(table, names),
         kelvin=_kelvins(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),
         one_per_composition=bool(one_per_composition),
-        options=_core.ScreenOptions(
-            soak, parameters, bool(bind_tramp_elements), wanted
-        ),
+        options=_options(settings),
         settings=settings,
         threads=int(threads),
     )
