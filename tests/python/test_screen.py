@@ -90,6 +90,22 @@ def test_each_composition_at_its_own_temperature(table):
     np.testing.assert_allclose(paired.gibbs_energy, table.gibbs_energy[[0, 3]])
 
 
+def test_settings_are_those_of_steels_and_soaks():
+    names = ["C", "Cr", "Ti", "V", "N"]
+    heat = [1.2, 1.5, 0.05, 0.4, 0.02]
+    soak = {"celsius": 700, "graphite": True, "suppressed": ["M7C3", "M23C6"]}
+    soak |= {"at_soak_temperature": True, "certify": "proof"}
+    table = gs.screen([heat], names, bind_tramp_elements=True, **soak)
+    steel = gs.Steel(dict(zip(names, heat, strict=True)), bind_tramp_elements=True)
+    state = steel.soak(**soak)
+    assert state.analysis.bound
+    assert "graphite" in {occurrence.kind for occurrence in state.occurrences}
+    assert table.certificate_names[table.certificate[0]] == "proof"
+    assert table.at_soak_temperature
+    assert table.gibbs_energy[0] == state.gibbs_energy
+    assert table.carbide_volume_percent[0] == state.carbide_volume_percent
+
+
 def test_a_data_frame_names_its_columns(table):
     pandas = pytest.importorskip("pandas")
     frame = pandas.DataFrame(HEATS, columns=PUNCH)
