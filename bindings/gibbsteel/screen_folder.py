@@ -280,6 +280,9 @@ def _read_manifest(path: Path) -> dict[str, Any]:
         raise _problem("325", f"holds no {MANIFEST}") from None
     except ValueError:
         raise _problem("325", f"holds a damaged {MANIFEST}") from None
-    if not isinstance(about, dict) or about.get("format") != FORMAT:
+    needed = {"format", "made_of", "rows", "chunk_rows", "columns"}
+    if not isinstance(about, dict) or not needed <= about.keys():
+        raise _problem("325", f"holds another kind of {MANIFEST}")
+    if about["format"] != FORMAT:
         raise _problem("325", f"holds another kind of {MANIFEST}")
     return about

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
+from . import _core
 from ._core import ScreenTable
 from .optional import needed
 
@@ -23,8 +24,8 @@ def screen_to_frame(table: ScreenTable) -> pd.DataFrame:
     Returns
     -------
     pandas.DataFrame
-        Status and certificate as words, then the numbers; ``attrs`` holds title and
-        hash of the parameter set.
+        Status and certificate as words, then the numbers; ``attrs`` holds the
+        library version, title and hash of the parameter set, and the volume basis.
 
     Examples
     --------
@@ -50,7 +51,11 @@ def screen_to_frame(table: ScreenTable) -> pd.DataFrame:
         data[label] = table.quantity[:, q]
     rows = pandas.RangeIndex(table.first_row, table.next_row, name="row")
     frame = pandas.DataFrame(data, index=rows)
+    basis = "soak temperature" if table.at_soak_temperature else "room temperature"
     frame.attrs.update(
-        parameters=table.parameters, parameters_hash=table.parameters_hash
+        library_version=_core.version,
+        parameters=table.parameters,
+        parameters_hash=table.parameters_hash,
+        volumes_at=basis,
     )
     return frame

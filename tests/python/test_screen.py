@@ -124,7 +124,12 @@ def test_to_frame(table):
         "MC_volume_percent",
     ]
     assert list(frame["status"]) == ["usable"] * 4
-    assert frame.attrs["parameters_hash"] == table.parameters_hash
+    assert frame.attrs == {
+        "library_version": gs.__version__,
+        "parameters": table.parameters,
+        "parameters_hash": table.parameters_hash,
+        "volumes_at": "room temperature",
+    }
     assert (
         frame.loc[2, "matrix_C_weight_percent"]
         == table.matrix_weight_percent[2, table.elements.index("C")]

@@ -1,6 +1,9 @@
 """A screen that writes finished chunks to a folder and goes on from what is there."""
 
 import json
+import signal
+import subprocess
+import sys
 
 import gibbsteel as gs
 import numpy as np
@@ -65,6 +68,33 @@ def test_it_goes_on_from_what_is_there(heats, whole, tmp_path):
     assert folder.table() == whole
     for name, time in done.items():
         assert (tmp_path / name).stat().st_mtime_ns == time
+
+
+KILLED = """
+import os, signal, sys
+import gibbsteel as gs
+import numpy as np
+
+def die(done):
+    if done > 64:
+        os.kill(os.getpid(), signal.SIGKILL)
+
+heats = np.load(sys.argv[1])
+settings = {"celsius": 950, "chunk_rows": 64, "threads": 1}
+gs.screen_to_folder(sys.argv[2], heats, ["C", "Cr"], progress=die, **settings)
+"""
+
+
+def test_a_process_that_is_killed_leaves_what_was_finished(heats, whole, tmp_path):
+    np.save(tmp_path / "heats.npy", heats)
+    arguments = [str(tmp_path / "heats.npy"), str(tmp_path / "folder")]
+    done = subprocess.run([sys.executable, "-c", KILLED, *arguments], check=False)
+    assert done.returncode == -signal.SIGKILL
+    assert gs.ScreenFolder(tmp_path / "folder").rows_done == 64
+    told = []
+    folder = into(tmp_path / "folder", heats, progress=told.append)
+    assert told == [128, 150]
+    assert folder.table() == whole
 
 
 @pytest.mark.parametrize("harm", ["missing", "cut short", "changed"])
@@ -157,7 +187,11 @@ def test_a_folder_of_other_things_is_refused(heats, tmp_path):
         lambda: gs.ScreenFolder(tmp_path / "nowhere"),
         f"[gibbsteel.input.325] folder: holds no screen.json; {REMEDY}",
     )
-    for text, what in (("{", "a damaged"), ("[]", "another kind of")):
+    for text, what in (
+        ("{", "a damaged"),
+        ("[]", "another kind of"),
+        ('{"format": 1}', "another kind of"),
+    ):
         (tmp_path / "screen.json").write_text(text)
         refused(
             lambda: into(tmp_path, heats),
