@@ -66,6 +66,9 @@ inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
 inline constexpr std::string_view kReferenceWithout = "gibbsteel.input.253";
 inline constexpr std::string_view kWindowRule = "gibbsteel.input.254";
 inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
+inline constexpr std::string_view kForeignPickle = "gibbsteel.input.256";
+inline constexpr std::string_view kLaterPickle = "gibbsteel.input.257";
+inline constexpr std::string_view kDamagedPickle = "gibbsteel.input.258";
 inline constexpr std::string_view kNoSuchColumn = "gibbsteel.input.290";
 inline constexpr std::string_view kFileEnding = "gibbsteel.input.291";
 inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
@@ -154,6 +157,9 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kReferenceWithout, "a reference state does not have the quantity to be matched"},
     {kWindowRule, "a rule of a hardening window is outside its range"},
     {kNotOneTarget, "a search is not asked for exactly one quantity and its value"},
+    {kForeignPickle, "a pickle does not carry the mark of its class"},
+    {kLaterPickle, "a pickle was written in a later format"},
+    {kDamagedPickle, "the fields of a pickle are not those of its class"},
     {kNoSuchColumn, "a sweep has no column of numbers of this name"},
     {kFileEnding, "a report cannot be saved as this kind of file"},
     {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},
