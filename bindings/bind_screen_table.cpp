@@ -5,6 +5,7 @@
 #include "arrays.hpp"
 #include "common.hpp"
 #include "gibbsteel/screen_table.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -149,6 +150,13 @@ void fill(std::vector<T>& column, const py::handle& stored) {
   if (!bytes.empty()) std::memcpy(column.data(), bytes.data(), bytes.size());
 }
 
+template <class Enum>
+void check_enumerators(const std::vector<Enum>& column, Enum last) {
+  for (const Enum value : column)
+    if (static_cast<int>(value) < 0 || value > last)
+      throw py::value_error("no enumerator with this number");
+}
+
 /// Columns as bytes: a table may have millions of rows. screen_folder.py restores a
 /// table from the same.
 py::tuple get_state(const ScreenTable& t) {
@@ -171,9 +179,14 @@ ScreenTable set_state(const py::tuple& s) {
   t.basis = s[5].cast<bool>() ? VolumeBasis::soak : VolumeBasis::room;
   t.parameters = s[6].cast<std::string>();
   t.parameters_hash = s[7].cast<std::string>();
-  t.resize(s[8].cast<std::size_t>());
+  const auto rows = s[8].cast<std::size_t>();
+  if (s[9].cast<std::string_view>().size() != rows)
+    throw py::value_error("the status column has another length");
+  t.resize(rows);
   fill(t.status, s[9]);
+  check_enumerators(t.status, ScreenStatus::quantity_failed);
   fill(t.certificate, s[10]);
+  check_enumerators(t.certificate, Certificate::covered);
   fill(t.warnings, s[11]);
   fill(t.carbide_volume_percent, s[12]);
   fill(t.carbon_activity, s[13]);
@@ -199,7 +212,7 @@ void bind_screen_table(py::module_& m) {
           },
           "Table, one row per row (pandas); see gibbsteel.screen_frames.")
       .def_static("_restored", &set_state, py::arg("stored"))
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
   m.def("join_screens", &join, py::arg("tables"), "One table from consecutive ones.");
 }
 

@@ -103,12 +103,9 @@ class ScreenJob:
 
 
 def _origin(quantity: Quantity) -> str:
-    """A quantity as text: the function that makes it, and its arguments."""
-    reduced = cast("tuple[Any, tuple[Any, ...]]", quantity.__reduce__())
-    made_by, arguments = reduced
-    if made_by is Quantity:
-        arguments = arguments[:2]
-    return f"{made_by.__module__}.{made_by.__qualname__}{arguments!r}"
+    """What makes it again, as text; of a user's own function its name and unit."""
+    _, arguments = cast("tuple[Any, tuple[Any, ...]]", quantity.__reduce__())
+    return repr([argument for argument in arguments if isinstance(argument, str)])
 
 
 def _table(compositions: Any, elements: Iterable[str] | None) -> tuple[Any, list[str]]:

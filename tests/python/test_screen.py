@@ -79,6 +79,20 @@ def test_pickle(table):
     assert again != gs.screen(HEATS, PUNCH, celsius=CELSIUS)
 
 
+def test_a_damaged_pickle_is_refused(table):
+    mark, fields = table.__reduce_ex__(4)[2]
+    assert mark == "gibbsteel ScreenTable 1"
+    for at, wrong in ((9, b"\x0c" * 4), (10, b"\xff" * 16), (8, 10**12), (15, b"")):
+        damaged = (*fields[:at], wrong, *fields[at + 1 :])
+        refused(
+            lambda damaged=damaged: gs.ScreenTable.__new__(gs.ScreenTable).__setstate__(
+                (mark, damaged)
+            ),
+            "[gibbsteel.input.258] pickle of ScreenTable: is damaged: its fields are "
+            "not those of the class; make the value again from its steel",
+        )
+
+
 def test_each_composition_at_its_own_temperature(table):
     paired = gs.screen(HEATS, PUNCH, fahrenheit=[1832, 2048], one_per_composition=True)
     assert len(paired) == 2
