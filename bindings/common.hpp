@@ -41,6 +41,8 @@ void bind_report(py::module_& m);
 void bind_build_info(py::module_& m);
 void bind_sensitivities(py::module_& m);
 void bind_soak_grid(py::module_& m);
+void bind_screen_table(py::module_& m);
+void bind_screen(py::module_& m);
 void bind_estimate(py::module_& m);
 void bind_property_equations(py::module_& m);
 void bind_hardening(py::module_& m);

@@ -29,6 +29,8 @@ void bind_results(py::module_& m) {
   bind_build_info(m);
   bind_sensitivities(m);
   bind_soak_grid(m);
+  bind_screen_table(m);
+  bind_screen(m);
   bind_estimate(m);
   bind_property_equations(m);
   bind_hardening(m);

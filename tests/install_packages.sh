@@ -18,7 +18,7 @@ test_packages=(
   python3-pytest python3-hypothesis python3-jsonschema python3-scipy
   python3-setuptools python3-wheel python3-venv
   python3-pandas python3-tqdm mypy
-  python3-xarray python3-pint python3-joblib python3-dask
+  python3-xarray python3-pint python3-joblib python3-dask python3-distributed
   python3-matplotlib python3-nbclient python3-nbformat python3-ipykernel
 )
 

@@ -15,6 +15,7 @@ from . import measured_carbide as _measured_carbide  # adds a method to State
 from . import phase_model as _phase_model  # adds methods to PhaseModel
 from . import plot, quantities
 from ._core import (
+    SCREEN_BLOCK_ROWS,
     BoundCompound,
     CarbideInBalance,
     Comparison,
@@ -61,6 +62,7 @@ from ._core import (
     ReportSection,
     RuleSpans,
     SampledBand,
+    ScreenTable,
     SearchOptions,
     SectionAxis,
     SectionBoundary,
@@ -114,6 +116,10 @@ from .parameters import (
     parameter_files,
     write_parameters,
 )
+from .screen import join_screens, screen, screen_chunks
+from .screen_arrays import screen_into
+from .screen_folder import ScreenFolder, screen_to_folder
+from .screen_pieces import screen_pieces
 from .steel import Steel
 from .warn import GibbsteelWarning, NotUsableWarning, OutsideValidityWarning
 
@@ -171,7 +177,10 @@ __all__ = [
     "Report",
     "ReportSection",
     "RuleSpans",
+    "SCREEN_BLOCK_ROWS",
     "SampledBand",
+    "ScreenFolder",
+    "ScreenTable",
     "SearchOptions",
     "SectionAxis",
     "SectionBoundary",
@@ -210,6 +219,7 @@ __all__ = [
     "hardening_families",
     "hrc_from_hv",
     "hv_from_hrc",
+    "join_screens",
     "load_parameters",
     "matching_temperature",
     "matrix_targets",
@@ -220,6 +230,11 @@ __all__ = [
     "property_equations",
     "quantities",
     "quenched_hardness",
+    "screen",
+    "screen_chunks",
+    "screen_into",
+    "screen_pieces",
+    "screen_to_folder",
     "target",
     "trade_indices",
     "write_parameters",

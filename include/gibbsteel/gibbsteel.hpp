@@ -35,6 +35,8 @@
 #include "gibbsteel/property_equations.hpp"
 #include "gibbsteel/quantity.hpp"
 #include "gibbsteel/report.hpp"
+#include "gibbsteel/screen.hpp"
+#include "gibbsteel/screen_table.hpp"
 #include "gibbsteel/search_options.hpp"
 #include "gibbsteel/section_map.hpp"
 #include "gibbsteel/sensitivities.hpp"
