@@ -28,12 +28,17 @@ class Runner {
     for (std::size_t i = 0; i < tasks_.size(); ++i) {
       const Task& task = tasks_[i];
       ours(i, task);
-      add(i, "Ipopt", "naive", [&] { return ipopt_cold(task, naive_start(task)); });
-      add(i, "Ipopt, best of 8 starts", "random",
+      const Sets naive = naive_start(task);
+      add(i, "Ipopt, its own settings", "naive",
+          [&] { return ipopt(task, naive, Barrier::standard); });
+      add(i, "Ipopt, low barrier", "naive",
+          [&] { return ipopt(task, naive, Barrier::low); });
+      add(i, "Ipopt, low barrier", "random", [&] { return ipopt_random(task, 1); });
+      add(i, "Ipopt, low barrier, best of 8", "random",
           [&] { return ipopt_random(task, kRandomStarts); });
-      add(i, "Ipopt", "warm", [&] { return ipopt_warm(task); });
-      add(i, "NLopt SLSQP", "naive",
-          [&] { return nlopt_slsqp(task, naive_start(task)); });
+      add(i, "Ipopt, lowest barrier", "warm",
+          [&] { return ipopt(task, warm_start(task), Barrier::lowest); });
+      add(i, "NLopt SLSQP", "naive", [&] { return nlopt_slsqp(task, naive); });
       add(i, "NLopt SLSQP", "warm",
           [&] { return nlopt_slsqp(task, warm_start(task)); });
     }

@@ -157,11 +157,18 @@ Answer run(const Task& task, const Sets& start, const Settings& settings) {
 
 }  // namespace
 
-Answer ipopt_cold(const Task& task, const Sets& start) { return run(task, start, {}); }
-
-Answer ipopt_warm(const Task& task) {
-  return run(task, warm_start(task),
-             {{"mu_init", 1e-9}, {"bound_push", 1e-14}, {"bound_frac", 1e-14}});
+Answer ipopt(const Task& task, const Sets& start, Barrier barrier) {
+  switch (barrier) {
+    case Barrier::low:
+      return run(task, start,
+                 {{"mu_init", 1e-5}, {"bound_push", 1e-8}, {"bound_frac", 1e-8}});
+    case Barrier::lowest:
+      return run(task, start,
+                 {{"mu_init", 1e-9}, {"bound_push", 1e-14}, {"bound_frac", 1e-14}});
+    case Barrier::standard:
+      break;
+  }
+  return run(task, start, {});
 }
 
 Answer ipopt_random(const Task& task, unsigned starts) {
@@ -169,7 +176,7 @@ Answer ipopt_random(const Task& task, unsigned starts) {
   double lowest = std::numeric_limits<double>::infinity();
   int iterations = 0;
   for (unsigned seed = 1; seed <= starts; ++seed) {
-    Answer answer = run(task, random_start(task, seed), {});
+    Answer answer = ipopt(task, random_start(task, seed), Barrier::low);
     iterations += answer.iterations;
     const Outcome outcome = judge(task, answer);
     if (outcome.balance > 1e-6 || !(outcome.gap < lowest)) continue;

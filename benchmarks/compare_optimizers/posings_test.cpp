@@ -24,6 +24,13 @@ const Task& task() {
   return made;
 }
 
+/// The naive start with amounts that differences are not too coarse for.
+Sets even_start() {
+  Sets sets = naive_start(task());
+  for (PhasePoint& set : sets) set.amount = 0.05;
+  return sets;
+}
+
 using Vector = std::vector<double>;
 
 /// (f(x + h) - f(x - h)) / 2h along variable i, h relative to the variable.
@@ -49,7 +56,7 @@ void check_close(double value, double expected) {
 }  // namespace
 
 TEST_CASE("amounts: gradient and Hessian are those of the energy") {
-  const AmountsPosing posing(task(), naive_start(task()));
+  const AmountsPosing posing(task(), even_start());
   const Vector x = posing.start();
   Vector gradient(x.size());
   posing.gradient(x.data(), gradient.data());
@@ -75,7 +82,7 @@ TEST_CASE("amounts: gradient and Hessian are those of the energy") {
 }
 
 TEST_CASE("logits: gradients are those of the energy and the balance") {
-  const LogitsPosing posing(task(), naive_start(task()));
+  const LogitsPosing posing(task(), even_start());
   const std::size_t elements = task().mole_fractions.size();
   const Vector x = posing.start();
   Vector gradient(x.size()), balance(elements), slopes(elements * x.size());
@@ -127,4 +134,17 @@ TEST_CASE("an answer with less of an element is not taken for a lower energy") {
   const Outcome wrong = judge(task(), answer);
   CHECK(wrong.balance > 1e-4);
   CHECK(wrong.gap > -1e-6);
+}
+
+TEST_CASE("naive and random starts hold the elements") {
+  for (const Sets& start :
+       {naive_start(task()), random_start(task(), 1), random_start(task(), 2)}) {
+    const Outcome outcome = judge(task(), {start, 0, ""});
+    CHECK(outcome.balance < 1e-14);
+    CHECK(outcome.gap > 0.0);
+    for (const PhasePoint& set : start) {
+      CHECK(set.amount > 0.0);
+      for (const double y : set.y) CHECK(y > 0.0);
+    }
+  }
 }

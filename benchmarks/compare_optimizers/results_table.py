@@ -19,18 +19,20 @@ OURS_COLD, OURS_WARM = ("gibbsteel", "cold"), ("gibbsteel", "warm")
 NEWTON = ("gibbsteel, Newton only", "warm")
 ORDER = [
     OURS_COLD,
-    ("Ipopt", "naive"),
-    ("Ipopt, best of 8 starts", "random"),
+    ("Ipopt, its own settings", "naive"),
+    ("Ipopt, low barrier", "naive"),
+    ("Ipopt, low barrier", "random"),
+    ("Ipopt, low barrier, best of 8", "random"),
     ("NLopt SLSQP", "naive"),
     ("SciPy SLSQP", "naive"),
-    ("SciPy trust-constr", "naive"),
+    ("SciPy trust-constr, low barrier", "naive"),
     ("SciPy HiGHS, 10^4 points", "none"),
     OURS_WARM,
     NEWTON,
-    ("Ipopt", "warm"),
+    ("Ipopt, lowest barrier", "warm"),
     ("NLopt SLSQP", "warm"),
     ("SciPy SLSQP", "warm"),
-    ("SciPy trust-constr", "warm"),
+    ("SciPy trust-constr, low barrier", "warm"),
 ]
 
 

@@ -12,7 +12,8 @@ bash tests/install_packages.sh benchmarks
 folder=build/comparison
 mkdir -p "$folder/figures"
 cmake --preset comparison >build/comparison.log
-cmake --build --preset comparison --parallel "$(nproc)" >>build/comparison.log ||
+cmake --build --preset comparison --parallel "$(nproc)" \
+  --target compare_optimizers scaling _core >>build/comparison.log ||
   { tail -n 20 build/comparison.log >&2; exit 1; }
 
 # Linear algebra and interpreters on one thread, as the compiled programs are.

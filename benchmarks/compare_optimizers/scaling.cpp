@@ -65,10 +65,11 @@ void write_size(std::ostream& out, const Size& size) {
       << "\", \"elements\": " << task.system->elements().size()
       << ", \"phases\": " << task.system->phases().size()
       << ", \"evaluations\": " << cold.report.evaluations;
+  const Sets naive = naive_start(task);
   time("cold", [&] { return gibbsteel_cold(task); });
   time("newton", [&] { return gibbsteel_newton(task); });
-  time("ipopt_naive", [&] { return ipopt_cold(task, naive_start(task)); });
-  time("ipopt_warm", [&] { return ipopt_warm(task); });
+  time("ipopt_naive", [&] { return ipopt(task, naive, Barrier::low); });
+  time("ipopt_warm", [&] { return ipopt(task, warm_start(task), Barrier::lowest); });
   time("slsqp_warm", [&] { return nlopt_slsqp(task, warm_start(task)); });
   out << '}';
 }

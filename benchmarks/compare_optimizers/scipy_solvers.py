@@ -72,9 +72,17 @@ def slsqp(posing: LogitsPosing) -> Answer:
     return posing.answer(result.x), int(result.nit), str(result.message)
 
 
-def trust_constr(posing: AmountsPosing) -> Answer:
+def trust_constr(posing: AmountsPosing, barrier: float) -> Answer:
     """Interior point with trust region on the amounts, exact Hessian."""
     matrix, right = posing.constraints()
+    options = {
+        "gtol": 1e-12,
+        "xtol": 1e-14,
+        "barrier_tol": 1e-12,
+        "initial_barrier_parameter": barrier,
+        "initial_barrier_tolerance": barrier,
+        "maxiter": 400,
+    }
     result = optimize.minimize(
         posing.energy,
         posing.start(),
@@ -83,7 +91,7 @@ def trust_constr(posing: AmountsPosing) -> Answer:
         method="trust-constr",
         bounds=optimize.Bounds(0.0, np.inf, keep_feasible=True),
         constraints=optimize.LinearConstraint(matrix, right, right),
-        options={"gtol": 1e-8, "xtol": 1e-12, "maxiter": 400},
+        options=options,
     )
     return posing.answer(result.x), int(result.nit), str(result.message)
 
@@ -139,11 +147,12 @@ def solve_task(number: int, task: Task) -> list[dict]:
         names = {"solver": solver, "start": start, "task": number}
         runs.append(names | measure(task, solve))
 
-    for start in ("naive", "warm"):
+    for start, barrier in (("naive", 1e-5), ("warm", 1e-9)):
         logits = LogitsPosing(task, models, getattr(task, start))
         add("SciPy SLSQP", start, lambda logits=logits: slsqp(logits))
         amounts = AmountsPosing(task, models, getattr(task, start))
-        add("SciPy trust-constr", start, lambda a=amounts: trust_constr(a))
+        solver = "SciPy trust-constr, low barrier"
+        add(solver, start, lambda a=amounts, b=barrier: trust_constr(a, b))
     program = SampledProgram(Posing(task, models, task.naive))
     add("SciPy HiGHS, 10^4 points", "none", program.solve)
     return runs

@@ -21,11 +21,14 @@ Answer gibbsteel_newton(const Task& task);
 using PreparedSolver = std::function<Answer()>;
 std::optional<PreparedSolver> gibbsteel_warm(const Task& task);
 
-/// Ipopt on the amounts with exact derivatives, default barrier settings.
-Answer ipopt_cold(const Task& task, const Sets& start);
-/// The same with the barrier so low and the bounds so close that it keeps the start.
-Answer ipopt_warm(const Task& task);
-/// The lowest balanced answer of several random starts.
+/// Ipopt on the amounts with exact derivatives.
+enum class Barrier {
+  standard,  ///< its own settings, which move every start far from the bounds
+  low,       ///< so low and so near the bounds that small amounts keep their place
+  lowest,    ///< for starts that are nearly right
+};
+Answer ipopt(const Task& task, const Sets& start, Barrier barrier);
+/// The lowest balanced answer of several random starts with a low barrier.
 Answer ipopt_random(const Task& task, unsigned starts);
 std::string ipopt_version();
 

@@ -1,5 +1,7 @@
 #include "task.hpp"
 
+#include "balanced_start.hpp"
+
 #include <cmath>
 #include <random>
 #include <stdexcept>
@@ -48,9 +50,11 @@ void normalize(const PhaseModel& model, std::vector<double>& y) {
   }
 }
 
-/// @param filled  share of the interstitial sites that hold carbon
-std::vector<double> bulk_like(const Task& task, const PhaseModel& model,
-                              double filled) {
+/// @param kind  0: metals as in the bulk, interstitial sites 5 % filled; 1: metals in
+///              equal shares, 95 % filled
+std::vector<double> simple_fractions(const Task& task, const PhaseModel& model,
+                                     int kind) {
+  const double filled = kind == 0 ? 0.05 : 0.95;
   const auto& constituents = model.constituents();
   std::vector<double> y;
   for (const Constituent& constituent : constituents) {
@@ -62,6 +66,8 @@ std::vector<double> bulk_like(const Task& task, const PhaseModel& model,
       y.push_back(1.0 - filled);
     else if (interstitial)
       y.push_back(filled);
+    else if (kind == 1)
+      y.push_back(1.0);
     else
       y.push_back(task.mole_fractions[static_cast<std::size_t>(constituent.element)]);
   }
@@ -123,30 +129,37 @@ std::vector<Task> all_tasks() {
   std::mt19937 random(20250101);
   for (int i = 1; i <= 10; ++i) {
     const NamedValues steel = random_steel(random);
-    const double celsius = uniform(random, 850.0, 1250.0);
+    const double celsius = uniform(random, 700.0, 1250.0);
     tasks.push_back(make_task("random steel " + std::to_string(i), steel,
                               Temperature::celsius(celsius)));
   }
   return tasks;
 }
 
-Sets naive_start(const Task& task) {
+namespace {
+
+/// Every kind of every model in equal shares of the atoms.
+Sets equal_shares(const Task& task) {
   const auto kinds = all_kinds(*task.system);
   Sets sets;
   for (const auto& [phase, kind] : kinds) {
     const PhaseModel& model = task.system->phases()[phase];
     PhasePoint set;
     set.phase = phase;
-    set.y = bulk_like(task, model, kind == 0 ? 0.05 : 0.95);
+    set.y = simple_fractions(task, model, kind);
     set.amount = 1.0 / (static_cast<double>(kinds.size()) * atoms_of(model, set.y));
     sets.push_back(std::move(set));
   }
   return sets;
 }
 
+}  // namespace
+
+Sets naive_start(const Task& task) { return balanced(task, equal_shares(task)); }
+
 Sets random_start(const Task& task, unsigned seed) {
   std::mt19937 random(seed);
-  Sets sets = naive_start(task);
+  Sets sets = equal_shares(task);
   double total = 0.0;
   for (PhasePoint& set : sets) {
     const PhaseModel& model = task.system->phases()[set.phase];
@@ -157,7 +170,7 @@ Sets random_start(const Task& task, unsigned seed) {
     total += set.amount * atoms_of(model, set.y);
   }
   for (PhasePoint& set : sets) set.amount /= total;
-  return sets;
+  return balanced(task, sets);
 }
 
 }  // namespace gibbsteel::contest

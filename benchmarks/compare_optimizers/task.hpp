@@ -34,12 +34,15 @@ Task make_task(std::string name, const NamedValues& weight_percent,
                Temperature temperature, std::vector<std::string> phases = {});
 
 /// Nothing known: every phase model once, and twice if the file names two kinds of it
-/// (austenite and MC); equal shares of the atoms. Metals as in the bulk, sites for
-/// carbon 5 % filled in the first kind and 95 % in the second, so that the two kinds do
-/// not start from the same place.
+/// (austenite and MC). Carbides and other phases in equal shares that together hold at
+/// most half of any element, austenite from the rest, so that the elements balance.
+/// Metals as in the bulk and sites for carbon 5 % filled in the first kind; metals in
+/// equal shares and 95 % in the second, so that they do not start from the same place.
+/// @pre the first phase of the system is austenite
 Sets naive_start(const Task& task);
 
-/// The phase models of the naive start, compositions and shares at random.
+/// The phase models of the naive start, compositions and shares at random, balanced in
+/// the same way.
 Sets random_start(const Task& task, unsigned seed);
 
 /// The phases that are stable 1 K higher, with their amounts and compositions there.
