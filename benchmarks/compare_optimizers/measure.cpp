@@ -1,13 +1,20 @@
 #include "measure.hpp"
 
+#include <time.h>
+
 #include <algorithm>
-#include <chrono>
 
 namespace gibbsteel::contest {
 namespace {
 
-constexpr std::size_t kRepetitions = 5, kMostRepetitions = 1000;
-constexpr double kLeastSeconds = 0.02;
+constexpr std::size_t kRepetitions = 5;
+constexpr double kLeastSeconds = 2e-3;  // of one timing
+
+double processor_seconds() {
+  timespec now{};
+  clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &now);
+  return static_cast<double>(now.tv_sec) + 1e-9 * static_cast<double>(now.tv_nsec);
+}
 
 double median(std::vector<double> values) {
   std::sort(values.begin(), values.end());
@@ -19,19 +26,24 @@ double median(std::vector<double> values) {
 
 Outcome measure(const Task& task, const std::function<Answer()>& solve,
                 double most_seconds) {
-  using Clock = std::chrono::steady_clock;
   Answer answer;
-  std::vector<double> times;
-  double used = 0.0;
-  const auto wanted = [&] {
-    if (times.size() < kRepetitions) return times.empty() || used < most_seconds;
-    return used < kLeastSeconds && times.size() < kMostRepetitions;
+  const auto seconds_of = [&](int calls) {
+    const double begin = processor_seconds();
+    for (int call = 0; call < calls; ++call) answer = solve();
+    return (processor_seconds() - begin) / calls;
   };
-  while (wanted()) {
-    const auto begin = Clock::now();
-    answer = solve();
-    times.push_back(std::chrono::duration<double>(Clock::now() - begin).count());
-    used += times.back();
+  double last = seconds_of(1);
+  int calls = 1;
+  std::vector<double> times;
+  if (last < kLeastSeconds)
+    calls = 1 + static_cast<int>(kLeastSeconds / std::max(last, 1e-7));
+  else
+    times.push_back(last);
+  double used = last;
+  while (times.size() < kRepetitions && (times.empty() || used < most_seconds)) {
+    last = seconds_of(calls);
+    times.push_back(last);
+    used += last * calls;
   }
   Outcome outcome = judge(task, answer);
   outcome.seconds = median(times);

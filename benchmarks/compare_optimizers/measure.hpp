@@ -1,5 +1,5 @@
 #pragma once
-/// Wall time of a solve.
+/// Processor time of a solve.
 
 #include <functional>
 
@@ -7,8 +7,9 @@
 
 namespace gibbsteel::contest {
 
-/// Solves five times, fewer (at least once) when `most_seconds` are used up, more when
-/// all are too short for the clock, and judges the last answer. The time is the median.
+/// Solves five times, fewer (at least once) when `most_seconds` are used up, and judges
+/// the last answer. A solve that is short for the clock is timed as the mean of many.
+/// The time is the median.
 Outcome measure(const Task& task, const std::function<Answer()>& solve,
                 double most_seconds = 1.0);
 

@@ -14,7 +14,7 @@ struct Answer {
 };
 
 struct Outcome {
-  double seconds = 0.0;  ///< wall time, median of the repetitions
+  double seconds = 0.0;  ///< processor time, median of the repetitions
   int repetitions = 0;
   /// Energy above the plane of the chemical potentials of the reference
   /// [J/mol of atoms]: G - G_reference when the elements balance, and not to be

@@ -17,8 +17,8 @@ from matplotlib import pyplot  # noqa: E402
 SOLVERS = {
     "cold": ("this library, cold, certificate included", "o-"),
     "newton": ("this library, Newton only, right phases known", "s-"),
-    "ipopt_naive": ("Ipopt, naive start", "^--"),
-    "ipopt_warm": ("Ipopt, right phases known", "v--"),
+    "ipopt_naive": ("Ipopt, low barrier, naive start", "^--"),
+    "ipopt_warm": ("Ipopt, lowest barrier, right phases known", "v--"),
     "slsqp_warm": ("NLopt SLSQP, right phases known", "D--"),
 }
 RIGHT = 1e-3  # [J/mol of atoms]
