@@ -11,21 +11,22 @@ namespace gibbsteel {
 namespace {
 
 using internal::fixed_or;
+using internal::rounded_or;
 using internal::significant;
 using Rows = std::vector<std::vector<std::string>>;
 
 constexpr std::size_t kWidth = 78;
 
-std::string number(double value) {
-  return std::isnan(value) ? "n/a" : significant(value, 5);
+std::string number(double value, int digits = 5) {
+  return rounded_or(value, digits, "n/a");
 }
 
 std::string numbers_table(const Calibration& c) {
   Rows rows{{"number", "before", "after", "+-", "prior +-", "ratio", ""}};
   for (const CalibratedNumber& n : c.numbers) {
-    rows.push_back({n.text, number(n.before), number(n.after),
-                    significant(n.deviation, 3), significant(n.prior_deviation, 3),
-                    fixed_or(n.ratio(), 2, "n/a"), n.seen() ? "" : "NOT SEEN"});
+    rows.push_back({n.text, number(n.before), number(n.after), number(n.deviation, 3),
+                    number(n.prior_deviation, 3), fixed_or(n.ratio(), 2, "n/a"),
+                    n.seen() ? "" : "NOT SEEN"});
   }
   return internal::text_table(rows);
 }
@@ -42,7 +43,7 @@ std::string measurements_table(const Calibration& c) {
     rows.push_back({m.steel + ", " + m.quantity + (m.unit.empty() ? "" : " [") +
                         m.unit + (m.unit.empty() ? "" : "]"),
                     internal::degrees(m.temperature), number(m.value),
-                    significant(m.uncertainty, 3), number(m.before), number(m.after),
+                    number(m.uncertainty, 3), number(m.before), number(m.after),
                     fixed_or(m.residual_before, 2, "n/a"),
                     fixed_or(m.residual_after, 2, "n/a"),
                     fixed_or(m.residual_left_out, 2, "n/a"), fate_of(m)});

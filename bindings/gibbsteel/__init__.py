@@ -16,6 +16,8 @@ from . import phase_model as _phase_model  # adds methods to PhaseModel
 from . import plot, quantities
 from ._core import (
     BoundCompound,
+    CalibratedNumber,
+    Calibration,
     CarbideInBalance,
     Comparison,
     ComparisonRow,
@@ -34,11 +36,14 @@ from ._core import (
     HardeningFamily,
     HardeningWindow,
     Input,
+    LeftOutSteel,
     MakeableSteps,
     MatchingTemperature,
     Matrix,
     MatrixBand,
     MeasuredCarbide,
+    Measurement,
+    MeasurementOutcome,
     MillAnalysis,
     Occurrence,
     ParameterBand,
@@ -69,6 +74,7 @@ from ._core import (
     SectionMap,
     SectionNode,
     SectionOptions,
+    SeenDirection,
     Sensitivities,
     ShortSoak,
     SoakGrid,
@@ -91,6 +97,7 @@ from ._core import (
     WorstCorner,
 )
 from .build import build_info
+from .calibrate import calibrate, measurement
 from .comparison import compare
 from .design import design, matrix_targets, target
 from .display import attach as _attach
@@ -121,6 +128,8 @@ __version__: str = _core.version
 
 __all__ = [
     "BoundCompound",
+    "CalibratedNumber",
+    "Calibration",
     "CarbideInBalance",
     "Comparison",
     "ComparisonRow",
@@ -143,11 +152,14 @@ __all__ = [
     "HardeningWindow",
     "Input",
     "InputError",
+    "LeftOutSteel",
     "MakeableSteps",
     "MatchingTemperature",
     "Matrix",
     "MatrixBand",
     "MeasuredCarbide",
+    "Measurement",
+    "MeasurementOutcome",
     "MillAnalysis",
     "NotUsableWarning",
     "Occurrence",
@@ -180,6 +192,7 @@ __all__ = [
     "SectionMap",
     "SectionNode",
     "SectionOptions",
+    "SeenDirection",
     "Sensitivities",
     "ShortSoak",
     "SoakGrid",
@@ -202,6 +215,7 @@ __all__ = [
     "WindowSpan",
     "WorstCorner",
     "build_info",
+    "calibrate",
     "carbide_hardness",
     "compare",
     "content_hash",
@@ -213,6 +227,7 @@ __all__ = [
     "load_parameters",
     "matching_temperature",
     "matrix_targets",
+    "measurement",
     "minimize",
     "mixture_hardness",
     "parameter_files",

@@ -20,6 +20,8 @@ __all__ = [
     "hardening_quantity",
     "hardness_hrc",
     "hardness_hv",
+    "in_carbides",
+    "in_phase",
     "martensite_start",
     "mass_percent",
     "matrix",
@@ -31,6 +33,16 @@ __all__ = [
 def matrix(element: str) -> Quantity:
     """An element in all matrix phases together [wt%]."""
     return _core.quantity_matrix(element)
+
+
+def in_phase(kind: str, element: str) -> Quantity:
+    """An element in a kind of phase [wt% of the phase]; NaN when absent."""
+    return _core.quantity_in_phase(kind, element)
+
+
+def in_carbides(element: str) -> Quantity:
+    """An element in all carbides together [wt% of them]: the residue of an isolation."""
+    return _core.quantity_in_carbides(element)
 
 
 def volume_percent(kind: str) -> Quantity:

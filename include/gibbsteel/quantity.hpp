@@ -51,6 +51,13 @@ namespace quantities {
 
 /// An element in all matrix phases together [wt%].
 Quantity matrix(const std::string& element);
+/// An element in a kind of phase [wt% of the phase]; of two occurrences the one with
+/// the larger volume; NaN when absent. The kind is checked by the first state.
+/// @throws InputError gibbsteel.input.205 then
+Quantity in_phase(const std::string& kind, const std::string& element);
+/// An element in all carbides together [wt% of them], as in the residue of an
+/// electrolytic isolation; NaN without carbide.
+Quantity in_carbides(const std::string& element);
 /// A kind of carbide, all its occurrences [vol% or mass% of the steel]; 0 when absent.
 /// The kind is checked by the first state. @throws InputError gibbsteel.input.205 then
 Quantity volume_percent(const std::string& kind);

@@ -5,6 +5,7 @@
 #include "calibrate/layer_correlations.hpp"
 #include "internal/number_format.hpp"
 #include "parameter_file/expression_text.hpp"
+#include "parameter_file/number_text.hpp"
 #include "parameter_file/read_expression.hpp"
 #include "parameter_file/write_layer.hpp"
 
@@ -82,10 +83,10 @@ Source source_of(const CalibrationProblem& problem, const Calibration& result) {
 std::string note_of(const Calibration& result, const CalibratedNumber& number,
                     const std::vector<std::size_t>& seen_by, const std::string& what,
                     const Provenance& before) {
-  std::string note = what + " was " + shortest(number.before) + " (" +
-                     parameter_file::source_text(before) + ", " +
+  std::string note = what + " was " + parameter_file::number_text(number.before) +
+                     " (source " + parameter_file::source_text(before) + "; " +
                      parameter_file::kind_text(before) + "), prior +-" +
-                     significant(number.prior_deviation, 4) + " " + number.unit;
+                     rounded_or(number.prior_deviation, 4, "") + " " + number.unit;
   if (seen_by.empty()) return note + "; no measurement feels it";
   return note + (number.seen() ? "; felt by " : "; hardly felt by ") +
          steels_of(result, seen_by);

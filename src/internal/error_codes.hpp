@@ -68,6 +68,7 @@ inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
 inline constexpr std::string_view kFreeNumber = "gibbsteel.input.300";
 inline constexpr std::string_view kMeasurement = "gibbsteel.input.301";
 inline constexpr std::string_view kCalibrationOption = "gibbsteel.input.302";
+inline constexpr std::string_view kNoLayer = "gibbsteel.input.303";
 inline constexpr std::string_view kNoSuchColumn = "gibbsteel.input.290";
 inline constexpr std::string_view kFileEnding = "gibbsteel.input.291";
 inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
@@ -150,6 +151,7 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kFreeNumber, "a number of the parameter set cannot be fitted"},
     {kMeasurement, "a measurement cannot be fitted to"},
     {kCalibrationOption, "an option of the calibration is outside its range"},
+    {kNoLayer, "a calibration that has no layer cannot be saved"},
 });
 
 // Warnings.
