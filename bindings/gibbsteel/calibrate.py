@@ -2,24 +2,18 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterable, Mapping, Sequence
-from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from . import _core
 from ._core import Calibration, Measurement, ParameterSet, Problem, SolveOptions
 from .composition import as_weight_percent
 from .errors import InputError
-from .optional import needed
 from .progress import Callback, counting
 from .soak_options import soak_options
 from .steel import Steel
 from .target_quantity import QuantityLike, as_quantity
 from .temperature import one_kelvin
-
-if TYPE_CHECKING:
-    import pandas as pd
 
 
 def measurement(
@@ -71,7 +65,7 @@ def measurement(
     Examples
     --------
     >>> import gibbsteel as gs
-    >>> heat = gs.Steel({"C": 0.85, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.9}, name="M2")
+    >>> heat = gs.Steel(C=0.85, Cr=4.1, Mo=5.0, W=6.2, V=1.9, name="M2")
     >>> gs.measurement(heat, gs.quantities.matrix("W"), 2.3, 0.3, celsius=1220)
     <Measurement M2, W in the matrix [wt%] at 1220 C: 2.3 +- 0.3>
     """
@@ -177,7 +171,7 @@ def calibrate(
     Examples
     --------
     >>> import gibbsteel as gs
-    >>> heat = gs.Steel({"C": 0.85, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.9}, name="M2")
+    >>> heat = gs.Steel(C=0.85, Cr=4.1, Mo=5.0, W=6.2, V=1.9, name="M2")
     >>> tungsten = gs.measurement(
     ...     heat, gs.quantities.matrix("W"), 2.3, 0.3, celsius=1220
     ... )
@@ -202,65 +196,3 @@ def calibrate(
             edition=edition,
             licence=licence,
         )
-
-
-def save_layer(self: Calibration, path: str | os.PathLike[str]) -> None:
-    """Write the layer as a file for `load_parameters`.
-
-    Parameters
-    ----------
-    path : path
-        Written as UTF-8, replaced when it exists.
-
-    Raises
-    ------
-    InputError
-        There is no layer (gibbsteel.input.303).
-    """
-    if not self.usable:
-        what = f"the calibration has no layer: {self.reason}"
-        remedy = "mend the reason and calibrate again"
-        raise InputError([Problem("gibbsteel.input.303", "layer", what, remedy)])
-    Path(path).write_text(self.layer, encoding="utf-8")
-
-
-_MEASUREMENT = {
-    "steel": "steel",
-    "record": "record",
-    "temperature_C": "celsius",
-    "quantity": "quantity",
-    "unit": "unit",
-    "measured": "value",
-    "uncertainty": "uncertainty",
-    "before": "before",
-    "after": "after",
-    "residual_before": "residual_before",
-    "residual_after": "residual_after",
-    "residual_left_out": "residual_left_out",
-    "weight": "weight",
-    "held_back": "held_back",
-    "left_out": "left_out",
-    "reason": "reason",
-}
-_NUMBER = "place text unit before after prior_deviation deviation ratio seen".split()
-
-
-def calibration_to_frame(self: Calibration) -> pd.DataFrame:
-    """Table of the measurements (pandas); residuals in uncertainties."""
-    rows = [
-        {column: getattr(m, name) for column, name in _MEASUREMENT.items()}
-        for m in self.measurements
-    ]
-    frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
-    frame.attrs["parameters"] = self.below
-    frame.attrs["status"] = self.status
-    return frame
-
-
-def numbers_to_frame(self: Calibration) -> pd.DataFrame:
-    """Table of the numbers (pandas), each in the unit of its row."""
-    rows = [{name: getattr(n, name) for name in _NUMBER} for n in self.numbers]
-    frame: pd.DataFrame = needed("pandas", "numbers_to_frame()").DataFrame(rows)
-    frame.attrs["parameters"] = self.below
-    frame.attrs["status"] = self.status
-    return frame

@@ -27,7 +27,7 @@ from ._core import (
     TwinStudy,
 )
 from .arrays import array
-from .calibrate import calibration_to_frame, numbers_to_frame, save_layer
+from .calibration_files import calibration_to_frame, numbers_to_frame, save_layer
 from .export import to_csv, to_json
 from .frames import to_frame, to_xarray
 from .html_inputs import parameter_set_html

@@ -41,7 +41,7 @@ def in_phase(kind: str, element: str) -> Quantity:
 
 
 def in_carbides(element: str) -> Quantity:
-    """An element in all carbides together [wt% of them]: the residue of an isolation."""
+    """An element in all carbides together [wt% of them]; NaN without carbide."""
     return _core.quantity_in_carbides(element)
 
 
