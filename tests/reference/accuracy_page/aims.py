@@ -1,4 +1,4 @@
-"""What the library aims at, and where it is: mean absolute misses in hardened steels."""
+"""Aims for hardened steels and where they stand: mean absolute misses."""
 
 from . import groups
 from .figures import figures, has_size, independent

@@ -41,17 +41,19 @@ def head(outcomes, left_out):
     parameters = gs.default_parameters()
     return f"""# How far off the results are
 
-Computed by the long-hold limit with *{parameters.title}*,
-content {parameters.content_hash}, and held against published values: {len(outcomes)} records, of which {passes} lie within
-their published uncertainty; {len(left_out)} published records cannot be compared, see the
-end of the page. Written by `python3 tests/reference/accuracy.py`; a test keeps it equal to
-what that command writes. `tests/reference/README.md` says what a record is.
+Computed by the long-hold limit with
+*{parameters.title}*,
+content {parameters.content_hash}, and held against published values: {len(outcomes)}
+records, of which {passes} lie within their published uncertainty. {len(left_out)} more
+cannot be compared, see the end of the page. Written by
+`python3 tests/reference/accuracy.py`; a test keeps it equal to what that command
+writes. `tests/reference/README.md` says what a record is.
 
 A miss is (computed - published) / published uncertainty. Records that terms of the
 parameter file were fitted to are counted apart: that they agree proves little. Values
-quoted from memory carry the confidence that their table gives them. Long-hold limit: a
-shop soak of minutes leaves more carbide and less carbon in the matrix. Before hardening
-real parts try coupons and follow the steel maker's data."""
+quoted from memory carry the confidence that their table gives them. Long-hold limit:
+a shop soak of minutes leaves more carbide and less carbon in the matrix. Before
+hardening real parts try coupons and follow the steel maker's data."""
 
 
 def counts_cells(outcomes):
