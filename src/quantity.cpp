@@ -155,6 +155,23 @@ Quantity mass_percent(const std::string& kind) {
   return amount_of("mass_percent", kind, "mass%", &Occurrence::mass_percent);
 }
 
+Quantity driving_force(const std::string& kind) {
+  // A kind that is no candidate has none.
+  const auto of_kind = [kind](const NamedValues& forces) {
+    return forces.contains(kind) ? forces[kind] : Occurrence::kUnknown;
+  };
+  return {{"driving_force", {kind}},
+          "driving force of " + kind,
+          "J/mol of atoms",
+          [kind, of_kind](const State& state) {
+            check_kind(state, kind);
+            return of_kind(state.driving_force);
+          },
+          [of_kind](const State&, const StateSlope& slope) {
+            return of_kind(slope.driving_force);
+          }};
+}
+
 Quantity carbide_volume_percent() {
   return plain("carbide_volume_percent", "carbide", "vol%",
                &State::carbide_volume_percent, &StateSlope::carbide_volume_percent);

@@ -17,6 +17,7 @@ __all__ = [
     "carbide_mass_percent",
     "carbide_volume_percent",
     "carbon_activity",
+    "driving_force",
     "hardening_quantity",
     "hardness_hrc",
     "hardness_hv",
@@ -53,6 +54,11 @@ def volume_percent(kind: str) -> Quantity:
 def mass_percent(kind: str) -> Quantity:
     """A kind of carbide, all its occurrences [mass% of the steel]; 0 when absent."""
     return _core.quantity_mass_percent(kind)
+
+
+def driving_force(kind: str) -> Quantity:
+    """How far a kind of phase is from forming [J/mol of atoms]; 0 when present."""
+    return _core.quantity_driving_force(kind)
 
 
 def carbide_volume_percent() -> Quantity:

@@ -25,6 +25,9 @@
 ///
 ///   1 / sqrt(1 + t_k^2)                                                       Eq. (K5)
 ///
+/// Where a phase is absent its amount has no slope, and the fit cannot bring it back by
+/// it: give its driving force as 0 where it was seen.
+///
 /// All of it takes the model as right between the measurements and the uncertainties as
 /// independent.
 

@@ -62,6 +62,10 @@ Quantity in_carbides(const std::string& element);
 /// The kind is checked by the first state. @throws InputError gibbsteel.input.205 then
 Quantity volume_percent(const std::string& kind);
 Quantity mass_percent(const std::string& kind);
+/// How far a kind of phase is from forming [J/mol of atoms]: negative when absent, 0
+/// when present; NaN when it is not allowed to form. Unlike an amount it has a slope
+/// while the phase is absent. @throws InputError gibbsteel.input.205 by the first state
+Quantity driving_force(const std::string& kind);
 /// All carbides together.
 Quantity carbide_volume_percent();
 Quantity carbide_mass_percent();

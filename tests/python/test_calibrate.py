@@ -203,3 +203,27 @@ def test_wrong_arguments(measurements, changes, message):
     with pytest.raises(gs.InputError) as error:
         gs.calibrate(given.pop("measurements"), given.pop("numbers"), **given)
     assert str(error.value) == message
+
+
+def test_a_driving_force_brings_an_absent_phase_back():
+    """T1 as annealed holds M23C6, which the shipped file does not form (T1-A-phases)."""
+    heat = gs.Steel({**HEATS["T1"], "Mo": 0.4, "Mn": 0.3, "Si": 0.3}, name="T1")
+    force = quantities.driving_force("M23C6")
+    amount = quantities.volume_percent("M23C6")
+    state = heat.soak(celsius=750)
+    assert force.value(state) == state.driving_force["M23C6"] < 0.0
+    assert force.label == "driving force of M23C6 [J/mol of atoms]"
+    assert pickle.loads(pickle.dumps(force)).label == force.label
+    without = heat.soak(celsius=750, suppressed=["M23C6"])
+    assert np.isnan(force.value(without))
+    number = {"/phases/M23C6/energy/19/terms/1": 40000.0}
+
+    def fitted(quantity, value, uncertainty):
+        seen = gs.measurement(heat, quantity, value, uncertainty, celsius=750)
+        return gs.calibrate([seen], number)
+
+    # An amount has no slope while the phase is absent: nothing moves.
+    assert not fitted(amount, 3.0, 0.5).numbers[0].seen
+    fit = fitted(force, 0.0, 10.0)
+    again = gs.Steel(heat.analysis.given, parameters=fit.parameters).soak(celsius=750)
+    assert force.value(again) > -30.0

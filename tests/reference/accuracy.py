@@ -4,6 +4,7 @@
     python3 accuracy.py              all records, then the page and the plots
     python3 accuracy.py --no-plots   the page only
     python3 accuracy.py --folder X   into another folder than thermo_data
+    python3 accuracy.py --layer FILE --folder X   with a layer on the shipped file
 
 gibbsteel must be importable (PYTHONPATH of the build tree, or installed); the plots
 need matplotlib.
@@ -13,8 +14,9 @@ import argparse
 import sys
 from pathlib import Path
 
+import gibbsteel as gs
 from accuracy_page import page, plots
-from evaluate import record_file
+from evaluate import library, record_file
 from evaluate.verdict import judge
 
 FOLDER = Path(__file__).resolve().parent.parent.parent / "thermo_data"
@@ -24,7 +26,13 @@ def main(arguments=None):
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--no-plots", action="store_true", help="the page only")
     parser.add_argument("--folder", type=Path, default=FOLDER, help="where to write")
+    parser.add_argument("--layer", type=Path, help="laid on the shipped file")
     options = parser.parse_args(arguments)
+    if options.layer and options.folder == FOLDER:
+        parser.error("--layer needs --folder: the page of the shipped file stays")
+    if options.layer:
+        below = gs.default_parameters()
+        library.use(gs.load_parameters(options.layer, on_top_of=below))
     outcomes = [judge(record) for record in record_file.records()]
     file = options.folder / "ACCURACY.md"
     file.write_text(page.page(outcomes, record_file.left_out()), encoding="utf-8")

@@ -1,6 +1,6 @@
 """What the model cannot do, and the range of compositions that records stand for."""
 
-import gibbsteel as gs
+from evaluate import library
 
 from .groups import is_steel
 from .markdown import number, table
@@ -44,7 +44,7 @@ def rows(outcomes):
         for o in outcomes
         if is_steel(o.record) and "composition_wt" in o.record
     ]
-    for symbol, (low, high) in gs.default_parameters().weight_percent_validity.items():
+    for symbol, (low, high) in library.parameters().weight_percent_validity.items():
         if symbol == "Fe":
             continue
         there = [c[symbol] for c in compositions if c.get(symbol, 0.0) > 0.0]

@@ -2,7 +2,7 @@
 
 from collections import Counter
 
-import gibbsteel as gs
+from evaluate import library
 
 from . import aims, groups
 from .figures import by_group, figures, fitted, independent, without_size, worst
@@ -38,7 +38,7 @@ def page(outcomes, left_out):
 
 def head(outcomes, left_out):
     passes = figures(outcomes).within_1
-    parameters = gs.default_parameters()
+    parameters = library.parameters()
     return f"""# How far off the results are
 
 Computed by the long-hold limit with

@@ -1,6 +1,6 @@
 """Parity plots: computed against published, one file per kind of quantity."""
 
-import gibbsteel as gs
+from evaluate import library
 
 from .figures import has_size
 from .groups import scale_of
@@ -74,7 +74,7 @@ def draw(outcomes, folder):
 
 def content():
     """What a picture was drawn from: stands in its file, and a test reads it."""
-    return f"parameters {gs.default_parameters().content_hash}"
+    return f"parameters {library.parameters().content_hash}"
 
 
 def figure(outcomes, panels):
