@@ -206,7 +206,7 @@ def test_wrong_arguments(measurements, changes, message):
 
 
 def test_a_driving_force_brings_an_absent_phase_back():
-    """T1 as annealed holds M23C6, which the shipped file does not form (T1-A-phases)."""
+    """Annealed T1 holds M23C6, which the shipped file does not form (T1-A-phases)."""
     heat = gs.Steel({**HEATS["T1"], "Mo": 0.4, "Mn": 0.3, "Si": 0.3}, name="T1")
     force = quantities.driving_force("M23C6")
     amount = quantities.volume_percent("M23C6")

@@ -20,7 +20,7 @@ _CHOSEN = []
 
 
 def parameters():
-    """The parameter set that the records are compared with: the shipped one, usually."""
+    """The parameter set that the records are compared with; usually the shipped one."""
     return _CHOSEN[-1] if _CHOSEN else gs.default_parameters()
 
 
