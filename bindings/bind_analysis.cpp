@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/mill_analysis.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -22,7 +23,7 @@ void bind_compound(py::module_& m) {
           "__eq__",
           [](const BoundCompound& a, const BoundCompound& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const BoundCompound& b) {
             return py::make_tuple(b.name, b.weight_percent);
           },
@@ -56,7 +57,7 @@ void bind_analysis(py::module_& m) {
       .def(
           "__eq__", [](const MillAnalysis& a, const MillAnalysis& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const MillAnalysis& a) {
             return py::make_tuple(a.given, a.modelled, a.not_modelled, a.bound);
           },

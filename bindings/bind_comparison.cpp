@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/comparison.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -21,7 +22,7 @@ void bind_row(py::module_& m) {
           "__eq__",
           [](const ComparisonRow& a, const ComparisonRow& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const ComparisonRow& r) {
             return py::make_tuple(r.name, r.unit, r.values);
           },
@@ -51,7 +52,7 @@ void bind_comparison(py::module_& m) {
           "One row per state (pandas); see gibbsteel.comparison.comparison_to_frame.")
       .def("__repr__", [](const Comparison& c) { return "<" + c.brief() + ">"; })
       .def("__str__", &Comparison::full)
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Comparison& c) { return py::make_tuple(c.states, c.rows); },
           [](const py::tuple& t) {
             return Comparison{t[0].cast<std::vector<State>>(),

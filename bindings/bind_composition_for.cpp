@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/composition_for.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -41,7 +42,7 @@ void bind_crossing(py::module_& m) {
              return py::str("<CompositionCrossing at {:.4f} wt%, {}>")
                  .format(c.weight_percent, c.rising ? "rising" : "falling");
            })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Crossing& c) {
             return py::make_tuple(c.weight_percent, c.bracket_width,
                                   static_cast<int>(c.kind), c.rising, c.value, c.below,
@@ -50,7 +51,7 @@ void bind_crossing(py::module_& m) {
           [](const py::tuple& t) {
             return Crossing{t[0].cast<double>(),
                             t[1].cast<double>(),
-                            static_cast<CrossingKind>(t[2].cast<int>()),
+                            enumerator(t[2], CrossingKind::jump),
                             t[3].cast<bool>(),
                             t[4].cast<double>(),
                             t[5].cast<double>(),
@@ -85,7 +86,7 @@ CompositionSearch set_state(const py::tuple& t) {
   s.target = t[4].cast<double>();
   s.temperature = Temperature::kelvin(t[5].cast<double>());
   s.range = range_of(t[6]);
-  s.status = static_cast<TargetStatus>(t[7].cast<int>());
+  s.status = enumerator(t[7], TargetStatus::not_known);
   s.crossings = t[8].cast<std::vector<CompositionCrossing>>();
   for (const auto& pair : t[9]) s.equal.push_back(range_of(pair));
   s.lowest = value_at(t[10]);
@@ -154,7 +155,7 @@ void bind_answer(SearchClass& search) {
       .def_property_readonly("warnings", &Search::warnings, "list of SoakWarning.")
       .def("__repr__", [](const Search& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &Search::full)
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
 }
 
 }  // namespace

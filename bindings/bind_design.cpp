@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/design.hpp"
+#include "pickling.hpp"
 #include "wrapped_steel.hpp"
 
 namespace gibbsteel::python {
@@ -45,7 +46,7 @@ void bind_target(py::module_& m) {
       .def_readonly("tolerance", &DesignTarget::tolerance,
                     "How far off still counts as met, in the unit of the quantity.")
       .def("__repr__", &text_of)
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const DesignTarget& t) {
             return py::make_tuple(t.quantity, t.temperature.in_kelvin(),
                                   std::string(to_string(t.sense)), t.wanted,
@@ -69,7 +70,7 @@ TargetOutcome outcome_of(const py::tuple& t) {
   return {t[0].cast<std::string>(),
           t[1].cast<std::string>(),
           Temperature::kelvin(t[2].cast<double>()),
-          static_cast<TargetSense>(t[3].cast<int>()),
+          enumerator(t[3], TargetSense::at_most),
           t[4].cast<double>(),
           t[5].cast<double>(),
           t[6].cast<double>(),
@@ -104,7 +105,7 @@ void bind_outcome(py::module_& m) {
           "__eq__",
           [](const TargetOutcome& a, const TargetOutcome& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(&outcome_state, &outcome_of));
+      .def(tagged_pickle(&outcome_state, &outcome_of));
 }
 
 NamedValues percents_of(const Design& design) {
@@ -139,7 +140,7 @@ Design set_state(const py::tuple& t) {
                         e[3].cast<double>(),
                         e[4].cast<bool>()});
   }
-  return {static_cast<DesignStatus>(t[0].cast<int>()),
+  return {enumerator(t[0], DesignStatus::not_converged),
           unpickled(t[1]),
           std::move(elements),
           t[3].cast<std::vector<TargetOutcome>>(),
@@ -170,7 +171,7 @@ void bind_result(py::module_& m) {
                              "The distinct warnings of the final soaks.")
       .def("__repr__", [](const Design& d) { return "<" + d.brief() + ">"; })
       .def("__str__", &Design::full)
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
 }
 
 Design run(const Steel& start,

@@ -1,6 +1,7 @@
 /// Dissolution: the temperature above which a kind of phase is gone.
 
 #include "gibbsteel/phase_changes.hpp"
+#include "pickling.hpp"
 #include "progress.hpp"
 #include "temperatures.hpp"
 
@@ -34,14 +35,14 @@ void bind_dissolution(py::module_& m) {
       .def("__repr__",
            [](const Dissolution& d) { return "<Dissolution " + d.brief() + ">"; })
       .def("__str__", &Dissolution::brief)
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Dissolution& d) {
             return py::make_tuple(d.kind, static_cast<int>(d.status),
                                   kelvins(d.temperature), d.intervals, d.text);
           },
           [](const py::tuple& t) {
             return Dissolution{t[0].cast<std::string>(),
-                               static_cast<DissolutionStatus>(t[1].cast<int>()),
+                               enumerator(t[1], DissolutionStatus::not_known),
                                temperature_of(t[2].cast<std::optional<double>>()),
                                t[3].cast<std::vector<PhaseField>>(),
                                t[4].cast<std::string>()};

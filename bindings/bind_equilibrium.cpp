@@ -3,6 +3,7 @@
 #include "arrays.hpp"
 #include "common.hpp"
 #include "gibbsteel/minimizer.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -113,7 +114,7 @@ void bind_equilibrium(py::module_& m) {
            [](const NamedEquilibrium& e) {
              return "<Equilibrium: " + e.result.report.brief() + ">";
            })
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
 
   m.def("minimize", &run, py::arg("parameters"), py::arg("elements"),
         py::arg("mole_fractions"), py::arg("kelvin"), py::arg("phases"),

@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/errors.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -31,7 +32,7 @@ void bind_errors(py::module_& m) {
       .def(
           "__eq__", [](const Problem& a, const Problem& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Problem& p) {
             return py::make_tuple(p.code, p.place, p.what, p.remedy);
           },

@@ -5,6 +5,7 @@
 #include "gibbsteel/hardening_family.hpp"
 #include "gibbsteel/hardness_scale.hpp"
 #include "gibbsteel/trade_indices.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -27,7 +28,7 @@ void bind_indices(py::module_& m) {
       .def(
           "__eq__", [](const TradeIndices& a, const TradeIndices& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const TradeIndices& x) {
             return py::make_tuple(x.molybdenum_equivalent, x.carbon_balance,
                                   x.pitting_index);
@@ -67,10 +68,10 @@ void bind_family(py::module_& m) {
       .def(
           "__eq__", [](const Family& a, const Family& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle([](const Family& f) { return py::make_tuple(f.key); },
-                      [](const py::tuple& t) {
-                        return hardening_family(t[0].cast<std::string>());
-                      }));
+      .def(tagged_pickle([](const Family& f) { return py::make_tuple(f.key); },
+                         [](const py::tuple& t) {
+                           return hardening_family(t[0].cast<std::string>());
+                         }));
   m.def("hardening_families", &hardening_families);
 }
 
@@ -112,7 +113,7 @@ void bind_estimate(py::module_& m) {
       .def(
           "__eq__", [](const Estimate& a, const Estimate& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(&estimate_state, [](const py::tuple& t) {
+      .def(tagged_pickle(&estimate_state, [](const py::tuple& t) {
         return Estimate{t[0].cast<std::string>(),
                         t[1].cast<double>(),
                         t[2].cast<double>(),

@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/hardening_quantities.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -110,7 +111,7 @@ void bind_hardening(py::module_& m) {
       .def("__str__", &E::full)
       .def(
           "__eq__", [](const E& a, const E& b) { return a == b; }, py::is_operator())
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
   m.def("quantity_martensite_start", &quantities::martensite_start, py::arg("options"));
   m.def("quantity_retained_austenite", &quantities::retained_austenite,
         py::arg("options"));

@@ -1,6 +1,7 @@
 /// HardeningWindow, RuleSpans and WindowSpan.
 
 #include "gibbsteel/hardening_window.hpp"
+#include "pickling.hpp"
 #include "progress.hpp"
 #include "temperatures.hpp"
 
@@ -49,15 +50,15 @@ void bind_span(py::module_& m) {
                  .format(s.range.low.in_celsius(), s.range.high.in_celsius(),
                          name_of(s.floor), name_of(s.ceiling));
            })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const WindowSpan& s) {
             return py::make_tuple(kelvins(s.range), static_cast<int>(s.floor),
                                   static_cast<int>(s.ceiling));
           },
           [](const py::tuple& t) {
             return WindowSpan{range_of(t[0].cast<Pair>()),
-                              static_cast<WindowRule>(t[1].cast<int>()),
-                              static_cast<WindowRule>(t[2].cast<int>())};
+                              enumerator(t[1], WindowRule::unknown),
+                              enumerator(t[2], WindowRule::unknown)};
           }));
 }
 
@@ -70,12 +71,12 @@ void bind_rule_spans(py::module_& m) {
       .def_readonly("text", &RuleSpans::text, "The rule in words.")
       .def_readonly("spans", &RuleSpans::spans, "list of WindowSpan, upwards.")
       .def("__repr__", [](const RuleSpans& r) { return "<RuleSpans: " + r.text + ">"; })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const RuleSpans& r) {
             return py::make_tuple(static_cast<int>(r.rule), r.text, r.spans);
           },
           [](const py::tuple& t) {
-            return RuleSpans{static_cast<WindowRule>(t[0].cast<int>()),
+            return RuleSpans{enumerator(t[0], WindowRule::unknown),
                              t[1].cast<std::string>(),
                              t[2].cast<std::vector<WindowSpan>>()};
           }));
@@ -93,11 +94,11 @@ HardeningWindow window_from(const py::tuple& t) {
   HardeningWindow w;
   w.steel = t[0].cast<std::string>();
   w.range = range_of(t[1].cast<Pair>());
-  w.status = static_cast<WindowStatus>(t[2].cast<int>());
+  w.status = enumerator(t[2], WindowStatus::not_known);
   w.floor = temperature_of(t[3].cast<std::optional<double>>());
   w.ceiling = temperature_of(t[4].cast<std::optional<double>>());
-  w.floor_rule = static_cast<WindowRule>(t[5].cast<int>());
-  w.ceiling_rule = static_cast<WindowRule>(t[6].cast<int>());
+  w.floor_rule = enumerator(t[5], WindowRule::unknown);
+  w.ceiling_rule = enumerator(t[6], WindowRule::unknown);
   w.spans = t[7].cast<std::vector<WindowSpan>>();
   w.rules = t[8].cast<std::vector<RuleSpans>>();
   w.at_floor = t[9].cast<State>();
@@ -178,7 +179,7 @@ void bind_hardening_window(py::module_& m) {
           "Table (pandas): one row per rule and stretch.")
       .def("__repr__", [](const HardeningWindow& w) { return "<" + w.brief() + ">"; })
       .def("__str__", &HardeningWindow::full)
-      .def(py::pickle(&window_state, &window_from));
+      .def(tagged_pickle(&window_state, &window_from));
   m.def("hardening_window", &run, py::arg("steel"), py::arg("rules"), py::arg("kelvin"),
         py::arg("options"), py::arg("search"), py::arg("progress"));
 }

@@ -1,6 +1,7 @@
 /// MatchingTemperature: where another steel has the value of a reference.
 
 #include "gibbsteel/matching_temperature.hpp"
+#include "pickling.hpp"
 #include "progress.hpp"
 #include "temperatures.hpp"
 
@@ -38,7 +39,7 @@ void bind_matching_temperature(py::module_& m) {
       .def("__repr__",
            [](const MatchingTemperature& x) { return "<" + x.brief() + ">"; })
       .def("__str__", &MatchingTemperature::full)
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const MatchingTemperature& x) {
             return py::make_tuple(x.reference, x.value, x.search);
           },

@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/matrix_twin.hpp"
+#include "pickling.hpp"
 #include "wrapped_steel.hpp"
 
 namespace gibbsteel::python {
@@ -36,7 +37,7 @@ void bind_steps(py::module_& m) {
           "__eq__",
           [](const MakeableSteps& a, const MakeableSteps& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const MakeableSteps& s) {
             return py::make_tuple(s.steps, s.others, s.round);
           },
@@ -70,7 +71,7 @@ void bind_study(py::module_& m) {
       .def_readonly("others", &TwinStudy::others, "The twin at the other temperatures.")
       .def("__repr__", [](const TwinStudy& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &TwinStudy::full)
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/measured_carbide.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -61,7 +62,7 @@ void bind_measurement(py::module_& m) {
           "__eq__",
           [](const MeasuredCarbide& a, const MeasuredCarbide& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const MeasuredCarbide& c) {
             return py::make_tuple(c.kind, c.volume_percent, c.standard_deviation,
                                   c.smallest_counted);
@@ -120,7 +121,7 @@ void bind_carbide(py::module_& m) {
           "__eq__",
           [](const CarbideInBalance& a, const CarbideInBalance& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(&carbide_state, &carbide_of));
+      .def(tagged_pickle(&carbide_state, &carbide_of));
 }
 
 void bind_band(py::module_& m) {
@@ -146,7 +147,7 @@ void bind_band(py::module_& m) {
       .def(
           "__eq__", [](const MatrixBand& a, const MatrixBand& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const MatrixBand& b) {
             return py::make_tuple(b.element, b.value, b.long_hold, b.standard_deviation,
                                   b.other_composition, b.low, b.high);
@@ -187,7 +188,7 @@ void bind_measured_carbide(py::module_& m) {
       .def("band", &ShortSoak::band, py::arg("element"), "The band of one element.")
       .def("__repr__", [](const ShortSoak& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &ShortSoak::full)
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const ShortSoak& s) {
             return py::make_tuple(s.state, s.measured, s.carbides, s.bands,
                                   s.annealed_at.in_kelvin());

@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/assemblage.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -28,7 +29,7 @@ Occurrence set_state(const py::tuple& t) {
   o.name = t[0].cast<std::string>();
   o.kind = t[1].cast<std::string>();
   o.phase = t[2].cast<std::string>();
-  o.role = static_cast<Role>(t[3].cast<int>());
+  o.role = enumerator(t[3], Role::other);
   o.mole_percent = t[4].cast<double>();
   o.mass_percent = t[5].cast<double>();
   o.volume_percent = t[6].cast<double>();
@@ -84,7 +85,7 @@ void bind_occurrence(py::module_& m) {
       .def(
           "__eq__", [](const Occurrence& a, const Occurrence& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
 }
 
 }  // namespace gibbsteel::python

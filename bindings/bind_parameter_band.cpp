@@ -4,6 +4,7 @@
 
 #include "band_members.hpp"
 #include "common.hpp"
+#include "pickling.hpp"
 #include "progress.hpp"
 
 namespace gibbsteel::python {
@@ -57,7 +58,7 @@ void bind_parameter_band(py::module_& m) {
   bind_band_members(band);
   band.def("__repr__", [](const ParameterBand& b) { return "<" + b.brief() + ">"; })
       .def("__str__", &ParameterBand::full)
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
   m.def("parameter_band", &run, py::arg("steel"), py::arg("kelvin"),
         py::arg("quantities"), py::arg("soak"), py::arg("samples"), py::arg("seed"),
         py::arg("percentiles"), py::arg("threads"), py::arg("progress"));

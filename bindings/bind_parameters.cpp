@@ -6,6 +6,7 @@
 #include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/phase_model.hpp"
 #include "gibbsteel/sensitivities.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -151,7 +152,8 @@ void bind_parameters(py::module_& m) {
         const auto restore =
             py::module_::import("gibbsteel.parameters").attr("restore");
         const std::string file = s.files.empty() ? "" : s.files.back().name;
-        return py::make_tuple(restore, py::make_tuple(write_parameters(s), file));
+        return py::make_tuple(restore, py::make_tuple(pickle_mark("ParameterSet", 1),
+                                                      write_parameters(s), file));
       });
   bind_functions(m);
 }

@@ -1,6 +1,7 @@
 /// PhaseChanges and PhaseChange.
 
 #include "gibbsteel/phase_changes.hpp"
+#include "pickling.hpp"
 #include "progress.hpp"
 #include "temperatures.hpp"
 
@@ -30,7 +31,7 @@ void bind_change(py::module_& m) {
       .def_readonly("above", &PhaseChange::above, "State above the change.")
       .def("__repr__",
            [](const PhaseChange& c) { return "<PhaseChange " + c.text + ">"; })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const PhaseChange& c) {
             return py::make_tuple(c.temperature.in_kelvin(), c.bracket_width, c.appears,
                                   c.disappears, c.invariant, c.text, c.below, c.above);
@@ -58,7 +59,7 @@ void bind_limit(py::module_& m) {
            [](const TransformationLimit& x) {
              return "<TransformationLimit: " + x.text + ">";
            })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const TransformationLimit& x) {
             return py::make_tuple(kelvins(x.temperature), x.text);
           },
@@ -141,7 +142,7 @@ void bind_phase_changes(py::module_& m) {
           "Table (pandas): one row per change.")
       .def("__repr__", [](const PhaseChanges& c) { return "<" + c.brief() + ">"; })
       .def("__str__", &PhaseChanges::full)
-      .def(py::pickle(&changes_state, &changes_from));
+      .def(tagged_pickle(&changes_state, &changes_from));
   m.def("phase_changes", &run, py::arg("steel"), py::arg("kelvin"), py::arg("options"),
         py::arg("search"), py::arg("progress"));
 }

@@ -3,6 +3,7 @@
 #include "arrays.hpp"
 #include "common.hpp"
 #include "gibbsteel/phase_model.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -16,7 +17,7 @@ void bind_constituent(py::module_& m) {
              return "<Constituent " + c.name + " on sublattice " +
                     std::to_string(c.sublattice + 1) + ">";
            })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Constituent& c) {
             return py::make_tuple(c.name, c.sublattice, c.element);
           },
@@ -46,7 +47,7 @@ void bind_derivatives(py::module_& m) {
             return read_only(d.dy2, {n, n});
           },
           "d2G/dy2 [J/mol], shape (n, n)")
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const PhaseDerivatives& d) {
             return py::make_tuple(d.value, d.dt, d.dt2, d.dy, d.dydt, d.dy2);
           },

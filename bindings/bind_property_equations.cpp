@@ -3,6 +3,7 @@
 #include "common.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/property_equations.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -206,7 +207,7 @@ void bind_property_equations(py::module_& m) {
                     std::to_string(PropertyEquations::built_in()) + " built in, " +
                     std::to_string(own) + " of your own>";
            })
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
 }
 
 }  // namespace gibbsteel::python

@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/quantity.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -28,16 +29,17 @@ Quantity from_python(std::string name, std::string unit, py::function function) 
   return {std::move(name), std::move(unit), PythonFunction(std::move(function))};
 }
 
-/// What pickle needs to make it again: a function and its arguments.
+/// What pickle needs to make it again: quantities.restore() and its arguments.
 py::tuple reduced(const Quantity& q) {
+  const auto restore = py::module_::import("gibbsteel.quantities").attr("restore");
+  const py::str mark = pickle_mark("Quantity", 1);
   if (const auto* own = q.function().target<PythonFunction>())
-    return py::make_tuple(py::type::of<Quantity>(),
-                          py::make_tuple(q.name(), q.unit(), *own->callable));
+    return py::make_tuple(
+        restore, py::make_tuple(mark, "", q.name(), q.unit(), *own->callable));
   if (q.origin().function.empty())
     throw py::type_error("a quantity made in C++ from a function cannot be pickled");
-  const auto made_by =
-      py::module_::import("gibbsteel.quantities").attr(q.origin().function.c_str());
-  return py::make_tuple(made_by, py::tuple(py::cast(q.origin().arguments)));
+  const py::tuple arguments(py::cast(q.origin().arguments));
+  return py::make_tuple(restore, py::make_tuple(mark, q.origin().function) + arguments);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/report.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -24,7 +25,7 @@ void bind_section(py::module_& m) {
           "__eq__",
           [](const ReportSection& a, const ReportSection& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const ReportSection& s) {
             return py::make_tuple(s.title, s.lines, s.table);
           },
@@ -64,7 +65,7 @@ void bind_report(py::module_& m) {
       .def(
           "__eq__", [](const Report& a, const Report& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Report& r) {
             return py::make_tuple(r.title, r.flag, r.sections, r.warnings, r.caution);
           },

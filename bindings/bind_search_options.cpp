@@ -1,6 +1,7 @@
 /// SearchOptions, and the parts of a range: PhaseField and PhaseGap.
 
 #include "gibbsteel/phase_changes.hpp"
+#include "pickling.hpp"
 #include "temperatures.hpp"
 
 namespace gibbsteel::python {
@@ -46,7 +47,7 @@ void bind_field(py::module_& m) {
              return py::str("<PhaseField {}>")
                  .format(span(f.low, f.high, joined(f.phases)));
            })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const PhaseField& f) {
             return py::make_tuple(kelvins(range_of_field(f)),
                                   static_cast<int>(f.low_edge),
@@ -54,9 +55,8 @@ void bind_field(py::module_& m) {
           },
           [](const py::tuple& t) {
             const TemperatureRange range = range_of(t[0].cast<Pair>());
-            return PhaseField{range.low, range.high,
-                              static_cast<Edge>(t[1].cast<int>()),
-                              static_cast<Edge>(t[2].cast<int>()),
+            return PhaseField{range.low, range.high, enumerator(t[1], Edge::gap),
+                              enumerator(t[2], Edge::gap),
                               t[3].cast<std::vector<std::string>>()};
           }));
 }
@@ -71,7 +71,7 @@ void bind_gap(py::module_& m) {
            [](const PhaseGap& g) {
              return py::str("<PhaseGap {}>").format(span(g.low, g.high, g.reason));
            })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const PhaseGap& g) {
             return py::make_tuple(kelvins(range_of_gap(g)), g.reason);
           },
@@ -109,7 +109,7 @@ void bind_options(py::module_& m) {
                         "most_soaks={})")
                  .format(o.node_spacing, o.tolerance, o.most_soaks);
            })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const SearchOptions& o) {
             return py::make_tuple(o.node_spacing, o.tolerance, o.most_soaks);
           },

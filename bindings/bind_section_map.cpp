@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/section_map.hpp"
+#include "pickling.hpp"
 #include "progress.hpp"
 
 namespace gibbsteel::python {
@@ -158,7 +159,7 @@ void bind_section_map(py::module_& m) {
   map.def("to_frame", &to_frame, "Points of all boundaries (pandas).")
       .def("__repr__", [](const SectionMap& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &SectionMap::full)
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
   m.def("section_over_temperature", &over_temperature, py::arg("steel"),
         py::arg("element"), py::arg("percent"), py::arg("kelvin"), py::arg("soak"),
         py::arg("options"), py::arg("progress"), "Temperature against one element.");

@@ -2,6 +2,7 @@
 
 #include "arrays.hpp"
 #include "common.hpp"
+#include "pickling.hpp"
 #include "section_points.hpp"
 
 namespace gibbsteel::python {
@@ -21,7 +22,7 @@ void bind_axis(py::module_& m) {
       .def(
           "__eq__", [](const SectionAxis& a, const SectionAxis& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const SectionAxis& a) { return py::make_tuple(a.element, a.low, a.high); },
           [](const py::tuple& t) {
             return SectionAxis{t[0].cast<std::string>(), t[1].cast<double>(),
@@ -55,7 +56,7 @@ void bind_boundary(py::module_& m) {
       .def("__repr__", [](const B& b) { return brief(b); })
       .def(
           "__eq__", [](const B& a, const B& b) { return a == b; }, py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const B& b) {
             return py::make_tuple(b.left, b.right, b.left_only, b.right_only,
                                   b.invariant, b.closed, b.of_gap, pairs_of(b.points));
@@ -113,7 +114,7 @@ void bind_field(py::module_& m) {
       .def("__repr__", [](const F& f) { return "<SectionField " + f.label + ">"; })
       .def(
           "__eq__", [](const F& a, const F& b) { return a == b; }, py::is_operator())
-      .def(py::pickle(&get_field, &set_field));
+      .def(tagged_pickle(&get_field, &set_field));
 }
 
 void bind_node(py::module_& m) {
@@ -129,7 +130,7 @@ void bind_node(py::module_& m) {
            })
       .def(
           "__eq__", [](const N& a, const N& b) { return a == b; }, py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const N& n) { return py::make_tuple(n.at.x, n.at.y, n.fields); },
           [](const py::tuple& t) {
             return N{{t[0].cast<double>(), t[1].cast<double>()}, t[2].cast<Kinds>()};
@@ -146,7 +147,7 @@ void bind_gap(py::module_& m) {
       .def("__repr__", [](const G& g) { return "<SectionGap: " + g.reason + ">"; })
       .def(
           "__eq__", [](const G& a, const G& b) { return a == b; }, py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const G& g) { return py::make_tuple(pairs_of(g.outline), g.reason); },
           [](const py::tuple& t) {
             return G{points_of(t[0].cast<PointPairs>()), t[1].cast<std::string>()};

@@ -3,6 +3,7 @@
 #include "arrays.hpp"
 #include "common.hpp"
 #include "gibbsteel/soak_grid.hpp"
+#include "pickling.hpp"
 #include "progress.hpp"
 
 namespace gibbsteel::python {
@@ -103,7 +104,7 @@ void bind_swept_variable(py::module_& m) {
           "__eq__",
           [](const SweptVariable& a, const SweptVariable& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const SweptVariable& v) {
             return py::make_tuple(v.name, v.unit, v.values);
           },
@@ -166,7 +167,7 @@ void bind_soak_grid(py::module_& m) {
           [](const py::object& self) { return call_frames("grid_to_xarray", self); },
           "Dataset (xarray); see gibbsteel.grid_frames.grid_to_xarray.")
       .def("__repr__", [](const SoakGrid& g) { return "<" + g.brief() + ">"; })
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
   m.def("soak_grid", &run_grid, py::arg("steel"), py::arg("first"), py::arg("second"),
         py::arg("kelvin"), py::arg("options"), py::arg("progress"),
         "Soaks at every pair of values.");

@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/minimizer.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -10,13 +11,14 @@ py::tuple report_state(const SolveReport& r) {
   return py::make_tuple(static_cast<int>(r.status), static_cast<int>(r.certificate),
                         r.reason, r.rounds, r.newton_steps, r.columns, r.evaluations,
                         r.balance_residual, r.present_residual, r.lowest_absent,
-                        r.seconds, r.unique, r.proven_gap, r.proof_boxes, r.proof);
+                        r.seconds, r.unique, r.proven_gap, r.proof_boxes, r.proof,
+                        r.condition_number);
 }
 
 SolveReport report_from(const py::tuple& t) {
   SolveReport r;
-  r.status = static_cast<SolveStatus>(t[0].cast<int>());
-  r.certificate = static_cast<Certificate>(t[1].cast<int>());
+  r.status = enumerator(t[0], SolveStatus::measured);
+  r.certificate = enumerator(t[1], Certificate::covered);
   r.reason = t[2].cast<std::string>();
   r.rounds = t[3].cast<int>();
   r.newton_steps = t[4].cast<int>();
@@ -30,6 +32,7 @@ SolveReport report_from(const py::tuple& t) {
   r.proven_gap = t[12].cast<double>();
   r.proof_boxes = t[13].cast<long>();
   r.proof = t[14].cast<std::string>();
+  r.condition_number = t[15].cast<double>();
   return r;
 }
 
@@ -120,7 +123,7 @@ void bind_options(py::module_& m) {
           "__eq__", [](const SolveOptions& a, const SolveOptions& b) { return a == b; },
           py::is_operator())
       .def("__repr__", &options_repr)
-      .def(py::pickle(&options_state, [](const py::tuple& t) {
+      .def(tagged_pickle(&options_state, [](const py::tuple& t) {
         return make_options(t[0].cast<int>(), t[1].cast<int>(), t[2].cast<int>(),
                             t[3].cast<double>(), t[4].cast<double>(),
                             t[5].cast<std::string>(), t[6].cast<double>(),
@@ -128,11 +131,10 @@ void bind_options(py::module_& m) {
       }));
 }
 
-}  // namespace
+using ReportClass = py::class_<SolveReport>;
 
-void bind_solve(py::module_& m) {
-  bind_options(m);
-  py::class_<SolveReport>(m, "SolveReport", "How a minimization went.")
+void bind_course(ReportClass& report) {
+  report
       .def_property_readonly(
           "status",
           [](const SolveReport& r) { return std::string(to_string(r.status)); },
@@ -140,7 +142,7 @@ void bind_solve(py::module_& m) {
       .def_property_readonly(
           "certificate",
           [](const SolveReport& r) { return std::string(to_string(r.certificate)); },
-          "'proof', 'covered', 'many starts' or 'none'.")
+          "'proof', 'covered', 'many starts', 'followed' or 'none'.")
       .def_property_readonly("usable", &SolveReport::usable,
                              "True when every number may be used.")
       .def_readonly("reason", &SolveReport::reason, "One sentence.")
@@ -149,6 +151,11 @@ void bind_solve(py::module_& m) {
       .def_readonly("columns", &SolveReport::columns, "Of the linear program.")
       .def_readonly("evaluations", &SolveReport::evaluations,
                     "Of a phase with its Hessian.")
+      .def_readonly("seconds", &SolveReport::seconds, "Wall time [s].");
+}
+
+void bind_quality(ReportClass& report) {
+  report
       .def_readonly("balance_residual", &SolveReport::balance_residual,
                     "Largest relative element balance error; NaN when not computed.")
       .def_readonly("present_residual", &SolveReport::present_residual,
@@ -157,18 +164,33 @@ void bind_solve(py::module_& m) {
                     "Lowest D found of all others [J/mol of atoms].")
       .def_readonly("unique", &SolveReport::unique,
                     "False when the equilibrium leaves amounts or potentials free.")
+      .def_readonly("condition_number", &SolveReport::condition_number,
+                    "Largest over smallest singular value of the scaled equilibrium "
+                    "matrix at the solution, Eq. (N4); infinite when not `unique`.")
+      .def_property_readonly("digits_lost", &SolveReport::digits_lost,
+                             "Digits of amounts and potentials that rounding may cost, "
+                             "of 16: log10 of condition_number.")
       .def_readonly("proven_gap", &SolveReport::proven_gap,
                     "The Gibbs energy is proven to be no more than this above the "
                     "lowest possible one [J/mol of atoms]; NaN without a proof.")
       .def_readonly("proof_boxes", &SolveReport::proof_boxes,
                     "Boxes that the proof examined.")
       .def_readonly("proof", &SolveReport::proof,
-                    "How far the proof got; empty when it was not asked for.")
-      .def_readonly("seconds", &SolveReport::seconds, "Wall time [s].")
+                    "How far the proof got; empty when it was not asked for.");
+}
+
+}  // namespace
+
+void bind_solve(py::module_& m) {
+  bind_options(m);
+  ReportClass report(m, "SolveReport", "How a minimization went.");
+  bind_course(report);
+  bind_quality(report);
+  report
       .def("__repr__",
            [](const SolveReport& r) { return "<SolveReport: " + r.brief() + ">"; })
       .def("__str__", &SolveReport::full)
-      .def(py::pickle(&report_state, &report_from));
+      .def(tagged_pickle(&report_state, &report_from));
 }
 
 }  // namespace gibbsteel::python

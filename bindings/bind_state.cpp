@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/state.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -33,7 +34,7 @@ State set_state(const py::tuple& t) {
   s.steel = t[0].cast<std::string>();
   s.analysis = t[1].cast<MillAnalysis>();
   s.temperature = Temperature::kelvin(t[2].cast<double>());
-  s.basis = static_cast<VolumeBasis>(t[3].cast<int>());
+  s.basis = enumerator(t[3], VolumeBasis::soak);
   s.occurrences = t[4].cast<std::vector<Occurrence>>();
   s.matrix = t[5].cast<Matrix>();
   s.carbide_volume_percent = t[6].cast<double>();
@@ -64,7 +65,7 @@ void bind_warning(py::module_& m) {
       .def(
           "__eq__", [](const Warning& a, const Warning& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Warning& w) { return py::make_tuple(w.code, w.text); },
           [](const py::tuple& t) {
             return Warning{t[0].cast<std::string>(), t[1].cast<std::string>()};
@@ -87,7 +88,7 @@ void bind_matrix(py::module_& m) {
       .def(
           "__eq__", [](const Matrix& a, const Matrix& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Matrix& x) {
             return py::make_tuple(x.mass_percent, x.volume_percent, x.weight_percent,
                                   x.atom_fraction);
@@ -180,7 +181,7 @@ void bind_state(py::module_& m) {
       .def("__contains__", &contains)
       .def("__repr__", [](const State& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &State::full)
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
 }
 
 }  // namespace gibbsteel::python

@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/state_slope.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -33,12 +34,12 @@ void bind_input(py::module_& m) {
       .def(
           "__eq__", [](const Input& a, const Input& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Input& i) {
             return py::make_tuple(static_cast<int>(i.kind), i.name, i.unit);
           },
           [](const py::tuple& t) {
-            return Input{static_cast<Input::Kind>(t[0].cast<int>()),
+            return Input{enumerator(t[0], Input::Kind::parameter),
                          t[1].cast<std::string>(), t[2].cast<std::string>()};
           }));
 }
@@ -110,7 +111,7 @@ void bind_state_slope(py::module_& m) {
                  .format(s.input.unit.empty() ? "unit" : s.input.unit, s.input.name,
                          s.remark.empty() ? "" : ": " + s.remark);
            })
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
 }
 
 }  // namespace gibbsteel::python

@@ -7,6 +7,7 @@
 #include "common.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/sweep.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -70,7 +71,7 @@ void bind_sweep(py::module_& m) {
       .def("_view", &view, py::arg("member"))
       .def("__repr__", [](const Sweep& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &Sweep::full)
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Sweep& s) { return py::make_tuple(s.steel, s.states, s.cancelled); },
           [](const py::tuple& t) {
             return Sweep{t[0].cast<std::string>(), t[1].cast<std::vector<State>>(),

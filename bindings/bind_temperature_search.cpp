@@ -1,6 +1,7 @@
 /// TemperatureSearch and Crossing: where a quantity has a value.
 
 #include "gibbsteel/temperature_for.hpp"
+#include "pickling.hpp"
 #include "progress.hpp"
 #include "temperatures.hpp"
 
@@ -34,7 +35,7 @@ void bind_crossing(py::module_& m) {
                  .format(c.temperature.in_celsius(), std::string(to_string(c.kind)),
                          c.rising ? "rising" : "falling");
            })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Crossing& c) {
             return py::make_tuple(c.temperature.in_kelvin(), c.bracket_width,
                                   static_cast<int>(c.kind), c.rising, c.value, c.below,
@@ -43,7 +44,7 @@ void bind_crossing(py::module_& m) {
           [](const py::tuple& t) {
             return Crossing{Temperature::kelvin(t[0].cast<double>()),
                             t[1].cast<double>(),
-                            static_cast<CrossingKind>(t[2].cast<int>()),
+                            enumerator(t[2], CrossingKind::jump),
                             t[3].cast<bool>(),
                             t[4].cast<double>(),
                             t[5].cast<double>(),
@@ -81,7 +82,7 @@ TemperatureSearch search_from(const py::tuple& t) {
   s.unit = t[2].cast<std::string>();
   s.target = t[3].cast<double>();
   s.range = range_of(t[4].cast<Pair>());
-  s.status = static_cast<TargetStatus>(t[5].cast<int>());
+  s.status = enumerator(t[5], TargetStatus::not_known);
   s.crossings = t[6].cast<std::vector<Crossing>>();
   for (const Pair& pair : t[7].cast<std::vector<Pair>>())
     s.equal.push_back(range_of(pair));
@@ -154,7 +155,7 @@ void bind_temperature_search(py::module_& m) {
           "Table (pandas): one row per crossing.")
       .def("__repr__", [](const TemperatureSearch& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &TemperatureSearch::full)
-      .def(py::pickle(&search_state, &search_from));
+      .def(tagged_pickle(&search_state, &search_from));
   m.def("temperature_for", &run, py::arg("steel"), py::arg("quantity"),
         py::arg("value"), py::arg("kelvin"), py::arg("options"), py::arg("search"),
         py::arg("progress"));

@@ -5,6 +5,7 @@
 #include "band_members.hpp"
 #include "common.hpp"
 #include "gibbsteel/errors.hpp"
+#include "pickling.hpp"
 #include "progress.hpp"
 
 namespace gibbsteel::python {
@@ -67,7 +68,7 @@ ToleranceBand set_state(const py::tuple& t) {
   ToleranceBand b;
   b.nominal = t[0].cast<State>();
   b.inputs = t[1].cast<std::vector<TolerancedInput>>();
-  b.segregated_carbon = static_cast<SegregatedCarbon>(t[2].cast<int>());
+  b.segregated_carbon = enumerator(t[2], SegregatedCarbon::unchanged);
   b.percentiles = t[3].cast<std::vector<double>>();
   b.quantities = t[4].cast<std::vector<QuantityBand>>();
   b.phases = t[5].cast<std::vector<PhaseShare>>();
@@ -106,7 +107,7 @@ void bind_tolerance(py::module_& m) {
                     "Corners that gave no usable result.")
       .def("__repr__", [](const ToleranceBand& b) { return "<" + b.brief() + ">"; })
       .def("__str__", &ToleranceBand::full)
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
   m.def("tolerance_band", &run, py::arg("steel"), py::arg("kelvin"),
         py::arg("tolerances"), py::arg("quantities"), py::arg("options"),
         py::arg("progress"));

@@ -4,6 +4,7 @@
 #include "common.hpp"
 
 #include "gibbsteel/band.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -28,7 +29,7 @@ void bind_input(py::module_& m) {
              return "<TolerancedInput " + p.name + " [" + p.unit + "]>";
            })
       .def(py::self == py::self)
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Part& p) {
             return py::make_tuple(p.name, p.unit, p.nominal, p.low, p.high,
                                   p.given_deviation, p.mean, p.standard_deviation);
@@ -52,7 +53,7 @@ void bind_contribution(py::module_& m) {
                     "Squared correlation over the samples, 0 to 1.")
       .def("__repr__",
            [](const Part& p) { return "<Contribution of " + p.input + ">"; })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Part& p) {
             return py::make_tuple(p.input, p.slope, p.scatter, p.share,
                                   p.sampled_share);
@@ -74,7 +75,7 @@ void bind_first_order(py::module_& m) {
       .def_readonly("one_sided", &Part::one_sided, "True: a phase change is close by.")
       .def_readonly("remark", &Part::remark, "Why one-sided or unknown; else empty.")
       .def("__repr__", [](const Part&) { return "<FirstOrderBand>"; })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Part& p) {
             return py::make_tuple(p.mean, p.standard_deviation, p.lowest, p.highest,
                                   p.one_sided, p.remark);
@@ -100,7 +101,7 @@ void bind_sampled(py::module_& m) {
            [](const Part& p) {
              return "<SampledBand of " + std::to_string(p.count) + " samples>";
            })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Part& p) {
             return py::make_tuple(p.count, p.mean, p.standard_deviation, p.lowest,
                                   p.highest, p.percentiles);
@@ -121,7 +122,7 @@ void bind_corner(py::module_& m) {
       .def(
           "__repr__",
           [](const Part& p) { return py::str("<WorstCorner {:.6g}>").format(p.value); })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Part& p) { return py::make_tuple(p.value, p.inputs); },
           [](const py::tuple& t) {
             return Part{t[0].cast<double>(), t[1].cast<std::vector<double>>()};
@@ -144,7 +145,7 @@ void bind_quantity_band(py::module_& m) {
       .def_readonly("contributions", &Part::contributions, "As ToleranceBand.inputs.")
       .def("__repr__",
            [](const Part& p) { return "<QuantityBand of " + p.label() + ">"; })
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Part& p) {
             return py::make_tuple(p.name, p.unit, p.nominal, p.first_order, p.sampled,
                                   p.lowest_corner, p.highest_corner, p.contributions);
@@ -169,7 +170,7 @@ void bind_phase_share(py::module_& m) {
              return py::str("<PhaseShare {} {:.3f}>").format(p.kind, p.share);
            })
       .def(py::self == py::self)
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Part& p) { return py::make_tuple(p.kind, p.nominal, p.share); },
           [](const py::tuple& t) {
             return Part{t[0].cast<std::string>(), t[1].cast<bool>(),
@@ -185,7 +186,7 @@ void bind_unusable(py::module_& m) {
       .def("__repr__",
            [](const Part& p) { return "<UnusableSample: " + p.reason + ">"; })
       .def(py::self == py::self)
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Part& p) { return py::make_tuple(p.inputs, p.reason); },
           [](const py::tuple& t) {
             return Part{t[0].cast<std::vector<double>>(), t[1].cast<std::string>()};

@@ -11,6 +11,7 @@ namespace gibbsteel::python {
 namespace py = pybind11;
 
 void bind_errors(py::module_& m);
+void bind_pickling(py::module_& m);
 void bind_parameters(py::module_& m);
 void bind_phase_model(py::module_& m);
 void bind_solve(py::module_& m);

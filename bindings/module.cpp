@@ -48,6 +48,7 @@ PYBIND11_MODULE(_core, m) {
   options.disable_function_signatures();
   m.doc() = "Compiled core of gibbsteel.";
   bind_errors(m);
+  bind_pickling(m);
   bind_analysis(m);
   bind_occurrence(m);
   bind_parameters(m);

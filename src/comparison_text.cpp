@@ -104,7 +104,6 @@ std::string Comparison::full() const {
   for (std::size_t from = 0; from < states.size(); from += kColumnsAcross)
     text += "\n" + table(*this, from);
   text += internal::kLastDigits;
-  text += "\n";
   const bool measured =
       std::any_of(states.begin(), states.end(), internal::is_measured);
   return text + "\n" + warnings(*this) +

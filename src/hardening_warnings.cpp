@@ -83,6 +83,18 @@ void check_family(const State& state, const HardeningEstimates& result, Warnings
                        "; estimates jump there. Compare with: " + others + "."});
 }
 
+/// Common practice, no source: shop soaks of bearing steels leave carbide that a long
+/// hold dissolves.
+void check_short_soak(const State& state, const HardeningEstimates& result,
+                      Warnings& out) {
+  if (result.family.key == "bearing" &&
+      state.solve_report.status != SolveStatus::measured)
+    out.push_back({"gibbsteel.warning.336",
+                   "The soak of a shop leaves carbide of this family undissolved: less "
+                   "carbon in the matrix than in the long-hold limit. Count it and use "
+                   "with_measured_carbide."});
+}
+
 /// The state's own warnings that bear on the austenite; the others stay with the state.
 void check_state(const State& state, Warnings& out) {
   for (const Warning& warning : state.warnings)
@@ -101,6 +113,7 @@ void check_hardening(const State& state, bool by_mass, HardeningEstimates& resul
     check_start(result, result.warnings);
     check_nitrogen(state, result.warnings);
     check_family(state, result, result.warnings);
+    check_short_soak(state, result, result.warnings);
     if (by_mass)
       result.warnings.push_back(
           {"gibbsteel.warning.334",

@@ -73,6 +73,7 @@ struct Linearization::Parts {
 
   std::size_t elements() const noexcept { return conditions.elements(); }
   Eigen::VectorXd right_side(const Disturbance& disturbance) const;
+  void check(const Disturbance& disturbance) const;
   EquilibriumSlope none() const;
   void fill_present(const Disturbance& disturbance, const Eigen::VectorXd& change,
                     EquilibriumSlope& slope) const;
@@ -174,8 +175,25 @@ const std::vector<PhasePoint>& Linearization::absent() const noexcept {
   return parts_->absent;
 }
 
+/// A list of a disturbance is empty, or as long as what it disturbs.
+void Linearization::Parts::check(const Disturbance& d) const {
+  const auto fits = [](const std::vector<PhaseDisturbance>& list, std::size_t size) {
+    return list.empty() || list.size() == size;
+  };
+  bool good = (d.overall.empty() || d.overall.size() == elements()) &&
+              fits(d.present, sets.size()) && fits(d.absent, absent.size());
+  for (std::size_t f = 0; good && f < d.present.size(); ++f)
+    good = d.present[f].dy.empty() || d.present[f].dy.size() == sets[f].y.size();
+  if (!good)
+    throw InputError({{std::string(codes::kNotLinearizable), "disturbance",
+                       "has a list of another length than the equilibrium",
+                       "give one entry per element, phase and constituent, in their "
+                       "order, or leave the list empty"}});
+}
+
 EquilibriumSlope Linearization::slope(const Disturbance& disturbance) const {
   const auto& p = *parts_;
+  p.check(disturbance);
   if (!p.unique) return p.none();
   const Eigen::VectorXd change = p.system.solve(p.right_side(disturbance));
   EquilibriumSlope slope;

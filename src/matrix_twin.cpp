@@ -20,6 +20,11 @@ void require_matrix(const State& state) {
   if (state.matrix_phases().empty())
     throw InputError({{"gibbsteel.input.260", "state", "has no matrix phase",
                        "take another temperature or composition"}});
+  for (const Occurrence& o : state.matrix_phases())
+    if (o.kind == "austenite") return;
+  throw InputError({{"gibbsteel.input.260", "state", "has a matrix without austenite",
+                     "take a temperature at which the steel is austenitized: the "
+                     "matrix of an annealed steel holds next to no carbon"}});
 }
 
 std::string twin_name(const State& state) {
@@ -66,6 +71,21 @@ std::string residual_table(const TwinStudy& study) {
   return internal::text_table(rows);
 }
 
+/// Every warning once, and whose it is.
+std::string warnings_text(const TwinStudy& study) {
+  std::string text;
+  const auto add = [&](const std::string& whose, const std::vector<Warning>& list) {
+    for (const Warning& warning : list)
+      text += internal::wrapped(
+          "! " + whose + ": [" + warning.code + "] " + warning.text, kWidth, 2);
+  };
+  add("full-carbide steel", study.reference.warnings);
+  Sweep twin = study.others;
+  twin.states.insert(twin.states.begin(), study.same);
+  add("twin", twin.warnings());
+  return text;
+}
+
 }  // namespace
 
 Steel matrix_twin(const Steel& steel, Temperature t, const MatrixTwinOptions& options) {
@@ -108,7 +128,7 @@ std::string TwinStudy::full() const {
   return internal::wrapped(brief(), kWidth, 2) +
          "long-hold limit; parameters: " + reference.parameters + "\n" +
          internal::basis_text(reference) + "\n" + composition_table(*this) + "\n" +
-         residual_table(*this) + internal::kLastDigits + "\n\n" +
+         residual_table(*this) + internal::kLastDigits + "\n" + warnings_text(*this) +
          internal::wrapped(internal::kCaution, kWidth, 0);
 }
 

@@ -160,8 +160,9 @@ void Balance::check_possible() const {
   if (balance.possible) return;
   std::string text;
   for (const Candidate& c : all_)
-    text += (text.empty() ? "" : " and ") + shortest(c.report.volume_percent) +
-            " vol% " + c.report.kind;
+    text += (text.empty() ? "" : " and ") +
+            internal::significant(c.report.volume_percent, 4) + " vol% " +
+            c.report.kind;
   std::vector<Problem> problems;
   for (const auto& [symbol, amount] : balance.matrix) {
     if (amount >= 0.0) continue;

@@ -14,6 +14,24 @@ using internal::fixed;
 
 int digits_of(const MatrixBand& band) { return band.element == "C" ? 3 : 2; }
 
+/// The count's own error; 0 says that none was given.
+std::string deviation_text(const CarbideInBalance& c) {
+  if (!c.measured) return "-";
+  return c.standard_deviation > 0.0 ? fixed(c.standard_deviation, 2) : "not given";
+}
+
+/// What the band is made of.
+std::string band_note(const ShortSoak& soak) {
+  const std::string sources =
+      "low, high: carbide composition of the soak or of annealing at " +
+      fixed(soak.annealed_at.in_celsius(), 0) + " C";
+  const bool counted =
+      std::any_of(soak.carbides.begin(), soak.carbides.end(),
+                  [](const CarbideInBalance& c) { return c.standard_deviation > 0.0; });
+  return counted ? sources + ", and two\nstandard deviations of the count\n"
+                 : sources + ";\nwithout the error of the count, which was not given\n";
+}
+
 std::string carbide_table(const ShortSoak& soak) {
   std::vector<std::vector<std::string>> rows{
       {"carbide", "vol%", "+-", "long hold", "composition of"}};
@@ -22,8 +40,8 @@ std::string carbide_table(const ShortSoak& soak) {
                                  ? soak.state.temperature
                                  : soak.annealed_at;
     rows.push_back({c.kind + (c.measured ? "" : ", kept"), fixed(c.volume_percent, 2),
-                    c.measured ? fixed(c.standard_deviation, 2) : "-",
-                    fixed(c.long_hold_volume, 2), fixed(from.in_celsius(), 0) + " C"});
+                    deviation_text(c), fixed(c.long_hold_volume, 2),
+                    fixed(from.in_celsius(), 0) + " C"});
   }
   return internal::text_table(rows);
 }
@@ -65,9 +83,7 @@ std::string ShortSoak::brief() const {
 
 std::string ShortSoak::full() const {
   return state.full() + "\n" + carbide_table(*this) + "\n" + band_table(*this) +
-         "low, high: carbide composition of the soak or of annealing at " +
-         fixed(annealed_at.in_celsius(), 0) +
-         " C, and two\nstandard deviations of the count\n";
+         band_note(*this);
 }
 
 }  // namespace gibbsteel

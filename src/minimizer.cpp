@@ -1,11 +1,11 @@
 #include "gibbsteel/minimizer.hpp"
 
-#include <algorithm>
 #include <chrono>
 #include <cmath>
 #include <numeric>
 
 #include "internal/number_format.hpp"
+#include "minimizer/phase_points.hpp"
 #include "minimizer/search.hpp"
 
 namespace gibbsteel {
@@ -36,19 +36,11 @@ void check_input(const PhaseSystem& system, Temperature t, std::span<const doubl
   if (!problems.empty()) throw InputError(std::move(problems));
 }
 
-double atoms_of(const internal::Conditions& conditions, const PhasePoint& point) {
-  return internal::atoms(*conditions.phases[point.phase].phase, point.y.data());
-}
-
 void collect(const internal::Conditions& conditions, const internal::Search& search,
              Equilibrium& result) {
   for (const auto& set : search.sets())
     result.present.push_back({set.phase, set.amount, set.y, 0.0});
-  std::stable_sort(result.present.begin(), result.present.end(),
-                   [&](const PhasePoint& a, const PhasePoint& b) {
-                     return a.amount * atoms_of(conditions, a) >
-                            b.amount * atoms_of(conditions, b);
-                   });
+  internal::sort_by_atoms(conditions, result.present);
   for (const auto& m : search.absent())
     result.absent.push_back({m.phase, 0.0, m.y, -m.d});
   result.chemical_potential = search.potentials();

@@ -134,7 +134,9 @@ std::string PhaseChanges::full() const {
                      "parameters: " + low.parameters + "\n\n" + table_of(*this) + "\n" +
                      limits_text(*this) + unknown_text(*this) + "\n";
   for (const Warning& warning : warnings())
-    text += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
+    // The table has the matrix of every field.
+    if (warning.code != "gibbsteel.warning.305")
+      text += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
   return text + internal::wrapped(internal::kCaution, kWidth, 0);
 }
 

@@ -36,6 +36,8 @@ std::string_view to_string(Certificate certificate) noexcept {
       return "proof";
     case Certificate::covered:
       return "covered";
+    case Certificate::followed:
+      return "followed";
   }
   return "unknown";
 }
@@ -77,6 +79,10 @@ bool SolveReport::usable() const noexcept {
   return status == SolveStatus::converged && certificate != Certificate::none;
 }
 
+double SolveReport::digits_lost() const noexcept {
+  return std::log10(condition_number);
+}
+
 std::string SolveReport::brief() const {
   if (!usable())
     return "NOT USABLE: " + std::string(to_string(status)) + " (" + reason + ")";
@@ -104,6 +110,7 @@ std::string SolveReport::full() const {
       line("plane residual, J/mol of atoms", internal::scientific(present_residual, 1));
   text +=
       line("lowest absent D, J/mol of atoms", internal::scientific(lowest_absent, 3));
+  text += line("condition number", internal::scientific(condition_number, 1));
   if (!proof.empty()) {
     text += line("proof", proof);
     text += line("proven gap, J/mol of atoms", internal::scientific(proven_gap, 1));

@@ -104,10 +104,7 @@ void add_results(const State& state, const HardeningEstimates& estimates,
   if (ReportSection others = others_section(state); others.table.size() > 1)
     sections.push_back(std::move(others));
   sections.push_back(internal::estimates_section(estimates));
-  sections.push_back(
-      {"How it was found",
-       {internal::solution_sentence(state), internal::last_digits_sentence()},
-       {}});
+  sections.push_back(internal::solution_section(state));
 }
 
 }  // namespace

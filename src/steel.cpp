@@ -1,9 +1,9 @@
 #include "gibbsteel/steel.hpp"
 
 #include "gibbsteel/errors.hpp"
+#include "internal/run_sweep.hpp"
 #include "internal/shared_hash.hpp"
 #include "internal/soak_problem.hpp"
-#include "internal/sweep_cover.hpp"
 
 namespace gibbsteel {
 
@@ -32,22 +32,12 @@ Sweep Steel::sweep(std::span<const Temperature> temperatures,
                    const std::function<bool(std::size_t)>& progress) const {
   internal::check_temperatures(temperatures);
   const internal::SoakProblem problem(*this, options);
-  const auto every = static_cast<std::size_t>(options.prove_every);
   Sweep sweep;
   sweep.steel = name_;
-  for (const Temperature t : temperatures) {
-    const bool anchor =
-        internal::is_anchor(sweep.states.size(), temperatures.size(), every);
-    sweep.states.push_back(
-        problem.state_of(anchor ? problem.solve(t) : problem.solve_unproven(t)));
-    const bool more = sweep.states.size() < temperatures.size();
-    if (progress && !progress(sweep.states.size()) && more) {
-      sweep.cancelled = true;
-      break;
-    }
-  }
-  if (options.solve.certify == Certificate::proof && every > 1)
-    internal::cover_sweep(problem, sweep.states, temperatures.size(), sweep.cancelled);
+  if (options.solve.certify == Certificate::proof)
+    internal::prove_sweep(problem, temperatures, progress, sweep);
+  else
+    internal::follow_sweep(problem, temperatures, progress, sweep);
   return sweep;
 }
 

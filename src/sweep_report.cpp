@@ -128,8 +128,8 @@ Report report(const Sweep& sweep) {
   page.sections.push_back(basis_section(sweep, states.size()));
   add_carbides(sweep, states, page.sections);
   add_matrix(sweep, states, page.sections);
+  page.sections.push_back(internal::solution_section(sweep));
   page.sections.push_back(internal::origin_section(sweep.states.front()));
-  page.sections.back().lines.push_back(internal::last_digits_sentence());
   page.warnings = internal::warning_lines(sweep);
   return page;
 }

@@ -30,6 +30,9 @@ bool is_hot_work(const NamedValues& steel, double molybdenum) {
          within(steel["V"], 0.2, 1.5) && within(molybdenum, 0.8, 3.5);
 }
 
+/// Parts 12Cr cold-work steels from stainless grades [weight percent].
+constexpr double kDieSteelCarbon = 1.3;
+
 /// Computed against published: tests/reference holds the records. The bounds that
 /// decide when to say so are this library's own.
 constexpr std::array kWeakSpots{
@@ -54,11 +57,18 @@ constexpr std::array kWeakSpots{
              },
              "Known weak spot: in 20Cr-4V steels the file puts too much vanadium into "
              "M7C3 and shows ferrite that is not expected."},
-    WeakSpot{
-        [](const Conditions& c) { return c.steel["Cr"] > 10.0 && c.celsius > 880.0; },
-        "Known weak spot: matrix carbon reads up to 0.2 wt% low in 13 to 17Cr "
-        "stainless "
-        "grades, up to 0.17 high in 2C-12Cr steels."},
+    WeakSpot{[](const Conditions& c) {
+               return c.steel["Cr"] > 10.0 && c.steel["C"] < kDieSteelCarbon &&
+                      c.celsius > 880.0;
+             },
+             "Known weak spot: the matrix carbon of 13 to 17Cr stainless grades reads "
+             "up to 0.2 wt% low."},
+    WeakSpot{[](const Conditions& c) {
+               return c.steel["Cr"] > 10.0 && c.steel["C"] >= kDieSteelCarbon &&
+                      c.celsius > 880.0;
+             },
+             "Known weak spot: the matrix carbon of 12Cr cold-work steels reads up to "
+             "0.17 wt% high with 2 % carbon; with 1.5 % it was fitted to."},
     WeakSpot{
         [](const Conditions& c) { return c.matrix["W"] > 2.5 && c.celsius > 1150.0; },
         "Known weak spot: the tungsten in the matrix of high-speed steels reads up "

@@ -21,8 +21,14 @@ std::string span_text(const TemperatureRange& range) {
 std::string name_of(const HardeningWindow& window, WindowRule rule) {
   for (const RuleSpans& known : window.rules)
     if (known.rule == rule) return known.text;
-  return rule == WindowRule::range ? "end of the range"
-                                   : "temperatures beyond are not known";
+  return "temperatures beyond are not known";
+}
+
+/// "floor set by: no ferrite"; an end that no rule sets is said to be none.
+std::string end_text(const char* end, const HardeningWindow& window, WindowRule rule) {
+  if (rule == WindowRule::range)
+    return std::string("no ") + end + " found: the range that was searched ends there";
+  return std::string(end) + " set by: " + name_of(window, rule);
 }
 
 std::string rules_text(const HardeningWindow& window) {
@@ -90,9 +96,9 @@ std::string internal::solidus_text(const SolidusBound& bound) {
 std::string internal::window_text(const HardeningWindow& window) {
   switch (window.status) {
     case WindowStatus::found:
-      return span_text(window.spans.front().range) +
-             "; floor set by: " + name_of(window, window.floor_rule) +
-             "; ceiling set by: " + name_of(window, window.ceiling_rule);
+      return span_text(window.spans.front().range) + "; " +
+             end_text("floor", window, window.floor_rule) + "; " +
+             end_text("ceiling", window, window.ceiling_rule);
     case WindowStatus::no_window:
       return "none: no temperature in the range keeps all rules (" +
              rules_text(window) + ")";

@@ -15,7 +15,7 @@ run_packages=(
 test_packages=(
   clang ccache git pkgconf
   doctest-dev libbenchmark-dev
-  python3-pytest python3-hypothesis python3-jsonschema
+  python3-pytest python3-hypothesis python3-jsonschema python3-scipy
   python3-setuptools python3-wheel python3-venv
   python3-pandas python3-tqdm mypy
   python3-xarray python3-pint python3-joblib python3-dask

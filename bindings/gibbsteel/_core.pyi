@@ -66,6 +66,17 @@ class Problem(_Compiled):
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
+# bind_pickling.cpp
+
+def _pickle_mark(class_name: str, format: int) -> str:
+    """What a pickle of this class and format carries."""
+
+def _check_pickle_mark(mark: object, class_name: str, newest: int) -> None:
+    """Refuses the mark of another class or of a later format."""
+
+def _refuse_damaged_pickle(class_name: str) -> Never:
+    """Raises InputError."""
+
 # bind_analysis.cpp
 
 class BoundCompound(_Compiled):
@@ -347,7 +358,7 @@ class SolveReport(_Compiled):
         """One or two words, such as ``"converged"`` or ``"iteration limit"``."""
     @property
     def certificate(self) -> str:
-        """``"proof"``, ``"covered"``, ``"many starts"`` or ``"none"``."""
+        """``"proof"``, ``"covered"``, ``"many starts"``, ``"followed"``, ``"none"``."""
     @property
     def usable(self) -> bool:
         """True when every number may be used."""
@@ -378,6 +389,12 @@ class SolveReport(_Compiled):
     @property
     def unique(self) -> bool:
         """False when the equilibrium leaves amounts or potentials free."""
+    @property
+    def condition_number(self) -> float:
+        """Of the scaled equilibrium matrix, Eq. (N4); infinite when not `unique`."""
+    @property
+    def digits_lost(self) -> float:
+        """Of 16, by rounding, of amounts and potentials: log10 of the above."""
     @property
     def proven_gap(self) -> float:
         """Most that a lower Gibbs energy can be lower [J/mol of atoms]; else NaN."""
@@ -1705,6 +1722,21 @@ class ShortSoak(_Compiled):
         """Annealing temperature for carbide compositions [K]."""
     def band(self, element: str) -> MatrixBand:
         """The band of one element."""
+    def hardening(
+        self,
+        *,
+        coldest_celsius: Any = None,
+        coldest_fahrenheit: Any = None,
+        family: str | None = None,
+        martensite_start: str | None = None,
+        retained_austenite: str | None = None,
+        martensite_hardness: str | None = None,
+        grain_pinning: str | None = None,
+        particle_diameter: float | None = None,
+        cooling_rate: float | None = None,
+        equations: PropertyEquations | None = None,
+    ) -> HardeningEstimates:
+        """What a quench gives; see gibbsteel.hardening.hardening."""
 
 def with_measured_carbide(
     state: State,

@@ -16,9 +16,11 @@ from .temperature import many_kelvin
 if TYPE_CHECKING:
     import pandas as pd
 
+_REMEDY = "give states, short soaks or steels"
+
 
 def compare(
-    items: Iterable[State | ShortSoak | Steel],
+    items: State | ShortSoak | Steel | Iterable[State | ShortSoak | Steel],
     *,
     celsius: float | Iterable[float] | None = None,
     fahrenheit: float | Iterable[float] | None = None,
@@ -28,7 +30,7 @@ def compare(
 
     Parameters
     ----------
-    items : iterable of State, ShortSoak or Steel
+    items : State, ShortSoak or Steel, or iterable of them
         A steel is soaked at every temperature given.
     celsius, fahrenheit : float or iterable of float, optional
         Needed for steels, in one unit.
@@ -54,6 +56,8 @@ def compare(
     ['heat 7', 'heat 8']
     """
     states: list[State] = []
+    if isinstance(items, (State, ShortSoak, Steel)):
+        items = [items]
     for item in items:
         if isinstance(item, State):
             states.append(item)
@@ -64,8 +68,7 @@ def compare(
             states.extend(item.sweep(kelvin=at).states)
         else:
             what = f"holds {item!r}"
-            remedy = "give states, short soaks or steels"
-            raise InputError([Problem("gibbsteel.input.267", "items", what, remedy)])
+            raise InputError([Problem("gibbsteel.input.267", "items", what, _REMEDY)])
     return _core.compare(states, [as_quantity(q) for q in quantities])
 
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from . import _core
 from ._core import Design, DesignTarget, MakeableSteps, Problem, State
+from .arguments import require
 from .composition_for import range_of
 from .errors import InputError
 from .soak_options import soak_options
@@ -113,7 +114,7 @@ def design(
     start: Steel,
     *,
     vary: Mapping[str, tuple[float, float]],
-    targets: Iterable[DesignTarget],
+    targets: DesignTarget | Iterable[DesignTarget],
     rounding: bool | MakeableSteps = False,
     starts: int | None = None,
     candidates: int | None = None,
@@ -128,7 +129,7 @@ def design(
         Elements that are not varied keep its weight percents.
     vary : mapping of str to tuple of float
         Lowest and highest weight percent of each free element.
-    targets : iterable of DesignTarget
+    targets : DesignTarget or iterable of DesignTarget
         See `target` and `matrix_targets`. What shall be equal is met in the least
         squares sense; limits are kept, where a composition is found that can.
     rounding : bool or MakeableSteps
@@ -166,11 +167,14 @@ def design(
         steps = rounding
     else:
         steps = MakeableSteps() if rounding else MakeableSteps.none()
+    wanted = [targets] if isinstance(targets, DesignTarget) else list(targets)
+    for one in wanted:
+        require(one, DesignTarget, "targets", "make each with gs.target(...)")
     chosen: dict[str, Any] = {"starts": starts, "candidates": candidates}
     return _core.design(
         start._core,
         free,
-        list(targets),
+        wanted,
         steps=steps,
         soak=soak_options(graphite, None, suppressed, False, None),
         **{key: given for key, given in chosen.items() if given is not None},

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from . import _core
-from ._core import HardeningEstimates, Problem, PropertyEquations, State
+from ._core import HardeningEstimates, Problem, PropertyEquations, ShortSoak, State
 from .errors import InputError
 from .temperature import one_kelvin
 
@@ -78,7 +78,7 @@ def hardening_options(
 
 
 def hardening(
-    self: State,
+    self: State | ShortSoak,
     *,
     coldest_celsius: Any = None,
     coldest_fahrenheit: Any = None,
@@ -146,7 +146,9 @@ def hardening(
         cooling_rate=cooling_rate,
         equations=equations,
     )
-    return _core._hardening(self, options)
+    state = self.state if isinstance(self, ShortSoak) else self
+    return _core._hardening(state, options)
 
 
 State.hardening = hardening  # type: ignore[assignment]
+ShortSoak.hardening = hardening  # type: ignore[assignment]

@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from typing import Any
 
 from . import _core, quantities
-from ._core import MatchingTemperature, SearchOptions, SolveOptions, State
+from ._core import MatchingTemperature, SearchOptions, ShortSoak, SolveOptions, State
+from .arguments import require
 from .progress import Callback, counting
 from .soak_options import soak_options
 from .steel import Steel
@@ -16,7 +17,7 @@ from .temperature_range import kelvin_range
 
 def matching_temperature(
     *,
-    reference: State,
+    reference: State | ShortSoak,
     steel: Steel,
     quantity: QuantityLike | None = None,
     celsius: Sequence[Any] | None = None,
@@ -34,7 +35,7 @@ def matching_temperature(
 
     Parameters
     ----------
-    reference : State
+    reference : State or ShortSoak
         The soak to be matched.
     steel : Steel
         The other steel.
@@ -63,6 +64,9 @@ def matching_temperature(
     >>> [crossing.rising for crossing in match.search.crossings]
     [True]
     """
+    state = reference.state if isinstance(reference, ShortSoak) else reference
+    require(state, State, "reference", "give a soak of it: steel.soak(celsius=1120)")
+    require(steel, Steel, "steel", "give the steel that is to match the reference")
     chosen = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
     at = kelvin_range(
         steel.parameters, celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin
@@ -71,5 +75,5 @@ def matching_temperature(
     chosen_search = search or SearchOptions()
     with counting(progress) as callback:
         return _core.matching_temperature(
-            reference, steel._core, wanted, at, chosen, chosen_search, callback
+            state, steel._core, wanted, at, chosen, chosen_search, callback
         )

@@ -6,9 +6,11 @@ import os
 from functools import lru_cache
 from importlib import resources
 from pathlib import Path
+from typing import Any
 
 from . import _core
 from ._core import ParameterSet
+from .pickles import reading
 
 
 def parameter_files() -> dict[str, Path]:
@@ -109,10 +111,12 @@ def write_parameters(parameters: ParameterSet) -> str:
 
 
 @lru_cache(maxsize=8)
-def restore(text: str, file_name: str) -> ParameterSet:
+def restore(mark: object, *fields: Any) -> ParameterSet:
     """A pickled set from its canonical text. The same text is read only once, so that a
     worker process that gets ten thousand steels holds one set."""
-    return _core.parse_parameters(text, file_name)
+    with reading(mark, "ParameterSet"):
+        text, file_name = fields
+        return _core.parse_parameters(text, file_name)
 
 
 def content_hash(parameters: ParameterSet) -> str:

@@ -13,6 +13,7 @@ from .composition_for import CompositionSearchMethods
 from .html_inputs import steel_html
 from .matrix_twin import MatrixTwinMethods
 from .parameters import default_parameters
+from .pickles import pickle_mark, reading
 from .progress import Callback, reporting
 from .section import SectionMethods
 from .sensitivities import SensitivityMethods
@@ -275,10 +276,12 @@ class Steel(
 
     def __reduce__(self) -> tuple[Any, ...]:
         bind = self._core.binds_tramp_elements
-        return _rebuild, (self.analysis.given, self.name, self.parameters, bind)
+        fields = (self.analysis.given, self.name, self.parameters, bind)
+        return restore, (pickle_mark("Steel"), *fields)
 
 
-def _rebuild(
-    given: dict[str, float], name: str, parameters: ParameterSet, bind: bool
-) -> Steel:
-    return Steel(given, name=name, parameters=parameters, bind_tramp_elements=bind)
+def restore(mark: object, *fields: Any) -> Steel:
+    """A pickled steel."""
+    with reading(mark, "Steel"):
+        given, name, parameters, bind = fields
+        return Steel(given, name=name, parameters=parameters, bind_tramp_elements=bind)

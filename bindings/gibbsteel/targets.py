@@ -14,6 +14,7 @@ from ._core import (
     SolveOptions,
     TemperatureSearch,
 )
+from .arguments import require
 from .progress import Callback, counting
 from .soak_options import soak_options
 from .target_quantity import QuantityLike, as_quantity, target_of
@@ -113,7 +114,7 @@ class TargetMethods:
         Raises
         ------
         InputError
-            As `phase_changes`, and for an unknown kind.
+            As `phase_changes`, and for an unknown kind or a list of kinds.
 
         Examples
         --------
@@ -121,6 +122,7 @@ class TargetMethods:
         >>> gs.Steel(C=1.0).dissolution_temperature("M3C").status
         'found'
         """
+        require(kind, str, "kind", "give one kind, and call it once for each")
         soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
         at = self._range(celsius, fahrenheit, kelvin)
         with counting(progress) as callback:

@@ -42,6 +42,10 @@ enum class Certificate {
   many_starts,  ///< tier 1: no phase found below the tangent plane from many starts
   proof,        ///< tier 2: proven that no phase lies below it by more than a gap
   covered,      ///< the same by concavity between two proven temperatures of a sweep
+  /// Between two conditions of a line with tier 1: the assemblage was followed from the
+  /// condition before, and so were all minima of the absent phases; none lies below
+  /// the plane.
+  followed,
 };
 
 std::string_view to_string(SolveStatus) noexcept;
@@ -88,6 +92,12 @@ struct SolveReport {
   /// bound. At the exact temperature of a reaction the assemblage of one side is
   /// reported, as unique.
   bool unique = true;
+  /// Of the matrix of the last Newton step, Eq. (N3), in variables scaled so that trace
+  /// elements and small amounts count as much as large ones: largest over smallest
+  /// singular value at the solution, >= 1, Eq. (N4). Infinite when not `unique`. A
+  /// relative error of the energies moves amounts and potentials by up to this factor
+  /// more.
+  double condition_number = kUnset;
   /// With the certificates `proof` and `covered`: the Gibbs energy is proven to be no
   /// more than this above the lowest possible one [J/mol of atoms], for the phases
   /// allowed and the coefficients of the file at this temperature in double precision.
@@ -100,6 +110,9 @@ struct SolveReport {
   /// balance with measured carbide, whose potentials are unknown
   /// (measured_carbide.hpp).
   bool usable() const noexcept;
+  /// Decimal digits of amounts and potentials that rounding may cost, of the 16 that a
+  /// number holds: log10 of the condition number. NaN when that is not known.
+  double digits_lost() const noexcept;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< small table
 };

@@ -130,10 +130,11 @@ double Descent::objective(unsigned n, const double* x, double* gradient) noexcep
 
 void Descent::constraints(unsigned m, double* values, unsigned n, const double* x,
                           double* gradient) noexcept {
+  constexpr double kNotUsable = 1.0;  // a broken constraint: never taken as feasible
   const bool usable = look_at(n, x);
   for (unsigned k = 0; k < m; ++k) {
     const std::size_t j = inequalities_[k];
-    values[k] = usable ? values_.deviations[j] : 0.0;
+    values[k] = usable ? values_.deviations[j] : kNotUsable;
     for (unsigned i = 0; gradient && i < n; ++i)
       gradient[k * n + i] = usable ? values_.gradients[j][i] : 0.0;
   }

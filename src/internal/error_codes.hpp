@@ -30,6 +30,7 @@ inline constexpr std::string_view kNoElementInput = "gibbsteel.input.216";
 inline constexpr std::string_view kNoParameterInput = "gibbsteel.input.217";
 inline constexpr std::string_view kNoIronToBalance = "gibbsteel.input.218";
 inline constexpr std::string_view kNotLinearizable = "gibbsteel.input.219";
+inline constexpr std::string_view kOtherKindOfThing = "gibbsteel.input.220";
 inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
 inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
@@ -69,6 +70,9 @@ inline constexpr std::string_view kFreeNumber = "gibbsteel.input.300";
 inline constexpr std::string_view kMeasurement = "gibbsteel.input.301";
 inline constexpr std::string_view kCalibrationOption = "gibbsteel.input.302";
 inline constexpr std::string_view kNoLayer = "gibbsteel.input.303";
+inline constexpr std::string_view kForeignPickle = "gibbsteel.input.256";
+inline constexpr std::string_view kLaterPickle = "gibbsteel.input.257";
+inline constexpr std::string_view kDamagedPickle = "gibbsteel.input.258";
 inline constexpr std::string_view kNoSuchColumn = "gibbsteel.input.290";
 inline constexpr std::string_view kFileEnding = "gibbsteel.input.291";
 inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
@@ -97,6 +101,7 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
      "a place in the parameter file holds no number that can be an input"},
     {kNoIronToBalance, "a steel without iron has nothing to balance an element with"},
     {kNotLinearizable, "an equilibrium cannot be linearized"},
+    {kOtherKindOfThing, "an argument is another kind of thing than is asked for"},
     {kSiteFractionCount, "the number of site fractions does not fit the phase"},
     {kMoleFractions,
      "mole fractions do not fit the system, are not positive or do not sum to 1"},
@@ -145,6 +150,9 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kReferenceWithout, "a reference state does not have the quantity to be matched"},
     {kWindowRule, "a rule of a hardening window is outside its range"},
     {kNotOneTarget, "a search is not asked for exactly one quantity and its value"},
+    {kForeignPickle, "a pickle does not carry the mark of its class"},
+    {kLaterPickle, "a pickle was written in a later format"},
+    {kDamagedPickle, "the fields of a pickle are not those of its class"},
     {kNoSuchColumn, "a sweep has no column of numbers of this name"},
     {kFileEnding, "a report cannot be saved as this kind of file"},
     {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},
@@ -180,6 +188,7 @@ inline constexpr std::string_view kStaysAustenite = "gibbsteel.warning.332";
 inline constexpr std::string_view kNitrogenLeftOut = "gibbsteel.warning.333";
 inline constexpr std::string_view kMassForVolume = "gibbsteel.warning.334";
 inline constexpr std::string_view kNearFamilyBorder = "gibbsteel.warning.335";
+inline constexpr std::string_view kShopSoakShort = "gibbsteel.warning.336";
 inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
 
 /// Carried by warnings on a state.
@@ -215,6 +224,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kNitrogenLeftOut, "nitrogen of the certificate is left out of the estimates"},
     {kMassForVolume, "mass fractions stand for volume fractions in the estimates"},
     {kNearFamilyBorder, "the steel is near the border of its family of steels"},
+    {kShopSoakShort, "a shop soak of this family leaves carbide undissolved"},
     {"gibbsteel.warning.345",
      "the state is a short soak with measured carbide, not an equilibrium"},
     {"gibbsteel.warning.346", "small carbides were not counted"},

@@ -11,6 +11,11 @@ ReportSection certificate_section(const State& state);
 /// Library version, parameter file and hash.
 ReportSection origin_section(const State& state);
 
+/// How well the numbers are solved: residuals, condition number, certificate.
+ReportSection solution_section(const State& state);
+/// The same for the worst soak of a sweep.
+ReportSection solution_section(const Sweep& sweep);
+
 /// What a quench gives: estimates with bands, their equations, and why one is missing.
 ReportSection estimates_section(const HardeningEstimates& estimates);
 

@@ -4,6 +4,8 @@
 #include <array>
 #include <cmath>
 
+#include "minimizer/small_matrix.hpp"
+
 namespace gibbsteel::internal {
 namespace {
 
@@ -14,12 +16,6 @@ constexpr double kSmallestFraction = 1e-100;
 constexpr double kDilute = 0.01;
 constexpr double kLargestMove = 0.35;  ///< of a site fraction in one step
 constexpr int kHalvings = 14;
-
-double dot(const double* a, const double* b, std::size_t n) noexcept {
-  double sum = 0.0;
-  for (std::size_t i = 0; i < n; ++i) sum += a[i] * b[i];
-  return sum;
-}
 
 /// Factor of y for a relative Newton step r. A dilute constituent obeys Henry's law, so
 /// that r is the change of ln y however large it is.

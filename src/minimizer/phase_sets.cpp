@@ -1,5 +1,7 @@
 #include "minimizer/phase_sets.hpp"
 
+#include <algorithm>
+
 namespace gibbsteel::internal {
 
 void merge_close_sets(std::vector<PhaseSet>& sets, double closest) {
@@ -16,6 +18,19 @@ void merge_close_sets(std::vector<PhaseSet>& sets, double closest) {
       sets[i].amount = sum;
       sets.erase(sets.begin() + static_cast<std::ptrdiff_t>(j));
     }
+}
+
+double first_amount(const Conditions& conditions, std::size_t phase, const double* y) {
+  constexpr double kAtoms = 1e-3;  // most atoms in it
+  constexpr double kShare = 0.1;   // and most of any element's atoms
+  const CompiledPhase& compiled = *conditions.phases[phase].phase;
+  std::vector<double> formula(conditions.elements(), 0.0);
+  add_atoms(compiled, y, 1.0, formula.data());
+  double amount = kAtoms / atoms(compiled, y);
+  for (std::size_t e = 0; e < formula.size(); ++e)
+    if (formula[e] > 0.0)
+      amount = std::min(amount, kShare * conditions.overall[e] / formula[e]);
+  return amount;
 }
 
 namespace {

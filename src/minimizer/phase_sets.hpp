@@ -28,6 +28,9 @@ inline constexpr double kClusterDistance = 0.05;
 /// are averaged.
 void merge_close_sets(std::vector<PhaseSet>& sets, double closest = kMergeDistance);
 
+/// First amount of a phase that is added at y [mol of formula units].
+double first_amount(const Conditions& conditions, std::size_t phase, const double* y);
+
 /// The basis of the linear program, each column moved to the minimum of D that it
 /// belongs to (its attraction basin), minima that coincide taken together.
 std::vector<PhaseSet> sets_from_basis(ColumnGeneration& generation);

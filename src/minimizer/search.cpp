@@ -16,21 +16,7 @@ struct Stage {
   int rounds;
 };
 constexpr std::array kStages{Stage{100.0, 15}, Stage{1.0, 25}, Stage{0.01, 40}};
-constexpr double kProgress = 1e-9;     ///< least fall of the energy [J/mol of atoms]
-constexpr double kNewSetAtoms = 1e-3;  ///< most atoms in a phase that is added
-constexpr double kNewSetShare = 0.1;   ///< and most of any element's atoms
-
-/// First amount of a phase that is added [mol of formula units].
-double first_amount(const Conditions& conditions, const AbsentMinimum& m) {
-  const CompiledPhase& phase = *conditions.phases[m.phase].phase;
-  std::vector<double> formula(conditions.elements(), 0.0);
-  add_atoms(phase, m.y.data(), 1.0, formula.data());
-  double amount = kNewSetAtoms / atoms(phase, m.y.data());
-  for (std::size_t e = 0; e < formula.size(); ++e)
-    if (formula[e] > 0.0)
-      amount = std::min(amount, kNewSetShare * conditions.overall[e] / formula[e]);
-  return amount;
-}
+constexpr double kProgress = 1e-9;  ///< least fall of the energy [J/mol of atoms]
 
 }  // namespace
 
@@ -88,7 +74,7 @@ bool Search::refine_with(const AbsentMinimum& lowest) {
   auto mu = mu_;
   PhaseSet added;
   added.phase = lowest.phase;
-  added.amount = first_amount(conditions_, lowest);
+  added.amount = first_amount(conditions_, lowest.phase, lowest.y.data());
   added.y = lowest.y;
   sets.push_back(std::move(added));
   const auto result = refine(conditions_, options_.max_newton_steps,
@@ -187,6 +173,7 @@ void Search::finish(SolveReport& report) {
   report.balance_residual = last_.balance;
   report.present_residual = last_.plane;
   report.unique = last_.unique;
+  report.condition_number = last_.condition;
   if (!absent_.empty()) report.lowest_absent = absent_.front().d;
   report.proof = proof_.progress;
   report.proof_boxes = proof_.boxes;

@@ -8,7 +8,7 @@
 /// the tangent space and make it factorisable; only when that is not enough the phase
 /// is inside a spinodal, and a multiple of the identity is added.              Eq. (N1)
 
-#include <Eigen/Core>
+#include <vector>
 
 #include "minimizer/conditions.hpp"
 
@@ -29,7 +29,7 @@ class TangentStep {
 
   /// Prepares the columns P A of the atoms A(i, element) of the constituents.
   void project_elements(const CompiledPhase& phase, std::size_t elements);
-  /// Adds n A^T P A (elements x elements, row by row, full) to `out`.
+  /// Adds the lower triangle of n A^T P A (elements x elements, row by row) to `out`.
   void add_response(double n, double* out) const;
   /// Adds n A^T P v for v of length n to `out` (length elements).
   void add_projected(double n, const double* v, double* out) const;
@@ -37,15 +37,17 @@ class TangentStep {
   void response_to(const double* mu, const double* gradient, double* dy) const;
 
  private:
-  using Matrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic>;
-  void orthonormalise_sublattices(const CompiledPhase& phase);
+  void orthonormalise_sublattices();
   bool try_factor(double sublattice_weight, double shift);
-  void project_out(Eigen::Ref<Eigen::VectorXd> v) const;
+  void project_out(double* v) const noexcept;
 
-  Matrix scaled_, lower_, basis_, atoms_;
-  Eigen::VectorXd d_;
-  mutable Eigen::VectorXd work_;
-  Eigen::Index n_ = 0, s_ = 0, e_ = 0;
+  std::vector<double> scaled_;  ///< D H D, lower triangle by columns
+  std::vector<double> lower_;   ///< its factor
+  std::vector<double> basis_;   ///< per sublattice: n, orthonormal
+  std::vector<double> atoms_;   ///< L^-1 D A, projected: n rows of e
+  std::vector<double> d_;
+  mutable std::vector<double> work_;
+  std::size_t n_ = 0, s_ = 0, e_ = 0;
   const CompiledPhase* phase_ = nullptr;
 };
 

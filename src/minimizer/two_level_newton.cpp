@@ -67,6 +67,7 @@ class Newton {
 
   void evaluate() { system_.evaluate(conditions_, sets_); }
   void residuals(Refinement& result) const;
+  void condition(Refinement& result);
   /// @return false when no finite step exists
   bool solve(Refinement& result);
   void take_step();
@@ -102,6 +103,13 @@ void Newton::residuals(Refinement& result) const {
     if (points[f].unstable) result.unstable.push_back(f);
   for (const SetPoint& p : points)
     result.plane = std::max(result.plane, std::abs(p.d(mu_)) / p.atoms);
+}
+
+/// Of the matrix where the refinement ended, not of the step that led there.
+void Newton::condition(Refinement& result) {
+  const bool factored = system_.factor(conditions_, sets_);
+  result.unique = factored && system_.unique();
+  result.condition = system_.condition_number();
 }
 
 Eigen::VectorXd Newton::right_side() const {
@@ -213,6 +221,7 @@ Refinement refine(Conditions& conditions, int most_steps, double balance_toleran
     if (newton.largest_change() < kStepTolerance &&
         result.balance < balance_tolerance && result.plane < kPlaneTolerance) {
       result.converged = true;
+      newton.condition(result);
       return result;
     }
     if (!newton.solve(result)) return result;

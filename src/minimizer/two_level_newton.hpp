@@ -21,6 +21,7 @@ struct Refinement {
   double plane = 0.0;    ///< largest |D| of a set [J/mol of atoms]
   /// False when the assemblage leaves amounts or potentials free (a compound alone).
   bool unique = true;
+  double condition = 0.0;  ///< Eq. (N4) at the solution; set when converged
   /// Sets inside a spinodal: no minimum, though the equations hold.
   std::vector<std::size_t> unstable;
 };

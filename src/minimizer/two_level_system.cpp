@@ -1,7 +1,9 @@
 #include "minimizer/two_level_system.hpp"
 
+#include <Eigen/Eigenvalues>
 #include <array>
 #include <cmath>
+#include <limits>
 
 namespace gibbsteel::internal {
 namespace {
@@ -42,6 +44,9 @@ void TwoLevelSystem::assemble(const Conditions& conditions,
     amounts_.push_back(sets[f].amount);
     points_[f].step.add_response(sets[f].amount, response_.data());
   }
+  for (std::size_t a = 0; a < elements; ++a)
+    for (std::size_t b = 0; b < a; ++b)
+      response_[b * elements + a] = response_[a * elements + b];
   const Eigen::Index rows = index(elements + sets.size());
   matrix_ = Eigen::MatrixXd::Zero(rows, rows);
   for (std::size_t a = 0; a < elements; ++a) {
@@ -58,6 +63,7 @@ void TwoLevelSystem::assemble(const Conditions& conditions,
 bool TwoLevelSystem::factor(const Conditions& conditions,
                             const std::vector<PhaseSet>& sets) {
   assemble(conditions, sets);
+  unique_ = false;
   if (!matrix_.allFinite()) return false;
   lu_.setThreshold(kRankTolerance);
   lu_.compute(matrix_);
@@ -68,6 +74,14 @@ bool TwoLevelSystem::factor(const Conditions& conditions,
     least_.compute(matrix_);
   }
   return true;
+}
+
+double TwoLevelSystem::condition_number() const {
+  if (!unique_) return std::numeric_limits<double>::infinity();
+  const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> values(matrix_,
+                                                              Eigen::EigenvaluesOnly);
+  const auto sizes = values.eigenvalues().cwiseAbs();
+  return sizes.maxCoeff() / sizes.minCoeff();
 }
 
 Eigen::VectorXd TwoLevelSystem::solve(Eigen::VectorXd right) const {

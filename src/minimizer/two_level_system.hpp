@@ -5,7 +5,10 @@
 ///   [ M^T             0 ]                                       matrix of Eq. (N3)
 ///
 /// in variables scaled so that trace elements and small amounts count as much as large
-/// ones. One factorization serves the Newton step and all derivatives.
+/// ones. One factorization serves the Newton step and all derivatives. The matrix is
+/// symmetric, and its condition number is that of its largest and smallest eigenvalue,
+///
+///   kappa = max |lambda| / min |lambda|                                       Eq. (N4)
 
 #include <Eigen/LU>
 #include <Eigen/QR>
@@ -43,11 +46,15 @@ class TwoLevelSystem {
   /// False when amounts or potentials are left free; solve() then gives the smallest
   /// change.
   bool unique() const noexcept { return unique_; }
+  /// Of the scaled matrix that was factored last; infinite when it is not unique().
+  double condition_number() const;
   /// @param right  per element [mol], then D per set [J/mol of formula units]
   /// @return dmu [J/mol], then dn [mol]
   Eigen::VectorXd solve(Eigen::VectorXd right) const;
 
   const std::vector<SetPoint>& points() const noexcept { return points_; }
+  /// The scaled matrix that was factored last.
+  const Eigen::MatrixXd& matrix() const noexcept { return matrix_; }
   /// sum n A^T P A, elements x elements, row by row.
   const std::vector<double>& response() const noexcept { return response_; }
 

@@ -181,9 +181,19 @@ class CrossingSearch {
     for (const auto& [s, sample] : samples_.all()) {
       if (!known(sample)) continue;
       const LineValue here{sample.excess + found_.target, s};
-      if (!(found_.lowest.value <= here.value)) found_.lowest = here;
-      if (!(found_.highest.value >= here.value)) found_.highest = here;
+      note_extreme(found_.lowest, here, -1.0);
+      note_extreme(found_.highest, here, 1.0);
     }
+  }
+
+  /// On a plateau, the first point of it: what differs by rounding counts as equal.
+  static void note_extreme(LineValue& extreme, const LineValue& here, double sign) {
+    constexpr double kRounding = 1e-9;  // relative
+    const double beyond = sign * (here.value - extreme.value);
+    if (beyond <= 0.0) return;
+    if (!(beyond <= kRounding * std::abs(extreme.value)))
+      extreme.s = here.s;  // NaN too
+    extreme.value = here.value;
   }
 
   const LineScan& scan_;

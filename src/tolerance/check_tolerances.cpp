@@ -16,7 +16,8 @@ namespace {
 constexpr double kFurnaceLimit = 200.0;     // [C]
 constexpr double kSegregationLimit = 90.0;  // [percent]
 constexpr double kRounding = 1e-9;          // [weight percent]
-constexpr std::size_t kMostSamples = 1'000'000;
+// Fewer say nothing about a spread.
+constexpr std::size_t kFewestSamples = 8, kMostSamples = 1'000'000;
 
 using Problems = std::vector<Problem>;
 
@@ -95,10 +96,11 @@ void check_sum(const Steel& steel, Temperature t, const HeatTolerances& toleranc
 
 void check_sampling(std::size_t samples, const std::vector<double>& percentiles,
                     Problems& problems) {
-  if (samples > kMostSamples)
+  if (samples > kMostSamples || (samples > 0 && samples < kFewestSamples))
     problems.push_back({"gibbsteel.input.276", "samples",
                         "is " + std::to_string(samples),
-                        "give at most " + std::to_string(kMostSamples)});
+                        "give 0 for none, or " + std::to_string(kFewestSamples) +
+                            " to " + std::to_string(kMostSamples)});
   double below = 0.0;
   for (const double percent : percentiles) {
     if (!(percent > below && percent < 100.0)) {

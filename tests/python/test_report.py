@@ -24,7 +24,7 @@ def test_the_text_is_what_prints(report, state):
         "Composition of the carbides",
         "Matrix",
         "Estimates after a quench to 20 C (68 F)",
-        "How it was found",
+        "How well solved",
         "Origin of the numbers",
     ]
     carbides = report.sections[2].table

@@ -63,7 +63,7 @@ def test_percentiles_are_those_of_the_samples(band):
 
 def test_samples_are_soaks(punch):
     band = punch.tolerance_band(
-        celsius=1120, ranges={"C": (0.5, 0.6)}, furnace_celsius=5, samples=4
+        celsius=1120, ranges={"C": (0.5, 0.6)}, furnace_celsius=5, samples=8
     )
     for (carbon, celsius), values in zip(band.sample_inputs, band.sample_values):
         state = punch.changed(C=carbon).soak(celsius=celsius)

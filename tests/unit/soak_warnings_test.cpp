@@ -255,10 +255,12 @@ TEST_CASE("310: each weak spot shows where the notes of the file put it") {
   CHECK(texts(soak(kHighSpeed, 800), "310") ==
         "Known weak spot: in annealed high-speed steels the file does not form the "
         "M23C6 that is observed; the total carbide reads up to 4 wt% low.");
-  CHECK(
-      texts(soak({{"C", 2.25}, {"Cr", 12}}, 950), "310") ==
-      "Known weak spot: matrix carbon reads up to 0.2 wt% low in 13 to 17Cr stainless "
-      "grades, up to 0.17 high in 2C-12Cr steels.");
+  CHECK(texts(soak({{"C", 2.25}, {"Cr", 12}}, 950), "310") ==
+        "Known weak spot: the matrix carbon of 12Cr cold-work steels reads up to 0.17 "
+        "wt% high with 2 % carbon; with 1.5 % it was fitted to.");
+  CHECK(texts(soak({{"C", 0.68}, {"Cr", 13}}, 1050), "310") ==
+        "Known weak spot: the matrix carbon of 13 to 17Cr stainless grades reads up to "
+        "0.2 wt% low.");
   CHECK(texts(soak({{"C", 1.9}, {"Cr", 20}, {"V", 4}, {"Mo", 1}}, 1150), "310")
             .find("Known weak spot: in 20Cr-4V steels the file puts too much vanadium "
                   "into M7C3 and shows ferrite that is not expected.") == 0);

@@ -105,8 +105,7 @@ TEST_CASE("samples without a result are counted and left out, never dropped sile
   CHECK(unknown == band.unusable.size());
   const Warning* warning = find(band.warnings, "gibbsteel.warning.351");
   REQUIRE(warning);
-  CHECK(
-      warning->text.starts_with(std::to_string(unknown) + " of 32 samples gave no"));
+  CHECK(warning->text.starts_with(std::to_string(unknown) + " of 32 samples gave no"));
   CHECK(band.full().find("NOT USABLE") != std::string::npos);
 }
 
@@ -222,7 +221,7 @@ TEST_CASE("everything wrong with tolerances is said at once") {
       "[gibbsteel.input.275] furnace error: is 500; give 0 to 200 C\n"
       "[gibbsteel.input.275] segregation: is -1; give 0 to 90 percent of the alloy "
       "content\n"
-      "[gibbsteel.input.276] samples: is 2000000; give at most 1000000\n"
+      "[gibbsteel.input.276] samples: is 2000000; give 0 for none, or 8 to 1000000\n"
       "[gibbsteel.input.276] percentiles: holds 5; give ascending numbers between 0 "
       "and "
       "100",

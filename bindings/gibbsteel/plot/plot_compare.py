@@ -23,7 +23,7 @@ _PLOTS: dict[str, Callable[..., Axes]] = {
 
 
 def compare(
-    sweeps: Iterable[Sweep],
+    sweeps: Sweep | Iterable[Sweep],
     what: str = "carbides",
     *,
     axes: Sequence[Axes] | None = None,
@@ -33,7 +33,7 @@ def compare(
 
     Parameters
     ----------
-    sweeps : iterable of Sweep
+    sweeps : Sweep or iterable of Sweep
         One per steel; the temperatures need not be the same.
     what : str
         ``"carbides"``, ``"matrix"`` or ``"carbon_shares"``.
@@ -65,7 +65,7 @@ def compare(
     """
     if what not in _PLOTS:
         raise no_such_option("what", what, list(_PLOTS))
-    chosen = list(sweeps)
+    chosen = [sweeps] if isinstance(sweeps, Sweep) else list(sweeps)
     celsius = [c for sweep in chosen for c in celsius_of(states_of(sweep))]
     if not chosen:
         raise cannot_draw("sweeps", "are none", "give two or more sweeps in a list")

@@ -1,0 +1,267 @@
+#include "continuation/line_solver.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+#include <numeric>
+
+#include "minimizer/certificate.hpp"
+#include "minimizer/phase_points.hpp"
+#include "minimizer/two_level_newton.hpp"
+
+namespace gibbsteel::internal {
+namespace {
+
+constexpr int kWarmSteps = 14;   ///< more, and a cold start is as good
+constexpr int kEventSteps = 60;  ///< where a phase comes in
+constexpr int kMostRounds = 6;   ///< phases that may come in at one point
+constexpr double kSame = 2.0 * kMergeDistance;
+constexpr double kVanishedMove = 0.1;   ///< of a site fraction within one point
+constexpr double kAnchorKelvin = 25.0;  ///< at most this far to the next anchor
+constexpr double kAnchorLog = 0.5;      ///< change of ln b of any element
+constexpr double kFarKelvin = 60.0, kFarLog = 2.0;  ///< in one step: solved cold
+
+std::size_t largest_phase(const Conditions& conditions) {
+  std::size_t largest = 1;
+  for (const auto& c : conditions.phases) largest = std::max(largest, c.size());
+  return largest;
+}
+
+bool near_any(const std::vector<PhaseSet>& sets, std::size_t phase,
+              std::span<const double> y, double closest) {
+  return std::any_of(sets.begin(), sets.end(), [&](const PhaseSet& set) {
+    return set.phase == phase && distance(set.y, y) < closest;
+  });
+}
+
+}  // namespace
+
+LineCounts& LineCounts::operator+=(const LineCounts& other) noexcept {
+  points += other.points;
+  cold += other.cold;
+  again += other.again;
+  anchors += other.anchors;
+  events += other.events;
+  newton_steps += other.newton_steps;
+  evaluations += other.evaluations;
+  checks += other.checks;
+  skipped += other.skipped;
+  return *this;
+}
+
+LineSolver::LineSolver(const PhaseSystem& system, const SolveOptions& options)
+    : system_(system),
+      options_(options),
+      conditions_(conditions_of(
+          system, Temperature::kelvin(1000.0),
+          std::vector<double>(system.elements().size(),
+                              1.0 / static_cast<double>(system.elements().size())))),
+      curves_(system.phases().empty() ? 0 : system.phases().front().curves().size()),
+      step_(largest_phase(conditions_), conditions_.elements()) {}
+
+void LineSolver::move_to(Temperature t, std::span<const double> x) {
+  const double sum = std::accumulate(x.begin(), x.end(), 0.0);
+  for (std::size_t e = 0; e < x.size(); ++e) conditions_.overall[e] = x[e] / sum;
+  if (t.in_kelvin() == conditions_.kelvin) return;
+  conditions_.kelvin = t.in_kelvin();
+  conditions_.rt = kGasConstant * conditions_.kelvin;
+  system_.phases().front().curves().evaluate(conditions_.kelvin, curves_);
+  for (Candidate& candidate : conditions_.phases)
+    candidate.at.refresh(*candidate.phase, conditions_.kelvin, curves_);
+}
+
+/// Largest change of ln b of any element.
+double LineSolver::log_distance(std::span<const double> x) const noexcept {
+  const double sum = std::accumulate(x.begin(), x.end(), 0.0);
+  double log = 0.0;
+  for (std::size_t e = 0; e < x.size(); ++e)
+    log = std::max(log, std::abs(std::log(x[e] / sum / conditions_.overall[e])));
+  return log;
+}
+
+bool LineSolver::far(Temperature t, std::span<const double> x) const noexcept {
+  return sets_.empty() || !(std::abs(t.in_kelvin() - conditions_.kelvin) < kFarKelvin &&
+                            log_distance(x) < kFarLog);
+}
+
+bool LineSolver::refined(int most_steps) {
+  const auto before = sets_;
+  const Refinement r =
+      refine(conditions_, most_steps, options_.balance_tolerance, sets_, mu_);
+  report_.newton_steps += r.steps;
+  report_.balance_residual = r.balance;
+  report_.present_residual = r.plane;
+  report_.unique = r.unique;
+  if (!r.converged || !r.unique || !r.unstable.empty()) return false;
+  track_vanished(before);
+  return true;
+}
+
+void LineSolver::track_vanished(const std::vector<PhaseSet>& before) {
+  for (const PhaseSet& set : before) {
+    if (near_any(sets_, set.phase, set.y, kVanishedMove)) continue;
+    ++counts_.events;
+    TrackedMinimum minimum;
+    minimum.phase = set.phase;
+    minimum.y = set.y;
+    evaluate(conditions_, mu_, step_, minimum);
+    tracked_.push_back(std::move(minimum));
+  }
+  if (before.size() != sets_.size()) drop_coincident();
+}
+
+/// Removes tracked minima that have become a present set or one another.
+void LineSolver::drop_coincident() {
+  for (std::size_t i = 0; i < tracked_.size();) {
+    bool same = near_any(sets_, tracked_[i].phase, tracked_[i].y, kSame);
+    for (std::size_t j = 0; j < i && !same; ++j)
+      same = tracked_[j].phase == tracked_[i].phase &&
+             internal::distance(tracked_[j].y, tracked_[i].y) < kSame;
+    if (same)
+      tracked_.erase(tracked_.begin() + static_cast<std::ptrdiff_t>(i));
+    else
+      ++i;
+  }
+}
+
+/// @return false when D is not known
+bool LineSolver::update(TrackedMinimum& minimum) {
+  evaluate(conditions_, mu_, step_, minimum);
+  return minimum.converged && std::isfinite(minimum.d);
+}
+
+/// Brings every tracked minimum that may have come near the plane up to date.
+/// @return false when one is not known
+bool LineSolver::check_tracked() {
+  bool known = true, moved = false;
+  for (TrackedMinimum& m : tracked_) {
+    ++counts_.checks;
+    if (m.far_above(conditions_.kelvin, mu_)) {
+      ++counts_.skipped;
+      continue;
+    }
+    known = update(m) && known;
+    moved = true;
+  }
+  if (moved) drop_coincident();
+  return known;
+}
+
+/// Makes the lowest tracked minimum below the plane a present set.
+/// @return false when there is none
+bool LineSolver::add_lowest() {
+  const auto lowest = std::min_element(
+      tracked_.begin(), tracked_.end(),
+      [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });
+  if (lowest == tracked_.end() || !(lowest->d < -options_.stability_tolerance))
+    return false;
+  ++counts_.events;
+  PhaseSet added;
+  added.phase = lowest->phase;
+  added.y = lowest->y;
+  added.amount = first_amount(conditions_, lowest->phase, lowest->y.data());
+  sets_.push_back(std::move(added));
+  tracked_.erase(lowest);
+  return true;
+}
+
+bool LineSolver::follow() {
+  if (!known_ || !refined(kWarmSteps)) return false;
+  for (int round = 0; round < kMostRounds; ++round) {
+    if (!check_tracked()) return false;
+    if (!add_lowest()) return true;
+    if (sets_.size() > conditions_.elements() || !refined(kEventSteps)) return false;
+  }
+  return false;
+}
+
+bool LineSolver::solve_cold(Temperature t, std::span<const double> mole_fractions) {
+  ++counts_.cold;
+  cold_ = minimize(system_, t, mole_fractions, options_);
+  report_ = cold_.report;
+  is_cold_ = true;
+  known_ = report_.usable() && report_.unique;
+  distance_ = 0.0;
+  if (!known_) return report_.usable();
+  sets_.clear();
+  for (const PhasePoint& point : cold_.present) {
+    PhaseSet& set = sets_.emplace_back();
+    set.phase = point.phase;
+    set.amount = point.amount;
+    set.y = point.y;
+  }
+  mu_ = cold_.chemical_potential;
+  tracked_.clear();
+  for (const PhasePoint& point : cold_.absent) {
+    TrackedMinimum& minimum = tracked_.emplace_back();
+    minimum.phase = point.phase;
+    minimum.y = point.y;
+    known_ = update(minimum) && known_;
+  }
+  return true;
+}
+
+bool LineSolver::next(Temperature t, std::span<const double> mole_fractions) {
+  ++counts_.points;
+  if (far(t, mole_fractions)) forget();
+  if (known_)
+    distance_ += std::abs(t.in_kelvin() - conditions_.kelvin) / kAnchorKelvin +
+                 log_distance(mole_fractions) / kAnchorLog;
+  move_to(t, mole_fractions);
+  report_ = SolveReport{};
+  is_cold_ = false;
+  conditions_.evaluations = 0;
+  if (!follow()) return solve_cold(t, mole_fractions);
+  report_.status = SolveStatus::converged;
+  report_.certificate = Certificate::followed;
+  report_.reason = "followed from a condition nearby; no known phase below the plane";
+  report_.evaluations = conditions_.evaluations;
+  counts_.newton_steps += report_.newton_steps;
+  counts_.evaluations += conditions_.evaluations;
+  return true;
+}
+
+bool LineSolver::certify() {
+  if (!known_ || is_cold_) return true;
+  ++counts_.anchors;
+  ColumnGeneration generation(conditions_);
+  std::vector<TrackedMinimum> fresh;
+  for (const AbsentMinimum& absent :
+       test_plane(generation, sets_, mu_, options_.starts_per_phase)) {
+    TrackedMinimum& minimum = fresh.emplace_back();
+    minimum.phase = absent.phase;
+    minimum.y = absent.y;
+    if (!update(minimum) || minimum.d < -options_.stability_tolerance) {
+      forget();
+      return false;
+    }
+  }
+  std::move(tracked_.begin(), tracked_.end(), std::back_inserter(fresh));
+  tracked_ = std::move(fresh);
+  drop_coincident();
+  distance_ = 0.0;
+  return true;
+}
+
+Equilibrium LineSolver::equilibrium() {
+  if (is_cold_) return cold_;
+  Equilibrium result;
+  for (TrackedMinimum& m : tracked_)
+    if (m.kelvin != conditions_.kelvin || m.mu != mu_) update(m);
+  drop_coincident();
+  std::sort(tracked_.begin(), tracked_.end(),
+            [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });
+  if (!tracked_.empty()) report_.lowest_absent = tracked_.front().d;
+  result.report = report_;
+  result.temperature = Temperature::kelvin(conditions_.kelvin);
+  for (const PhaseSet& set : sets_)
+    result.present.push_back({set.phase, set.amount, set.y, 0.0});
+  for (const TrackedMinimum& m : tracked_)
+    result.absent.push_back({m.phase, 0.0, m.y, -m.d});
+  sort_by_atoms(conditions_, result.present);
+  result.chemical_potential = mu_;
+  result.gibbs_energy = total_energy(conditions_, sets_);
+  return result;
+}
+
+}  // namespace gibbsteel::internal

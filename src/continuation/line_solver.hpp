@@ -1,0 +1,87 @@
+#pragma once
+/// Many conditions of one phase system, each near the one before: the assemblage is
+/// followed by Newton steps, all minima of absent phases are tracked, and what was
+/// followed is certified where the line has come far.
+///
+/// An anchor is a point with the certificate from many starts. Between two anchors the
+/// tracked minima are the certificate; when an anchor finds a phase below its plane
+/// that was not tracked, every point since the last anchor is solved anew, cold.
+
+#include <functional>
+#include <memory>
+
+#include "continuation/tracked_minimum.hpp"
+#include "gibbsteel/minimizer.hpp"
+
+namespace gibbsteel::internal {
+
+/// What a line has cost.
+struct LineCounts {
+  long points = 0;        ///< asked for
+  long cold = 0;          ///< of these, solved cold
+  long again = 0;         ///< solved cold after an anchor put them in doubt
+  long anchors = 0;       ///< tests from many starts
+  long events = 0;        ///< phases that came or went
+  long newton_steps = 0;  ///< of points that were followed
+  long evaluations = 0;   ///< of a phase with its Hessian, of the same
+  long checks = 0;        ///< of a tracked minimum
+  long skipped = 0;       ///< of these, far above the plane without looking
+
+  LineCounts& operator+=(const LineCounts& other) noexcept;
+};
+
+class LineSolver {
+ public:
+  LineSolver(const PhaseSystem& system, const SolveOptions& options);
+
+  /// One more point of the line: followed from the last, or cold.
+  /// @return false when it is not usable; see report()
+  bool next(Temperature t, std::span<const double> mole_fractions);
+  /// Makes the last point an anchor. @return false when a phase that was not tracked
+  /// lies below the plane: the points since the last anchor are in doubt
+  bool certify();
+  /// The next point is solved cold.
+  void forget() noexcept { known_ = false; }
+  /// Result of the last point. Minima far above the plane are brought up to date first,
+  /// so that driving forces are those of this point.
+  Equilibrium equilibrium();
+
+  const SolveReport& report() const noexcept { return report_; }
+  const std::vector<PhaseSet>& sets() const noexcept { return sets_; }
+  const std::vector<double>& potentials() const noexcept { return mu_; }
+  const Conditions& conditions() const noexcept { return conditions_; }
+  /// True when the point is too far from the last to be followed.
+  bool far(Temperature t, std::span<const double> mole_fractions) const noexcept;
+  /// How far the line has come since the last anchor; 1 is far enough for the next.
+  double distance() const noexcept { return distance_; }
+  const LineCounts& counts() const noexcept { return counts_; }
+
+ private:
+  void move_to(Temperature t, std::span<const double> x);
+  double log_distance(std::span<const double> x) const noexcept;
+  bool follow();
+  bool refined(int most_steps);
+  bool check_tracked();
+  bool update(TrackedMinimum& minimum);
+  bool add_lowest();
+  void track_vanished(const std::vector<PhaseSet>& before);
+  void drop_coincident();
+  bool solve_cold(Temperature t, std::span<const double> mole_fractions);
+
+  const PhaseSystem& system_;
+  SolveOptions options_;
+  Conditions conditions_;
+  std::vector<TemperatureValue> curves_;
+  std::vector<PhaseSet> sets_;
+  std::vector<double> mu_;
+  std::vector<TrackedMinimum> tracked_;
+  TangentStep step_;
+  SolveReport report_;
+  Equilibrium cold_;  ///< of the last point, when it was solved cold
+  bool is_cold_ = false;
+  bool known_ = false;  ///< the last point can be followed
+  double distance_ = 0.0;
+  LineCounts counts_;
+};
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,89 @@
+#include "continuation/solve_line.hpp"
+
+namespace gibbsteel::internal {
+namespace {
+
+using Sink = std::function<bool(std::size_t, Equilibrium&&)>;
+
+/// Points are handed over no later than this many after they were solved.
+constexpr std::size_t kLongestStretch = 64;
+
+class Line {
+ public:
+  Line(const PhaseSystem& system, const SolveOptions& options,
+       std::span<const LinePoint> points, const Sink& sink)
+      : system_(system),
+        options_(options),
+        points_(points),
+        sink_(sink),
+        solver_(system, options) {}
+
+  LineCounts run() {
+    for (std::size_t i = 0; i < points_.size() && !ended_; ++i) {
+      const LinePoint& point = points_[i];
+      if (solver_.distance() >= 1.0 || waiting_.size() >= kLongestStretch ||
+          solver_.far(point.temperature, point.mole_fractions))
+        close();
+      if (ended_) break;
+      solver_.next(point.temperature, point.mole_fractions);
+      waiting_.push_back(solver_.equilibrium());
+    }
+    if (!ended_) close();
+    LineCounts counts = solver_.counts();
+    counts.again = again_;
+    return counts;
+  }
+
+ private:
+  /// Ends the stretch with an anchor; what it puts in doubt is solved cold.
+  void close() {
+    if (waiting_.empty()) return;
+    if (!solver_.certify())
+      for (std::size_t k = 0; k < waiting_.size(); ++k, ++again_) {
+        const LinePoint& point = points_[first_ + k];
+        waiting_[k] =
+            minimize(system_, point.temperature, point.mole_fractions, options_);
+      }
+    else if (waiting_.back().report.certificate == Certificate::followed)
+      certified(waiting_.back().report);
+    for (Equilibrium& result : waiting_)
+      if (!ended_) ended_ = !sink_(first_++, std::move(result));
+    waiting_.clear();
+  }
+
+  static void certified(SolveReport& report) {
+    report.certificate = Certificate::many_starts;
+    report.reason = "converged; no phase found below the tangent plane";
+  }
+
+  const PhaseSystem& system_;
+  const SolveOptions& options_;
+  std::span<const LinePoint> points_;
+  const Sink& sink_;
+  LineSolver solver_;
+  std::vector<Equilibrium> waiting_;
+  std::size_t first_ = 0;  ///< the first that waits
+  bool ended_ = false;
+  long again_ = 0;
+};
+
+/// There is nothing to follow: every result says so.
+LineCounts solve_each(const PhaseSystem& system, const SolveOptions& options,
+                      std::span<const LinePoint> points, const Sink& sink) {
+  LineCounts counts;
+  for (std::size_t i = 0; i < points.size(); ++i, ++counts.points, ++counts.cold)
+    if (!sink(i, minimize(system, points[i].temperature, points[i].mole_fractions,
+                          options)))
+      break;
+  return counts;
+}
+
+}  // namespace
+
+LineCounts solve_line(const PhaseSystem& system, const SolveOptions& options,
+                      std::span<const LinePoint> points, const Sink& sink) {
+  if (system.phases().empty()) return solve_each(system, options, points, sink);
+  return Line(system, options, points, sink).run();
+}
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,66 @@
+#include "continuation/tracked_minimum.hpp"
+
+#include <cmath>
+
+namespace gibbsteel::internal {
+namespace {
+
+constexpr double kSafety = 4.0;  ///< times the first-order change
+constexpr double kMargin = 2.0;  ///< [J/mol of atoms]
+constexpr double kNear = 50.0;   ///< [J/mol of atoms]: every digit counts below
+
+/// D per mole of atoms where the number of atoms depends on y: D at potentials raised
+/// by d, repeated until d stays (as polish() of the certificate does).
+void sharpen(Conditions& conditions, std::span<const double> mu, TangentStep& step,
+             TrackedMinimum& m) {
+  std::vector<double> raised(mu.begin(), mu.end());
+  for (int pass = 0; pass < 8; ++pass) {
+    for (std::size_t e = 0; e < raised.size(); ++e) raised[e] = mu[e] + m.d;
+    const auto result = descend(conditions, conditions.phases[m.phase], raised,
+                                {200, 1e-8}, step, m.y.data());
+    m.converged = result.converged;
+    const double change = result.d_per_atom();
+    m.d += change;
+    if (!(std::abs(change) > 1e-6)) break;
+  }
+}
+
+void keep_slopes(const Conditions& conditions, std::span<const double> mu,
+                 TrackedMinimum& m) {
+  const Candidate& candidate = conditions.phases[m.phase];
+  const double all = atoms(*candidate.phase, m.y.data());
+  m.kelvin = conditions.kelvin;
+  m.mu.assign(mu.begin(), mu.end());
+  m.composition.assign(mu.size(), 0.0);
+  add_atoms(*candidate.phase, m.y.data(), 1.0 / all, m.composition.data());
+  m.per_kelvin =
+      temperature_slopes(*candidate.phase, candidate.at, m.y.data(), nullptr).dt / all;
+}
+
+}  // namespace
+
+/// Eq. (C1)
+double TrackedMinimum::change(double to_kelvin,
+                              std::span<const double> to_mu) const noexcept {
+  double sum = per_kelvin * (to_kelvin - kelvin);
+  for (std::size_t e = 0; e < composition.size(); ++e)
+    sum -= composition[e] * (to_mu[e] - mu[e]);
+  return sum;
+}
+
+bool TrackedMinimum::far_above(double to_kelvin,
+                               std::span<const double> to_mu) const noexcept {
+  return d - kSafety * std::abs(change(to_kelvin, to_mu)) > kMargin;  // false for NaN
+}
+
+void evaluate(Conditions& conditions, std::span<const double> mu, TangentStep& step,
+              TrackedMinimum& m) {
+  const Candidate& candidate = conditions.phases[m.phase];
+  auto result = descend(conditions, candidate, mu, {60, 1e-2}, step, m.y.data());
+  m.d = result.d_per_atom();
+  m.converged = result.converged;
+  if (!m.converged || !(m.d > kNear)) sharpen(conditions, mu, step, m);
+  keep_slopes(conditions, mu, m);
+}
+
+}  // namespace gibbsteel::internal
