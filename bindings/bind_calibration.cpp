@@ -4,6 +4,7 @@
 #include "common.hpp"
 #include "gibbsteel/calibrate.hpp"
 #include "gibbsteel/errors.hpp"
+#include "pickling.hpp"
 #include "progress.hpp"
 
 namespace gibbsteel::python {
@@ -53,9 +54,9 @@ py::tuple get_state(const Calibration& c) {
 
 Calibration set_state(const py::tuple& t) {
   Calibration c;
-  c.status = static_cast<CalibrationStatus>(t[0].cast<int>());
+  c.status = enumerator(t[0], CalibrationStatus::cancelled);
   c.reason = t[1].cast<std::string>();
-  c.loss = static_cast<Loss>(t[2].cast<int>());
+  c.loss = enumerator(t[2], Loss::cauchy);
   c.loss_scale = t[3].cast<double>();
   c.numbers = t[4].cast<std::vector<CalibratedNumber>>();
   c.measurements = t[5].cast<std::vector<MeasurementOutcome>>();
@@ -128,7 +129,7 @@ void bind_calibration(py::module_& m) {
            "Root mean square of the misses, in uncertainties.")
       .def("__repr__", [](const Calibration& x) { return "<" + x.brief() + ">"; })
       .def("__str__", &Calibration::full)
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
   const CalibrationOptions usual;
   m.def("calibrate", &run, py::arg("measurements"), py::arg("numbers"), py::arg("on"),
         py::kw_only(), py::arg("loss") = std::string(to_string(usual.loss)),

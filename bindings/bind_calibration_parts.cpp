@@ -3,6 +3,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/calibrate.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -17,7 +18,7 @@ SoakOptions soak_from(const py::tuple& t) {
   s.graphite = t[0].cast<bool>();
   s.phases = t[1].cast<std::optional<std::vector<std::string>>>();
   s.suppressed = t[2].cast<std::vector<std::string>>();
-  s.basis = static_cast<VolumeBasis>(t[3].cast<int>());
+  s.basis = enumerator(t[3], VolumeBasis::soak);
   s.solve = t[4].cast<SolveOptions>();
   s.prove_every = t[5].cast<int>();
   return s;
@@ -70,7 +71,7 @@ void bind_measurement(py::module_& m) {
                  .format(x.steel, x.quantity.label(), x.temperature.in_celsius(),
                          x.value, x.uncertainty, x.held_back ? ", held back" : "");
            })
-      .def(py::pickle(&measurement_state, &measurement_from));
+      .def(tagged_pickle(&measurement_state, &measurement_from));
 }
 
 void bind_number(py::module_& m) {
@@ -98,7 +99,7 @@ void bind_number(py::module_& m) {
       .def(
           "__eq__", [](const Number& a, const Number& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Number& n) {
             return py::make_tuple(n.place, n.unit, n.text, n.before, n.after,
                                   n.prior_deviation, n.deviation);
@@ -128,7 +129,7 @@ void bind_direction(py::module_& m) {
       .def(
           "__eq__", [](const Direction& a, const Direction& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Direction& d) {
             return py::make_tuple(d.singular_value, d.ratio, d.along);
           },
@@ -158,7 +159,7 @@ void bind_steel_left_out(py::module_& m) {
       .def(
           "__eq__", [](const Left& a, const Left& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(
+      .def(tagged_pickle(
           [](const Left& s) {
             return py::make_tuple(s.steel, s.count, s.before, s.fitted, s.predicted,
                                   static_cast<int>(s.status));
@@ -169,7 +170,7 @@ void bind_steel_left_out(py::module_& m) {
                         t[2].cast<double>(),
                         t[3].cast<double>(),
                         t[4].cast<double>(),
-                        static_cast<CalibrationStatus>(t[5].cast<int>())};
+                        enumerator(t[5], CalibrationStatus::cancelled)};
           }));
 }
 

@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/calibrate.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -73,7 +74,7 @@ void bind_measurement_outcome(py::module_& m) {
       .def(
           "__eq__", [](const Outcome& a, const Outcome& b) { return a == b; },
           py::is_operator())
-      .def(py::pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state));
 }
 
 }  // namespace gibbsteel::python

@@ -7,6 +7,7 @@ from typing import Any
 
 from . import _core
 from ._core import Calibration, Measurement, ParameterSet, Problem, SolveOptions
+from .arguments import require
 from .composition import as_weight_percent
 from .errors import InputError
 from .progress import Callback, counting
@@ -14,6 +15,17 @@ from .soak_options import soak_options
 from .steel import Steel
 from .target_quantity import QuantityLike, as_quantity
 from .temperature import one_kelvin
+
+
+def _number(place: str, value: Any) -> float:
+    try:
+        if isinstance(value, (str, bytes)):
+            raise TypeError
+        return float(value)
+    except (TypeError, ValueError):
+        remedy = "give a number in the unit of the quantity"
+        problem = Problem("gibbsteel.input.301", place, f"is {value!r}", remedy)
+        raise InputError([problem]) from None
 
 
 def measurement(
@@ -80,8 +92,8 @@ def measurement(
         percents,
         one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),
         as_quantity(quantity),
-        float(value),
-        float(uncertainty),
+        _number("value", value),
+        _number("uncertainty", uncertainty),
         record,
         held_back,
         soak=soak_options(graphite, phases, suppressed, at_soak_temperature, options),
@@ -180,9 +192,12 @@ def calibrate(
     ('converged', True)
     """
     pairs = _numbers(numbers)
+    given = list(measurements)
+    for one in given:
+        require(one, Measurement, "measurements", "make each with gs.measurement(...)")
     with counting(progress) as callback:
         return _core.calibrate(
-            list(measurements),
+            given,
             pairs,
             on,
             loss=loss,

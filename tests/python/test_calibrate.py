@@ -193,6 +193,11 @@ def test_priors_from_the_file(fit, measurements):
             "that is not held back",
         ),
         (
+            {"measurements": [0.5]},
+            "[gibbsteel.input.220] measurements: is float, not Measurement; make each "
+            "with gs.measurement(...)",
+        ),
+        (
             {"numbers": {}},
             "[gibbsteel.input.300] numbers: are 0; give 1 to 100",
         ),
@@ -203,6 +208,16 @@ def test_wrong_arguments(measurements, changes, message):
     with pytest.raises(gs.InputError) as error:
         gs.calibrate(given.pop("measurements"), given.pop("numbers"), **given)
     assert str(error.value) == message
+
+
+def test_a_measurement_needs_numbers():
+    heat = gs.Steel(HEATS["M2"], name="M2")
+    with pytest.raises(gs.InputError) as error:
+        gs.measurement(heat, quantities.matrix("C"), 0.5, "5 %", celsius=1200)
+    assert str(error.value) == (
+        "[gibbsteel.input.301] uncertainty: is '5 %'; give a number in the unit of the "
+        "quantity"
+    )
 
 
 def test_a_driving_force_brings_an_absent_phase_back():
