@@ -20,6 +20,9 @@ void bind_results(py::module_& m) {
   bind_tolerance_parts(m);
   bind_tolerance(m);
   bind_parameter_band(m);
+  bind_calibration_parts(m);
+  bind_measurement_outcome(m);
+  bind_calibration(m);
   bind_matrix_twin(m);
   bind_comparison(m);
   bind_measured_carbide(m);

@@ -17,6 +17,8 @@ from . import plot, quantities
 from ._core import (
     SCREEN_BLOCK_ROWS,
     BoundCompound,
+    CalibratedNumber,
+    Calibration,
     CarbideInBalance,
     Comparison,
     ComparisonRow,
@@ -35,11 +37,14 @@ from ._core import (
     HardeningFamily,
     HardeningWindow,
     Input,
+    LeftOutSteel,
     MakeableSteps,
     MatchingTemperature,
     Matrix,
     MatrixBand,
     MeasuredCarbide,
+    Measurement,
+    MeasurementOutcome,
     MillAnalysis,
     Occurrence,
     ParameterBand,
@@ -71,6 +76,7 @@ from ._core import (
     SectionMap,
     SectionNode,
     SectionOptions,
+    SeenDirection,
     Sensitivities,
     ShortSoak,
     SoakGrid,
@@ -93,6 +99,7 @@ from ._core import (
     WorstCorner,
 )
 from .build import build_info
+from .calibrate import calibrate, measurement
 from .comparison import compare
 from .design import design, matrix_targets, target
 from .display import attach as _attach
@@ -127,6 +134,8 @@ __version__: str = _core.version
 
 __all__ = [
     "BoundCompound",
+    "CalibratedNumber",
+    "Calibration",
     "CarbideInBalance",
     "Comparison",
     "ComparisonRow",
@@ -149,11 +158,14 @@ __all__ = [
     "HardeningWindow",
     "Input",
     "InputError",
+    "LeftOutSteel",
     "MakeableSteps",
     "MatchingTemperature",
     "Matrix",
     "MatrixBand",
     "MeasuredCarbide",
+    "Measurement",
+    "MeasurementOutcome",
     "MillAnalysis",
     "NotUsableWarning",
     "Occurrence",
@@ -189,6 +201,7 @@ __all__ = [
     "SectionMap",
     "SectionNode",
     "SectionOptions",
+    "SeenDirection",
     "Sensitivities",
     "ShortSoak",
     "SoakGrid",
@@ -211,6 +224,7 @@ __all__ = [
     "WindowSpan",
     "WorstCorner",
     "build_info",
+    "calibrate",
     "carbide_hardness",
     "compare",
     "content_hash",
@@ -223,6 +237,7 @@ __all__ = [
     "load_parameters",
     "matching_temperature",
     "matrix_targets",
+    "measurement",
     "minimize",
     "mixture_hardness",
     "parameter_files",

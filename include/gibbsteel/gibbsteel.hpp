@@ -4,6 +4,7 @@
 #include "gibbsteel/assemblage.hpp"
 #include "gibbsteel/band.hpp"
 #include "gibbsteel/build_info.hpp"
+#include "gibbsteel/calibrate.hpp"
 #include "gibbsteel/comparison.hpp"
 #include "gibbsteel/composition_for.hpp"
 #include "gibbsteel/curve_value.hpp"

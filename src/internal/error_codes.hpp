@@ -66,6 +66,10 @@ inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
 inline constexpr std::string_view kReferenceWithout = "gibbsteel.input.253";
 inline constexpr std::string_view kWindowRule = "gibbsteel.input.254";
 inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
+inline constexpr std::string_view kFreeNumber = "gibbsteel.input.300";
+inline constexpr std::string_view kMeasurement = "gibbsteel.input.301";
+inline constexpr std::string_view kCalibrationOption = "gibbsteel.input.302";
+inline constexpr std::string_view kNoLayer = "gibbsteel.input.303";
 inline constexpr std::string_view kForeignPickle = "gibbsteel.input.256";
 inline constexpr std::string_view kLaterPickle = "gibbsteel.input.257";
 inline constexpr std::string_view kDamagedPickle = "gibbsteel.input.258";
@@ -163,6 +167,10 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kNoSuchColumn, "a sweep has no column of numbers of this name"},
     {kFileEnding, "a report cannot be saved as this kind of file"},
     {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},
+    {kFreeNumber, "a number of the parameter set cannot be fitted"},
+    {kMeasurement, "a measurement cannot be fitted to"},
+    {kCalibrationOption, "an option of the calibration is outside its range"},
+    {kNoLayer, "a calibration that has no layer cannot be saved"},
 });
 
 // Warnings.
