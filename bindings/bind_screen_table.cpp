@@ -186,7 +186,7 @@ ScreenTable set_state(const py::tuple& s) {
   fill(t.status, s[9]);
   check_enumerators(t.status, ScreenStatus::quantity_failed);
   fill(t.certificate, s[10]);
-  check_enumerators(t.certificate, Certificate::covered);
+  check_enumerators(t.certificate, Certificate::followed);
   fill(t.warnings, s[11]);
   fill(t.carbide_volume_percent, s[12]);
   fill(t.carbon_activity, s[13]);

@@ -80,7 +80,8 @@ def screen(
     Returns
     -------
     ScreenTable
-        Every row equals the single soak of its steel, to the last bit.
+        Every row has the numbers of the single soak of its steel, within rounding
+        (1e-9 of a number): rows near the one before are followed from it.
 
     Raises
     ------
@@ -201,9 +202,10 @@ def join_screens(tables: Sequence[ScreenTable]) -> ScreenTable:
     Examples
     --------
     >>> import gibbsteel as gs
-    >>> whole = gs.screen([[0.5], [0.6]], ["C"], celsius=900)
-    >>> pieces = [gs.screen([[c]], ["C"], celsius=900) for c in (0.5, 0.6)]
-    >>> gs.join_screens(pieces) == whole
+    >>> heats = [[0.5 + 0.001 * k] for k in range(gs.SCREEN_BLOCK_ROWS + 2)]
+    >>> cut = gs.SCREEN_BLOCK_ROWS
+    >>> pieces = [gs.screen(p, ["C"], celsius=900) for p in (heats[:cut], heats[cut:])]
+    >>> gs.join_screens(pieces) == gs.screen(heats, ["C"], celsius=900)
     True
     """
     tables = list(tables)

@@ -1,6 +1,7 @@
 #pragma once
 /// Many compositions at many temperatures: as many soaks as memory holds, or more, in
-/// chunks. Every row equals the single soak of its steel, to the last bit.
+/// chunks. Every row has the numbers of the single soak of its steel within rounding
+/// (1e-9 of a number): rows near the one before are followed from it, see Certificate.
 ///
 /// Rows are numbered: row r is composition r / t at temperature r % t, where t is the
 /// number of temperatures (1 when each composition has its own). They are solved in

@@ -89,7 +89,28 @@ ScreenTable joined(const std::vector<ScreenTable>& chunks) {
 
 }  // namespace
 
-TEST_CASE("every row of a screen is the single soak of its steel, bit for bit") {
+TEST_CASE("rows that are near are followed, and agree with single soaks") {
+  Heats heats = punch_heats();
+  heats.temperatures.clear();
+  for (int celsius = 1000; celsius < 1160; celsius += 5)
+    heats.temperatures.push_back(Temperature::celsius(celsius));
+  const ScreenTable table = screen(heats.input());
+  std::size_t followed = 0;
+  for (std::size_t row = 0; row < table.rows(); ++row) {
+    followed += table.certificate[row] == Certificate::followed;
+    const State state =
+        Steel(heats.input().composition(row)).soak(heats.temperatures[row % 32]);
+    CHECK(table.status[row] == ScreenStatus::usable);
+    CHECK(table.gibbs_energy[row] ==
+          doctest::Approx(state.gibbs_energy).epsilon(1e-12));
+    CHECK(table.carbide_volume_percent[row] ==
+          doctest::Approx(state.carbide_volume_percent).epsilon(1e-9));
+    CHECK(static_cast<std::size_t>(table.warnings[row]) == state.warnings.size());
+  }
+  CHECK(2 * followed > table.rows());
+}
+
+TEST_CASE("rows that are far are single soaks, bit for bit") {
   Heats heats = punch_heats();
   ScreenOptions options;
   options.quantities = {quantities::hardness_hrc(), quantities::mass_percent("M6C")};
