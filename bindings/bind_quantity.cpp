@@ -63,6 +63,10 @@ void bind_quantity(py::module_& m) {
       .def("__reduce__", &reduced);
 
   m.def("quantity_matrix", &quantities::matrix, py::arg("element"));
+  m.def("quantity_in_phase", &quantities::in_phase, py::arg("kind"),
+        py::arg("element"));
+  m.def("quantity_driving_force", &quantities::driving_force, py::arg("kind"));
+  m.def("quantity_in_carbides", &quantities::in_carbides, py::arg("element"));
   m.def("quantity_volume_percent", &quantities::volume_percent, py::arg("kind"));
   m.def("quantity_mass_percent", &quantities::mass_percent, py::arg("kind"));
   m.def("quantity_carbide_volume_percent", &quantities::carbide_volume_percent);

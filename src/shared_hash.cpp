@@ -1,5 +1,7 @@
 #include "internal/shared_hash.hpp"
 
+#include <pthread.h>
+
 #include <array>
 #include <cstddef>
 #include <mutex>
@@ -21,8 +23,16 @@ struct Memory {
   std::size_t next = 0;  ///< the one that is replaced next
 };
 
+Memory& memory();
+
+void lock() { memory().mutex.lock(); }
+void unlock() { memory().mutex.unlock(); }
+
+/// A child that fork() makes while another thread holds the lock would wait for it for
+/// ever: fork() takes it first.
 Memory& memory() {
   static Memory shared;
+  [[maybe_unused]] static const int registered = pthread_atfork(lock, unlock, unlock);
   return shared;
 }
 

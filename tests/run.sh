@@ -4,12 +4,15 @@
 #   bash tests/run.sh
 #
 # Stages: dev (g++, all tests), clang (compiles without a warning), sanitizers (address
-# and undefined behaviour, all tests). GIBBSTEEL_STAGES="dev" runs only the ones named.
+# and undefined behaviour, all tests). GIBBSTEEL_STAGES="dev" runs only the ones named;
+# one more is run only when named: threads (thread sanitizer, C++ tests that use threads).
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
 stages=${GIBBSTEEL_STAGES:-"dev clang sanitizers"}
 jobs=$(nproc)
+tests_with_threads='^(robustness/(threads|interrupt)|unit/(parallel_for|shared_hash|'
+tests_with_threads+='steel|soak_grid|section_map|tolerance|parameter_band))_test$'
 summary=()
 
 build() { # preset
@@ -29,6 +32,12 @@ stage_clang() {
 stage_sanitizers() {
   build asan-ubsan
   ctest --preset asan-ubsan --parallel "$jobs"
+}
+
+stage_threads() {
+  cmake --preset tsan
+  cmake --build --preset tsan --parallel "$jobs" --target unit_tests robustness_tests
+  ctest --preset tsan --parallel 1 --tests-regex "$tests_with_threads"
 }
 
 stage=packages

@@ -23,6 +23,11 @@ if(GIBBSTEEL_SANITIZE)
   add_link_options(-fsanitize=${GIBBSTEEL_SANITIZE})
 endif()
 
+if(GIBBSTEEL_BUILD_FUZZERS)
+  # Coverage that libFuzzer reads, in the library too; main() comes with the programs.
+  add_compile_options(-fsanitize=fuzzer-no-link)
+endif()
+
 # Warnings, and the same floating-point results on every machine: no fused multiply-add
 # behind our back, whatever the compiler's default (clang's is on).
 function(gibbsteel_build_flags target)

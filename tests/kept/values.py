@@ -87,6 +87,12 @@ def search_values(steel: gs.Steel) -> dict[str, Any]:
         "hardening_window": steel.hardening_window(celsius=(950, 1150)),
         "sensitivities": steel.sensitivities(celsius=1120),
         "comparison": gs.compare([state, steel.soak(celsius=1050)]),
+        "screen_table": gs.screen(
+            [[0.5, 4.5], [float("nan"), 4.5]],
+            ["C", "Cr"],
+            celsius=1000,
+            quantities=[gs.quantities.hardness_hrc()],
+        ),
         "soak_grid": steel.grid(C=[0.5, 0.6], celsius=[1000, 1100]),
         "short_soak": state.with_measured_carbide(
             [gs.MeasuredCarbide("M6C", 3.0, standard_deviation=0.5)]

@@ -24,28 +24,29 @@ struct RandomSteel {
   double celsius;
 };
 
-/// 4 to 10 elements, weight percents uniform within the validity range;
-/// one in seven is a trace down to 1e-9 of it.
-inline RandomSteel draw(const ParameterSet& set, const Band& band,
-                        std::mt19937_64& random) {
+/// Share of the weight percents that are traces.
+inline constexpr double kUsualTraces = 0.15;
+
+/// Weight percent uniform within the validity range; a trace is down to 1e-9 of it.
+inline double draw_percent(const ElementRange& range, double traces,
+                           std::mt19937_64& random) {
   std::uniform_real_distribution<double> u(0.0, 1.0);
-  std::vector<ElementRange> others;
-  for (const auto& range : set.validity)
-    if (range.symbol != "C") others.push_back(range);
-  std::shuffle(others.begin(), others.end(), random);
-  others.resize(2 + static_cast<std::size_t>(7.0 * u(random)));
-  others.push_back(*set.find_range("C"));
-  RandomSteel steel{
-      {"Fe"}, {0.0}, {0.0}, band.low + (band.high - band.low) * u(random)};
+  return range.high *
+         (u(random) < traces ? std::pow(10.0, -9.0 * u(random)) : u(random));
+}
+
+/// @param elements  Fe first
+/// @param percents  of the others; Fe is the balance, but no less than 20 of what then
+///                  is more than 100 together
+inline RandomSteel steel_of(const ParameterSet& set, std::vector<std::string> elements,
+                            const std::vector<double>& percents, double celsius) {
+  RandomSteel steel{std::move(elements), {0.0}, {0.0}, celsius};
   double iron = 100.0;
-  for (const auto& range : others) {
-    const double share =
-        u(random) < 0.15 ? std::pow(10.0, -9.0 * u(random)) : u(random);
-    const double percent = range.high * share;
-    iron -= percent;
-    steel.elements.push_back(range.symbol);
-    steel.x.push_back(percent / set.find_element(range.symbol)->molar_mass);
-    steel.weight_percent.push_back(percent);
+  for (std::size_t e = 0; e < percents.size(); ++e) {
+    iron -= percents[e];
+    steel.x.push_back(percents[e] /
+                      set.find_element(steel.elements[e + 1])->molar_mass);
+    steel.weight_percent.push_back(percents[e]);
   }
   steel.weight_percent[0] = std::max(iron, 20.0);
   steel.x[0] = steel.weight_percent[0] / set.find_element("Fe")->molar_mass;
@@ -55,6 +56,26 @@ inline RandomSteel draw(const ParameterSet& set, const Band& band,
   for (const double w : steel.weight_percent) mass += w;
   for (double& w : steel.weight_percent) w *= 100.0 / mass;
   return steel;
+}
+
+/// 4 to 10 elements with a share of traces.
+inline RandomSteel draw(const ParameterSet& set, const Band& band,
+                        std::mt19937_64& random, double traces = kUsualTraces) {
+  std::uniform_real_distribution<double> u(0.0, 1.0);
+  std::vector<ElementRange> others;
+  for (const auto& range : set.validity)
+    if (range.symbol != "C") others.push_back(range);
+  std::shuffle(others.begin(), others.end(), random);
+  others.resize(2 + static_cast<std::size_t>(7.0 * u(random)));
+  others.push_back(*set.find_range("C"));
+  const double celsius = band.low + (band.high - band.low) * u(random);
+  std::vector<std::string> elements{"Fe"};
+  std::vector<double> percents;
+  for (const auto& range : others) {
+    elements.push_back(range.symbol);
+    percents.push_back(draw_percent(range, traces, random));
+  }
+  return steel_of(set, std::move(elements), percents, celsius);
 }
 
 /// All phases of a set but graphite.

@@ -1,8 +1,13 @@
 /// The hash of a shared set is remembered, but never mixed up between sets.
 
 #include <doctest/doctest.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
+#include <atomic>
 #include <memory>
+#include <thread>
+#include <vector>
 
 #include "gibbsteel/parameter_file.hpp"
 #include "internal/shared_hash.hpp"
@@ -44,4 +49,28 @@ TEST_CASE("a set is not kept alive") {
     internal::shared_hash(set);
   }
   CHECK(watched.expired());
+}
+
+TEST_CASE("a child made by fork does not wait for a lock of its parent's threads") {
+  const SharedParameters set = default_parameters();
+  const std::string expected = internal::shared_hash(set);
+  std::atomic<bool> over{false};
+  std::vector<std::jthread> threads;
+  for (int k = 0; k < 2; ++k)
+    threads.emplace_back([&] {
+      while (!over) internal::shared_hash(set);
+    });
+  for (int k = 0; k < 50; ++k) {
+    const pid_t child = fork();
+    if (child == 0) {
+      alarm(20);
+      _exit(internal::shared_hash(set) == expected ? 0 : 1);
+    }
+    REQUIRE(child > 0);
+    int status = -1;
+    waitpid(child, &status, 0);
+    CHECK(status == 0);
+    if (status != 0) break;
+  }
+  over = true;
 }
