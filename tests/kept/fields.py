@@ -11,7 +11,7 @@ import numpy as np
 # Kept by what a pickle holds. A family travels as its key and a set of equations
 # as the user's own; the rest is data of the version that reads.
 CHOSEN = {
-    "ParameterSet": ("content_hash", "title", "elements", "phases"),
+    "ParameterSet": ("content_hash", "elements", "phases"),
     "HardeningFamily": ("key",),
     "PropertyEquations": (),
 }
