@@ -106,4 +106,5 @@ def test_pickles_in_another_process(punch, start):
     expected = [*soaks(punch), *(bits_of(state) for state in sweep)]
     assert read_and_soak(pickled) == expected
     with get_context(start).Pool(1) as pool:
-        assert pool.apply(read_and_soak, (pickled,)) == expected
+        answer = pool.apply_async(read_and_soak, (pickled,))
+        assert answer.get(timeout=120) == expected

@@ -18,7 +18,7 @@ namespace {
 #if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
 constexpr int kStops = 2;
 #else
-constexpr int kStops = 8;
+constexpr int kStops = 6;
 #endif
 
 using Progress = std::function<bool(std::size_t)>;
