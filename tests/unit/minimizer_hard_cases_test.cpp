@@ -99,3 +99,21 @@ TEST_CASE("pure iron at the temperature of its transition: either phase is right
   CHECK(s.result.report.lowest_absent > -1e-3);
   CHECK(s.result.report.lowest_absent < 1e-3);
 }
+
+TEST_CASE("iron with next to no carbon just below its transition") {
+  // Ferrite alone: the trace adds less to the energy than 0.001 J/mol.
+  for (const double celsius : {908.5, 909.5, 910.5, 911.5}) {
+    const auto t = Temperature::celsius(celsius);
+    const auto pure = solve_moles({{"Fe", 1}}, t);
+    REQUIRE(pure.result.report.usable());
+    for (const double carbon : {1e-6, 1e-7, 1e-8}) {
+      CAPTURE(celsius);
+      CAPTURE(carbon);
+      const auto s = solve_weight({{"C", carbon}}, t);
+      REQUIRE(s.result.report.usable());
+      CHECK(s.of("ferrite").size() == 1);
+      CHECK(s.result.present.size() == 1);
+      CHECK(std::abs(s.result.gibbs_energy - pure.result.gibbs_energy) < 1e-3);
+    }
+  }
+}
