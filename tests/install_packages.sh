@@ -14,7 +14,7 @@ run_packages=(
   pybind11-dev python3-dev python3-numpy
 )
 test_packages=(
-  clang ccache git pkgconf
+  clang libclang-rt-14-dev ccache git pkgconf
   doctest-dev libbenchmark-dev
   python3-pytest python3-hypothesis python3-jsonschema python3-scipy
   python3-setuptools python3-wheel python3-venv

@@ -137,3 +137,22 @@ TEST_CASE("compounds on one side of the composition hold it never") {
   CHECK(between.gibbs_energy ==
         doctest::Approx(-750.0 + share * (750.0 - 2000.0 / 3.0)).epsilon(1e-12));
 }
+
+TEST_CASE("energies a thousand times those of any phase") {
+  const std::vector<std::string> symbols{"Fe", "Cr"};
+  for (const double level : {4e6, 6e6, 1e8}) {
+    CAPTURE(level);
+    hostile::PhaseText phase{
+        "one",
+        R"([{"sites": 1, "constituents": ["Fe", "Cr"]}])",
+        {hostile::term(R"(["Fe"])", level), hostile::term(R"(["Cr"])", level)}};
+    const auto set =
+        parse_parameters(hostile::file_of(symbols, {phase}), "megajoules.json");
+    const auto result = solved(set, symbols, 1000.0, {0.75, 0.25});
+    CHECK(result.report.status != SolveStatus::infeasible);
+    if (!result.report.usable()) continue;
+    const double mixing =
+        kGasConstant * 1000.0 * (0.75 * std::log(0.75) + 0.25 * std::log(0.25));
+    CHECK(result.gibbs_energy - level == doctest::Approx(mixing).epsilon(1e-9));
+  }
+}

@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <array>
+
 #include <cmath>
 #include <random>
 
