@@ -64,7 +64,8 @@ std::map<std::string, std::size_t> count(const ScreenTable& table) {
 std::vector<std::string> certificate_names() {
   std::vector<std::string> names;
   for (const Certificate c : {Certificate::none, Certificate::many_starts,
-                              Certificate::proof, Certificate::covered})
+                              Certificate::proof, Certificate::covered,
+                              Certificate::followed})
     names.emplace_back(to_string(c));
   return names;
 }
