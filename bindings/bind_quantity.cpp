@@ -34,8 +34,8 @@ py::tuple reduced(const Quantity& q) {
   const auto restore = py::module_::import("gibbsteel.quantities").attr("restore");
   const py::str mark = pickle_mark("Quantity", 1);
   if (const auto* own = q.function().target<PythonFunction>())
-    return py::make_tuple(
-        restore, py::make_tuple(mark, "", q.name(), q.unit(), *own->callable));
+    return py::make_tuple(restore,
+                          py::make_tuple(mark, "", q.name(), q.unit(), *own->callable));
   if (q.origin().function.empty())
     throw py::type_error("a quantity made in C++ from a function cannot be pickled");
   const py::tuple arguments(py::cast(q.origin().arguments));
@@ -63,6 +63,10 @@ void bind_quantity(py::module_& m) {
       .def("__reduce__", &reduced);
 
   m.def("quantity_matrix", &quantities::matrix, py::arg("element"));
+  m.def("quantity_in_phase", &quantities::in_phase, py::arg("kind"),
+        py::arg("element"));
+  m.def("quantity_driving_force", &quantities::driving_force, py::arg("kind"));
+  m.def("quantity_in_carbides", &quantities::in_carbides, py::arg("element"));
   m.def("quantity_volume_percent", &quantities::volume_percent, py::arg("kind"));
   m.def("quantity_mass_percent", &quantities::mass_percent, py::arg("kind"));
   m.def("quantity_carbide_volume_percent", &quantities::carbide_volume_percent);

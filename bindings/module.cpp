@@ -20,6 +20,9 @@ void bind_results(py::module_& m) {
   bind_tolerance_parts(m);
   bind_tolerance(m);
   bind_parameter_band(m);
+  bind_calibration_parts(m);
+  bind_measurement_outcome(m);
+  bind_calibration(m);
   bind_matrix_twin(m);
   bind_comparison(m);
   bind_measured_carbide(m);
@@ -29,6 +32,8 @@ void bind_results(py::module_& m) {
   bind_build_info(m);
   bind_sensitivities(m);
   bind_soak_grid(m);
+  bind_screen_table(m);
+  bind_screen(m);
   bind_estimate(m);
   bind_property_equations(m);
   bind_hardening(m);

@@ -18,15 +18,18 @@ double sum_over(const std::vector<Occurrence>& occurrences, const std::string& k
   return sum;
 }
 
+void check_kind(const State& state, const std::string& kind) {
+  if (std::find(state.kinds.begin(), state.kinds.end(), kind) == state.kinds.end())
+    throw InputError({internal::no_such_kind(state.kinds, kind, "kind")});
+}
+
 Quantity amount_of(const std::string& function, const std::string& kind,
                    const std::string& unit, double Occurrence::*member) {
   return {{function, {kind}},
           kind,
           unit,
           [kind, member](const State& state) {
-            if (std::find(state.kinds.begin(), state.kinds.end(), kind) ==
-                state.kinds.end())
-              throw InputError({internal::no_such_kind(state.kinds, kind, "kind")});
+            check_kind(state, kind);
             return sum_over(state.occurrences, kind, member);
           },
           [kind, member](const State&, const StateSlope& slope) {
@@ -44,8 +47,9 @@ Quantity plain(const std::string& function, const std::string& name,
           [slope](const State&, const StateSlope& s) { return s.*slope; }};
 }
 
-/// A step along a slope that changes amounts, compositions and temperature by up to 1
-/// in 100000: half way, in digits, between curvature and rounding.
+/// A step along a slope that changes amounts, compositions, volumes, carbon activity
+/// and temperature by up to 1 in 100000: half way, in digits, between curvature and
+/// rounding.
 double small_step(const State& state, const StateSlope& slope) {
   double fastest = slope.input.kind == Input::Kind::temperature
                        ? 1.0 / state.temperature.in_kelvin()
@@ -54,10 +58,13 @@ double small_step(const State& state, const StateSlope& slope) {
     const double relative = std::abs(change / value);
     if (std::isfinite(relative)) fastest = std::max(fastest, relative);
   };
+  look_at(state.density, slope.density);
+  look_at(state.carbon_activity, slope.carbon_activity);
   for (std::size_t k = 0; k < state.occurrences.size(); ++k) {
     const Occurrence &o = state.occurrences[k], &d = slope.occurrences[k];
     look_at(o.mole_percent, d.mole_percent);
     look_at(o.volume_percent, d.volume_percent);
+    look_at(o.molar_volume, d.molar_volume);
     for (const auto& [symbol, percent] : o.weight_percent)
       look_at(percent, d.weight_percent[symbol]);
   }
@@ -106,12 +113,63 @@ Quantity matrix(const std::string& element) {
           }};
 }
 
+Quantity in_phase(const std::string& kind, const std::string& element) {
+  // Occurrences stand in the same place of a state and of its slope.
+  const auto in_first = [kind, element](const std::vector<Occurrence>& occurrences) {
+    for (const Occurrence& o : occurrences)
+      if (o.kind == kind) return o.weight_percent[element];
+    return Occurrence::kUnknown;
+  };
+  return {{"in_phase", {kind, element}},
+          element + " in " + kind,
+          "wt%",
+          [kind, in_first](const State& state) {
+            check_kind(state, kind);
+            return in_first(state.occurrences);
+          },
+          [in_first](const State&, const StateSlope& slope) {
+            return in_first(slope.occurrences);
+          }};
+}
+
+Quantity in_carbides(const std::string& element) {
+  return {{"in_carbides", {element}},
+          element + " in the carbides",
+          "wt%",
+          [element](const State& state) {
+            double mass = 0.0, of_element = 0.0;
+            for (const Occurrence& o : state.carbides()) {
+              mass += o.mass_percent;
+              of_element += o.mass_percent * o.weight_percent[element];
+            }
+            return mass > 0.0 ? of_element / mass : Occurrence::kUnknown;
+          },
+          {}};
+}
+
 Quantity volume_percent(const std::string& kind) {
   return amount_of("volume_percent", kind, "vol%", &Occurrence::volume_percent);
 }
 
 Quantity mass_percent(const std::string& kind) {
   return amount_of("mass_percent", kind, "mass%", &Occurrence::mass_percent);
+}
+
+Quantity driving_force(const std::string& kind) {
+  // A kind that is no candidate has none.
+  const auto of_kind = [kind](const NamedValues& forces) {
+    return forces.contains(kind) ? forces[kind] : Occurrence::kUnknown;
+  };
+  return {{"driving_force", {kind}},
+          "driving force of " + kind,
+          "J/mol of atoms",
+          [kind, of_kind](const State& state) {
+            check_kind(state, kind);
+            return of_kind(state.driving_force);
+          },
+          [of_kind](const State&, const StateSlope& slope) {
+            return of_kind(slope.driving_force);
+          }};
 }
 
 Quantity carbide_volume_percent() {

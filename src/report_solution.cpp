@@ -66,8 +66,9 @@ void take_worst(double& worst, double value, bool larger) {
 /// "certificates: 3 soaks many starts, 2 soaks proof"
 std::string certificates_sentence(const Sweep& sweep) {
   std::string text;
-  for (const Certificate each : {Certificate::none, Certificate::many_starts,
-                                 Certificate::proof, Certificate::covered}) {
+  for (const Certificate each :
+       {Certificate::none, Certificate::many_starts, Certificate::followed,
+        Certificate::proof, Certificate::covered}) {
     const auto count = std::count_if(
         sweep.states.begin(), sweep.states.end(),
         [&](const State& s) { return s.solve_report.certificate == each; });

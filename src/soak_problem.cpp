@@ -14,6 +14,8 @@
 namespace gibbsteel::internal {
 namespace {
 
+constexpr double kLowest = 300.0, kHighest = 2500.0;  ///< of a soak [K]
+
 /// "did you mean 2300 F (1260 C)? " where the number read as F is a soak; else empty.
 std::string fahrenheit_hint(double celsius) {
   const double read_as_f = Temperature::fahrenheit(celsius).in_celsius();
@@ -57,12 +59,15 @@ std::vector<std::string> left_out(const ParameterSet& set, const SoakOptions& ch
 
 }  // namespace
 
+bool is_soak_temperature(Temperature t) noexcept {
+  return t.in_kelvin() >= kLowest && t.in_kelvin() <= kHighest;
+}
+
 void check_temperatures(std::span<const Temperature> temperatures) {
-  constexpr double kLowest = 300.0, kHighest = 2500.0;  // [K]
   std::vector<Problem> problems;
   for (const Temperature t : temperatures) {
     const double kelvin = t.in_kelvin();
-    if (kelvin >= kLowest && kelvin <= kHighest) continue;  // NaN is not
+    if (is_soak_temperature(t)) continue;
     const std::string text =
         std::isnan(kelvin)
             ? "is nan K = nan C"
@@ -84,13 +89,9 @@ SoakProblem::SoakProblem(const Steel& steel, const SoakOptions& chosen)
   if (options.prove_every < 1)
     throw InputError({{"gibbsteel.input.232", "prove_every",
                        "is " + std::to_string(options.prove_every), "give 1 or more"}});
+  blank = blank_state(*steel.parameters(), steel.parameters_hash(), chosen);
   blank.steel = steel.name();
   blank.analysis = steel.analysis();
-  blank.basis = chosen.basis;
-  blank.parameters = steel.parameters()->title();
-  blank.parameters_hash = steel.parameters_hash();
-  blank.kinds = kind_names(*steel.parameters());
-  blank.suppressed = left_out(*steel.parameters(), chosen);
 }
 
 Equilibrium SoakProblem::solve(Temperature t) const {
@@ -105,11 +106,26 @@ Equilibrium SoakProblem::solve_unproven(Temperature t) const {
 
 State SoakProblem::state_of(const Equilibrium& result) const {
   State state = blank;
+  fill_state(system, result, state);
+  return state;
+}
+
+State blank_state(const ParameterSet& set, std::string hash,
+                  const SoakOptions& chosen) {
+  State blank;
+  blank.basis = chosen.basis;
+  blank.parameters = set.title();
+  blank.parameters_hash = std::move(hash);
+  blank.kinds = kind_names(set);
+  blank.suppressed = left_out(set, chosen);
+  return blank;
+}
+
+void fill_state(const PhaseSystem& system, const Equilibrium& result, State& state) {
   state.temperature = result.temperature;
   state.solve_report = result.report;
   if (result.report.usable()) fill_results(system, result, state);
   state.warnings = soak_warnings(system.parameters(), state);
-  return state;
 }
 
 }  // namespace gibbsteel::internal

@@ -3,6 +3,7 @@
 #
 #   bash tests/install_packages.sh run      to build and use the library and its module
 #   bash tests/install_packages.sh tests    that, and what the tests need
+#   bash tests/install_packages.sh benchmarks   to run it, and what benchmarks/ needs
 #
 # DEVELOPERS.md says why each package is there.
 set -euo pipefail
@@ -13,19 +14,23 @@ run_packages=(
   pybind11-dev python3-dev python3-numpy
 )
 test_packages=(
-  clang ccache git pkgconf
+  clang libclang-rt-14-dev ccache git pkgconf
   doctest-dev libbenchmark-dev
   python3-pytest python3-hypothesis python3-jsonschema python3-scipy
   python3-setuptools python3-wheel python3-venv
   python3-pandas python3-tqdm mypy
-  python3-xarray python3-pint python3-joblib python3-dask
+  python3-xarray python3-pint python3-joblib python3-dask python3-distributed
   python3-matplotlib python3-nbclient python3-nbformat python3-ipykernel
+)
+benchmark_packages=(
+  libbenchmark-dev coinor-libipopt-dev python3-scipy python3-matplotlib
 )
 
 case "${1:-}" in
   run) wanted=("${run_packages[@]}") ;;
   tests) wanted=("${run_packages[@]}" "${test_packages[@]}") ;;
-  *) echo "usage: bash tests/install_packages.sh run|tests" >&2; exit 2 ;;
+  benchmarks) wanted=("${run_packages[@]}" "${benchmark_packages[@]}") ;;
+  *) echo "usage: bash tests/install_packages.sh run|tests|benchmarks" >&2; exit 2 ;;
 esac
 
 missing_packages() {

@@ -15,7 +15,10 @@ from . import measured_carbide as _measured_carbide  # adds a method to State
 from . import phase_model as _phase_model  # adds methods to PhaseModel
 from . import plot, quantities
 from ._core import (
+    SCREEN_BLOCK_ROWS,
     BoundCompound,
+    CalibratedNumber,
+    Calibration,
     CarbideInBalance,
     Comparison,
     ComparisonRow,
@@ -34,11 +37,14 @@ from ._core import (
     HardeningFamily,
     HardeningWindow,
     Input,
+    LeftOutSteel,
     MakeableSteps,
     MatchingTemperature,
     Matrix,
     MatrixBand,
     MeasuredCarbide,
+    Measurement,
+    MeasurementOutcome,
     MillAnalysis,
     Occurrence,
     ParameterBand,
@@ -61,6 +67,7 @@ from ._core import (
     ReportSection,
     RuleSpans,
     SampledBand,
+    ScreenTable,
     SearchOptions,
     SectionAxis,
     SectionBoundary,
@@ -69,6 +76,7 @@ from ._core import (
     SectionMap,
     SectionNode,
     SectionOptions,
+    SeenDirection,
     Sensitivities,
     ShortSoak,
     SoakGrid,
@@ -91,6 +99,7 @@ from ._core import (
     WorstCorner,
 )
 from .build import build_info
+from .calibrate import calibrate, measurement
 from .comparison import compare
 from .design import design, matrix_targets, target
 from .display import attach as _attach
@@ -114,6 +123,10 @@ from .parameters import (
     parameter_files,
     write_parameters,
 )
+from .screen import join_screens, screen, screen_chunks
+from .screen_arrays import screen_into
+from .screen_folder import ScreenFolder, screen_to_folder
+from .screen_pieces import screen_pieces
 from .steel import Steel
 from .warn import GibbsteelWarning, NotUsableWarning, OutsideValidityWarning
 
@@ -121,6 +134,8 @@ __version__: str = _core.version
 
 __all__ = [
     "BoundCompound",
+    "CalibratedNumber",
+    "Calibration",
     "CarbideInBalance",
     "Comparison",
     "ComparisonRow",
@@ -143,11 +158,14 @@ __all__ = [
     "HardeningWindow",
     "Input",
     "InputError",
+    "LeftOutSteel",
     "MakeableSteps",
     "MatchingTemperature",
     "Matrix",
     "MatrixBand",
     "MeasuredCarbide",
+    "Measurement",
+    "MeasurementOutcome",
     "MillAnalysis",
     "NotUsableWarning",
     "Occurrence",
@@ -171,7 +189,10 @@ __all__ = [
     "Report",
     "ReportSection",
     "RuleSpans",
+    "SCREEN_BLOCK_ROWS",
     "SampledBand",
+    "ScreenFolder",
+    "ScreenTable",
     "SearchOptions",
     "SectionAxis",
     "SectionBoundary",
@@ -180,6 +201,7 @@ __all__ = [
     "SectionMap",
     "SectionNode",
     "SectionOptions",
+    "SeenDirection",
     "Sensitivities",
     "ShortSoak",
     "SoakGrid",
@@ -202,6 +224,7 @@ __all__ = [
     "WindowSpan",
     "WorstCorner",
     "build_info",
+    "calibrate",
     "carbide_hardness",
     "compare",
     "content_hash",
@@ -210,9 +233,11 @@ __all__ = [
     "hardening_families",
     "hrc_from_hv",
     "hv_from_hrc",
+    "join_screens",
     "load_parameters",
     "matching_temperature",
     "matrix_targets",
+    "measurement",
     "minimize",
     "mixture_hardness",
     "parameter_files",
@@ -220,6 +245,11 @@ __all__ = [
     "property_equations",
     "quantities",
     "quenched_hardness",
+    "screen",
+    "screen_chunks",
+    "screen_into",
+    "screen_pieces",
+    "screen_to_folder",
     "target",
     "trade_indices",
     "write_parameters",

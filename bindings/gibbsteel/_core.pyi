@@ -679,15 +679,259 @@ class Quantity(_Compiled):
 def quantity_matrix(element: str) -> Quantity:
     """See gibbsteel.quantities, as for the functions below."""
 
+def quantity_in_phase(kind: str, element: str) -> Quantity: ...
+
+def quantity_in_carbides(element: str) -> Quantity: ...
+
 def quantity_volume_percent(kind: str) -> Quantity: ...
 
 def quantity_mass_percent(kind: str) -> Quantity: ...
+
+def quantity_driving_force(kind: str) -> Quantity: ...
 
 def quantity_carbide_volume_percent() -> Quantity: ...
 
 def quantity_carbide_mass_percent() -> Quantity: ...
 
 def quantity_carbon_activity() -> Quantity: ...
+
+# bind_calibration_parts.cpp
+
+class Measurement(_Compiled):
+    """One measured number of a soaked steel."""
+
+    def __init__(
+        self,
+        steel: str,
+        weight_percent: dict[str, float],
+        kelvin: float,
+        quantity: Quantity,
+        value: float,
+        uncertainty: float,
+        record: str = "",
+        held_back: bool = False,
+        *,
+        soak: SoakOptions,
+    ) -> None: ...
+    @property
+    def steel(self) -> str:
+        """Its name."""
+    @property
+    def weight_percent(self) -> dict[str, float]:
+        """Of the steel."""
+    @property
+    def celsius(self) -> float:
+        """[C]"""
+    @property
+    def quantity(self) -> Quantity:
+        """What was measured."""
+    @property
+    def value(self) -> float:
+        """In the unit of the quantity."""
+    @property
+    def uncertainty(self) -> float:
+        """One standard deviation, in the unit of the quantity."""
+    @property
+    def record(self) -> str:
+        """Where it is published; may be empty."""
+    @property
+    def held_back(self) -> bool:
+        """Only compared with, not fitted to."""
+
+class CalibratedNumber(_Compiled):
+    """A number of the parameter file before and after a calibration."""
+
+    @property
+    def place(self) -> str:
+        """Place in the file."""
+    @property
+    def unit(self) -> str: ...
+    @property
+    def text(self) -> str:
+        """What it is."""
+    @property
+    def before(self) -> float:
+        """In the file."""
+    @property
+    def after(self) -> float: ...
+    @property
+    def prior_deviation(self) -> float: ...
+    @property
+    def deviation(self) -> float:
+        """Standard deviation after the fit, Eq. (K4)."""
+    @property
+    def ratio(self) -> float:
+        """Standard deviation over that of the prior."""
+    @property
+    def seen(self) -> bool:
+        """False: the data say next to nothing about it."""
+    def __eq__(self, other: object) -> bool: ...
+
+class SeenDirection(_Compiled):
+    """A combination of the numbers and how well the data see it, Eq. (K5)."""
+
+    @property
+    def singular_value(self) -> float: ...
+    @property
+    def ratio(self) -> float:
+        """Standard deviation over that of the prior."""
+    @property
+    def along(self) -> list[float]:
+        """Of each number, in prior standard deviations."""
+    def __eq__(self, other: object) -> bool: ...
+
+class LeftOutSteel(_Compiled):
+    """Root mean squares of the misses of one steel, in uncertainties."""
+
+    @property
+    def steel(self) -> str: ...
+    @property
+    def count(self) -> int:
+        """Measurements that count."""
+    @property
+    def before(self) -> float: ...
+    @property
+    def fitted(self) -> float:
+        """With the steel in the fit."""
+    @property
+    def predicted(self) -> float:
+        """By the fit without it."""
+    @property
+    def status(self) -> str: ...
+    def __eq__(self, other: object) -> bool: ...
+
+# bind_measurement_outcome.cpp
+
+class MeasurementOutcome(_Compiled):
+    """A measurement before and after a calibration."""
+
+    @property
+    def steel(self) -> str: ...
+    @property
+    def record(self) -> str: ...
+    @property
+    def quantity(self) -> str:
+        """Name of the quantity."""
+    @property
+    def unit(self) -> str: ...
+    @property
+    def celsius(self) -> float:
+        """[C]"""
+    @property
+    def value(self) -> float:
+        """Measured."""
+    @property
+    def uncertainty(self) -> float: ...
+    @property
+    def held_back(self) -> bool: ...
+    @property
+    def before(self) -> float:
+        """Computed with the file; NaN where it cannot be."""
+    @property
+    def after(self) -> float:
+        """Computed with the layer."""
+    @property
+    def residual_before(self) -> float:
+        """(computed - measured) / uncertainty."""
+    @property
+    def residual_after(self) -> float: ...
+    @property
+    def residual_left_out(self) -> float:
+        """By a fit without this steel."""
+    @property
+    def weight(self) -> float:
+        """Of the last round; 0: not fitted to."""
+    @property
+    def left_out(self) -> int:
+        """Evaluations of the fit in which it was left out."""
+    @property
+    def reason(self) -> str:
+        """Of the last of them."""
+    def __eq__(self, other: object) -> bool: ...
+
+# bind_calibration.cpp
+
+class Calibration(_Compiled):
+    """Numbers of a parameter file fitted to measurements."""
+
+    def _repr_html_(self) -> str: ...
+    @property
+    def status(self) -> str:
+        """"converged", "stalled", "not converged", "nothing usable", "cancelled"."""
+    @property
+    def reason(self) -> str:
+        """In one sentence, unless converged."""
+    @property
+    def loss(self) -> str: ...
+    @property
+    def loss_scale(self) -> float:
+        """In uncertainties."""
+    @property
+    def numbers(self) -> list[CalibratedNumber]:
+        """As asked for."""
+    @property
+    def measurements(self) -> list[MeasurementOutcome]:
+        """As given."""
+    @property
+    def covariance(self) -> _Array:
+        """Array (numbers, numbers), in their units; empty without a fit."""
+    @property
+    def directions(self) -> list[SeenDirection]:
+        """Best seen first."""
+    @property
+    def steels(self) -> list[LeftOutSteel]:
+        """Cross-validation."""
+    @property
+    def misfit_before(self) -> float:
+        """Eq. (K1) with the file."""
+    @property
+    def misfit_after(self) -> float: ...
+    @property
+    def rounds(self) -> int:
+        """Of reweighting."""
+    @property
+    def evaluations(self) -> int:
+        """Of all soaks, in the fit."""
+    @property
+    def layer(self) -> str:
+        """A parameter file; empty when there is none."""
+    @property
+    def remarks(self) -> list[str]:
+        """On what the layer cannot hold."""
+    @property
+    def parameters(self) -> ParameterSet | None:
+        """The file with the layer on it."""
+    @property
+    def below(self) -> str:
+        """Title of the file calibrated."""
+    @property
+    def usable(self) -> bool:
+        """There is a layer."""
+    def rms_before(self, held_back: bool = False) -> float:
+        """Root mean square of the misses, in uncertainties."""
+    def rms_after(self, held_back: bool = False) -> float:
+        """Root mean square of the misses, in uncertainties."""
+    def save_layer(self, path: str | os.PathLike[str]) -> None: ...
+    def to_frame(self) -> pd.DataFrame: ...
+    def numbers_to_frame(self) -> pd.DataFrame: ...
+
+def calibrate(
+    measurements: Sequence[Measurement],
+    numbers: Sequence[tuple[str, float]],
+    on: ParameterSet | None,
+    *,
+    loss: str = "huber",
+    loss_scale: float = 0.0,
+    cross_validate: bool = True,
+    most_evaluations: int = 200,
+    threads: int = 0,
+    progress: Callable[[int], object] | None = None,
+    file_name: str = "calibration.json",
+    title: str = "Calibrated numbers",
+    edition: str = "1",
+    licence: str = "CC0-1.0",
+) -> Calibration:
+    """See gibbsteel.calibrate."""
 
 # bind_search_options.cpp
 
@@ -2760,3 +3004,115 @@ def section_over_elements(
     progress: Callable[[int], object] | None,
 ) -> SectionMap:
     """Two elements at one temperature."""
+
+# bind_screen_table.cpp
+
+class ScreenTable(_Compiled):
+    """Rows of a screen: numbers side by side. NaN where there is none."""
+
+    status_names: ClassVar[tuple[str, ...]]
+    certificate_names: ClassVar[tuple[str, ...]]
+    @property
+    def status(self) -> npt.NDArray[np.int8]:
+        """Shape (rows,): a number of `status_names`."""
+    @property
+    def certificate(self) -> npt.NDArray[np.int32]:
+        """Shape (rows,): a number of `certificate_names`."""
+    @property
+    def warnings(self) -> npt.NDArray[np.int32]:
+        """Shape (rows,): how many the state of the row carries."""
+    @property
+    def usable(self) -> npt.NDArray[np.bool_]:
+        """Shape (rows,): every number of the row may be used."""
+    @property
+    def carbide_volume_percent(self) -> _Array:
+        """Shape (rows,), all carbides [vol%]."""
+    @property
+    def carbon_activity(self) -> _Array:
+        """Shape (rows,), relative to graphite."""
+    @property
+    def gibbs_energy(self) -> _Array:
+        """Shape (rows,) [J/mol of atoms]."""
+    @property
+    def volume_percent(self) -> _Array:
+        """Shape (rows, kinds) [vol%]; 0 where absent."""
+    @property
+    def matrix_weight_percent(self) -> _Array:
+        """Shape (rows, elements), all matrix phases together [wt%]."""
+    @property
+    def quantity(self) -> _Array:
+        """Shape (rows, quantities), as asked for."""
+    @property
+    def first_row(self) -> int:
+        """Number of the first row within the whole screen."""
+    @property
+    def rows_asked(self) -> int:
+        """Rows that were to be done."""
+    @property
+    def next_row(self) -> int:
+        """First row that is not done: `first_row` to go on."""
+    @property
+    def cancelled(self) -> bool:
+        """True: stopped early, fewer rows than were asked for."""
+    @property
+    def kinds(self) -> list[str]:
+        """All kinds of carbide of the parameter file."""
+    @property
+    def elements(self) -> list[str]:
+        """All elements of the parameter file."""
+    @property
+    def quantities(self) -> list[str]:
+        """Labels of the quantities asked for."""
+    @property
+    def at_soak_temperature(self) -> bool:
+        """Volumes at the soak temperature instead of room temperature."""
+    @property
+    def parameters(self) -> str:
+        """Title and edition of the parameter file."""
+    @property
+    def parameters_hash(self) -> str:
+        """ParameterSet.content_hash of the parameter file."""
+    def count(self) -> dict[str, int]:
+        """Status name -> number of rows, for those that occur."""
+    def to_frame(self) -> pd.DataFrame:
+        """One row per row; units are in the column names (pandas)."""
+    @staticmethod
+    def _restored(stored: tuple[Any, ...]) -> ScreenTable: ...
+    def __len__(self) -> int: ...
+    def __eq__(self, other: object) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+
+def join_screens(tables: Sequence[ScreenTable]) -> ScreenTable:
+    """One table from consecutive ones, at least one."""
+
+# bind_screen.cpp
+
+SCREEN_BLOCK_ROWS: int
+
+class ScreenOptions(_Compiled):
+    def __init__(
+        self,
+        soak: SoakOptions,
+        parameters: ParameterSet,
+        bind_tramp_elements: bool,
+        quantities: Sequence[Quantity],
+    ) -> None: ...
+
+class ScreenInput(_Compiled):
+    def __init__(
+        self,
+        elements: Sequence[str],
+        compositions: _Array,
+        kelvin: _Array,
+        one_per_composition: bool,
+    ) -> None: ...
+
+def run_screen(
+    input: ScreenInput,
+    options: ScreenOptions,
+    first_row: int,
+    last_row: int,
+    threads: int,
+    progress: Callable[[int], object] | None,
+) -> tuple[ScreenTable, bool]:
+    """Rows of a screen, and whether the caller stopped it."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ._core import (
+    Calibration,
     Comparison,
     CompositionSearch,
     Design,
@@ -26,6 +27,7 @@ from ._core import (
     TwinStudy,
 )
 from .arrays import array
+from .calibration_files import calibration_to_frame, numbers_to_frame, save_layer
 from .export import to_csv, to_json
 from .frames import to_frame, to_xarray
 from .html_inputs import parameter_set_html
@@ -59,6 +61,11 @@ METHODS: dict[type, dict[str, object]] = {
         "to_xarray": to_xarray,
         "warn": warn,
     },
+    Calibration: {
+        "numbers_to_frame": numbers_to_frame,
+        "save_layer": save_layer,
+        "to_frame": calibration_to_frame,
+    },
     Report: {
         "_repr_html_": report_html,
         "html": property(report_html, doc="The page as HTML."),
@@ -73,6 +80,7 @@ METHODS: dict[type, dict[str, object]] = {
 
 # Shown by a notebook as `print` shows them.
 AS_PRINTED: tuple[type, ...] = (
+    Calibration,
     Comparison,
     CompositionSearch,
     Design,

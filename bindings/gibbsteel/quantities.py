@@ -18,9 +18,12 @@ __all__ = [
     "carbide_mass_percent",
     "carbide_volume_percent",
     "carbon_activity",
+    "driving_force",
     "hardening_quantity",
     "hardness_hrc",
     "hardness_hv",
+    "in_carbides",
+    "in_phase",
     "martensite_start",
     "mass_percent",
     "matrix",
@@ -34,6 +37,16 @@ def matrix(element: str) -> Quantity:
     return _core.quantity_matrix(element)
 
 
+def in_phase(kind: str, element: str) -> Quantity:
+    """An element in a kind of phase [wt% of the phase]; NaN when absent."""
+    return _core.quantity_in_phase(kind, element)
+
+
+def in_carbides(element: str) -> Quantity:
+    """An element in all carbides together [wt% of them]; NaN without carbide."""
+    return _core.quantity_in_carbides(element)
+
+
 def volume_percent(kind: str) -> Quantity:
     """A kind of carbide, all its occurrences [vol% of the steel]; 0 when absent."""
     return _core.quantity_volume_percent(kind)
@@ -42,6 +55,11 @@ def volume_percent(kind: str) -> Quantity:
 def mass_percent(kind: str) -> Quantity:
     """A kind of carbide, all its occurrences [mass% of the steel]; 0 when absent."""
     return _core.quantity_mass_percent(kind)
+
+
+def driving_force(kind: str) -> Quantity:
+    """How far a kind of phase is from forming [J/mol of atoms]; 0 when present."""
+    return _core.quantity_driving_force(kind)
 
 
 def carbide_volume_percent() -> Quantity:

@@ -22,7 +22,8 @@ struct Problem {
 };
 
 /// Base of everything gibbsteel throws. what() holds the text of every problem, one a
-/// line.
+/// line. Place, what and remedy are cut after 2000 bytes each, and control characters
+/// in them (a name quoted from a stranger) become question marks.
 class Error : public std::runtime_error {
  public:
   explicit Error(std::vector<Problem> problems);

@@ -51,10 +51,21 @@ namespace quantities {
 
 /// An element in all matrix phases together [wt%].
 Quantity matrix(const std::string& element);
+/// An element in a kind of phase [wt% of the phase]; of two occurrences the one with
+/// the larger volume; NaN when absent. The kind is checked by the first state.
+/// @throws InputError gibbsteel.input.205 then
+Quantity in_phase(const std::string& kind, const std::string& element);
+/// An element in all carbides together [wt% of them], as in the residue of an
+/// electrolytic isolation; NaN without carbide.
+Quantity in_carbides(const std::string& element);
 /// A kind of carbide, all its occurrences [vol% or mass% of the steel]; 0 when absent.
 /// The kind is checked by the first state. @throws InputError gibbsteel.input.205 then
 Quantity volume_percent(const std::string& kind);
 Quantity mass_percent(const std::string& kind);
+/// How far a kind of phase is from forming [J/mol of atoms]: negative when absent, 0
+/// when present; NaN when it is not allowed to form. Unlike an amount it has a slope
+/// while the phase is absent. @throws InputError gibbsteel.input.205 by the first state
+Quantity driving_force(const std::string& kind);
 /// All carbides together.
 Quantity carbide_volume_percent();
 Quantity carbide_mass_percent();

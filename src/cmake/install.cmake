@@ -19,7 +19,8 @@ install(
   DESTINATION ${GIBBSTEEL_INSTALL_DATADIR}
   FILES_MATCHING
   PATTERN "*.json"
-  PATTERN "*.md")
+  PATTERN "*.md"
+  PATTERN "accuracy" EXCLUDE)
 install(FILES ${PROJECT_SOURCE_DIR}/LICENSE DESTINATION ${CMAKE_INSTALL_DOCDIR})
 
 configure_package_config_file(

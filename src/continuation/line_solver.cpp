@@ -246,12 +246,12 @@ bool LineSolver::certify() {
 Equilibrium LineSolver::equilibrium() {
   if (is_cold_) return cold_;
   Equilibrium result;
-  for (TrackedMinimum& m : tracked_)
-    if (m.kelvin != conditions_.kelvin || m.mu != mu_) update(m);
+  for (TrackedMinimum& m : tracked_) evaluate_fully(conditions_, mu_, step_, m);
   drop_coincident();
   std::sort(tracked_.begin(), tracked_.end(),
             [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });
   if (!tracked_.empty()) report_.lowest_absent = tracked_.front().d;
+  report_.condition_number = condition_number(conditions_, sets_);
   result.report = report_;
   result.temperature = Temperature::kelvin(conditions_.kelvin);
   for (const PhaseSet& set : sets_)

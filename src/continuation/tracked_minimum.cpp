@@ -63,4 +63,12 @@ void evaluate(Conditions& conditions, std::span<const double> mu, TangentStep& s
   keep_slopes(conditions, mu, m);
 }
 
+void evaluate_fully(Conditions& conditions, std::span<const double> mu,
+                    TangentStep& step, TrackedMinimum& m) {
+  evaluate(conditions, mu, step, m);
+  if (!(m.d > kNear)) return;
+  sharpen(conditions, mu, step, m);
+  keep_slopes(conditions, mu, m);
+}
+
 }  // namespace gibbsteel::internal

@@ -30,8 +30,12 @@ struct TrackedMinimum {
   bool far_above(double to_kelvin, std::span<const double> to_mu) const noexcept;
 };
 
-/// Descends from y at these conditions and potentials, and keeps where that was.
+/// Descends from y at these conditions and potentials, and keeps where that was: to the
+/// last digits near the plane, roughly far above it.
 void evaluate(Conditions& conditions, std::span<const double> mu, TangentStep& step,
               TrackedMinimum& minimum);
+/// The same to the last digits wherever it is.
+void evaluate_fully(Conditions& conditions, std::span<const double> mu,
+                    TangentStep& step, TrackedMinimum& minimum);
 
 }  // namespace gibbsteel::internal

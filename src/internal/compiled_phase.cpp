@@ -5,6 +5,8 @@
 #include <optional>
 #include <tuple>
 
+#include "gibbsteel/errors.hpp"
+#include "internal/error_codes.hpp"
 #include "internal/phase_capacity.hpp"
 
 namespace gibbsteel::internal {
@@ -70,6 +72,16 @@ std::optional<TermShape> shape_of(const CompiledPhase& phase, const Term& term) 
   return shape;
 }
 
+/// @throws DataError when the coefficient is there already: neither the first nor the
+///         last of two may win silently
+void fill(CompiledExpression& coefficient, const ParameterSet& set,
+          const CompiledPhase& phase, const Term& term) {
+  if (!coefficient.terms.empty() || !coefficient.curves.empty())
+    throw DataError({{std::string(codes::kTermTwice), phase.name,
+                      "has the same term twice", "keep one of the two"}});
+  coefficient = compile_expression(set, term.value);
+}
+
 /// Groups terms that differ in order only; orders a file leaves out become zeros.
 CompiledTerms compile_terms(const ParameterSet& set, const CompiledPhase& phase,
                             const std::vector<Term>& terms) {
@@ -87,9 +99,9 @@ CompiledTerms compile_terms(const ParameterSet& set, const CompiledPhase& phase,
     result.polynomial.coefficient_count += group.coefficient_count;
     result.coefficients.resize(result.polynomial.coefficient_count);
     for (const Term* term : members)
-      result.coefficients[group.first_coefficient +
-                          static_cast<std::uint32_t>(term->order.value_or(0))] =
-          compile_expression(set, term->value);
+      fill(result.coefficients[group.first_coefficient +
+                               static_cast<std::uint32_t>(term->order.value_or(0))],
+           set, phase, *term);
     result.polynomial.groups.push_back(group);
   }
   return result;

@@ -33,8 +33,9 @@ struct CompiledPhase {
   std::size_t sublattice_count() const noexcept { return first.size() - 1; }
 };
 
-/// @throws DataError for a phase beyond what the kernels hold, see phase_capacity.hpp:
-///         files are checked when read, sets made by hand are not
+/// @throws DataError for a phase beyond what the kernels hold, see phase_capacity.hpp,
+///         or with the same term twice: files are checked when read, sets made by hand
+///         are not
 CompiledPhase compile_phase(const ParameterSet& set, const Phase& phase,
                             std::span<const std::string> active);
 

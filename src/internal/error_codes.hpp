@@ -66,6 +66,10 @@ inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
 inline constexpr std::string_view kReferenceWithout = "gibbsteel.input.253";
 inline constexpr std::string_view kWindowRule = "gibbsteel.input.254";
 inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
+inline constexpr std::string_view kFreeNumber = "gibbsteel.input.300";
+inline constexpr std::string_view kMeasurement = "gibbsteel.input.301";
+inline constexpr std::string_view kCalibrationOption = "gibbsteel.input.302";
+inline constexpr std::string_view kNoLayer = "gibbsteel.input.303";
 inline constexpr std::string_view kForeignPickle = "gibbsteel.input.256";
 inline constexpr std::string_view kLaterPickle = "gibbsteel.input.257";
 inline constexpr std::string_view kDamagedPickle = "gibbsteel.input.258";
@@ -140,6 +144,17 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {"gibbsteel.input.267", "a comparison is asked for without states"},
     {"gibbsteel.input.268", "a search along a composition cannot be done as asked"},
     {"gibbsteel.input.269", "a design cannot be done as asked"},
+    {"gibbsteel.input.320",
+     "the compositions of a screen are no table of numbers, one column per element"},
+    {"gibbsteel.input.321", "an element has two columns in a screen"},
+    {"gibbsteel.input.322", "the number of temperatures of a screen does not fit"},
+    {"gibbsteel.input.323", "a screen is asked for rows that it does not have"},
+    {"gibbsteel.input.324", "a folder holds the results of another screen"},
+    {"gibbsteel.input.325", "a folder cannot take the results of a screen"},
+    {"gibbsteel.input.326", "tables of screens do not fit together"},
+    {"gibbsteel.input.327", "an array cannot take a column of a screen"},
+    {"gibbsteel.input.328",
+     "an option of cutting a screen into pieces is out of range"},
     {kRangeWithoutLength, "a range of temperatures does not go upwards"},
     {kSearchOption, "an option of a search is outside its range"},
     {kTargetNotFinite, "the value that a quantity is to have is not a finite number"},
@@ -152,6 +167,10 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kNoSuchColumn, "a sweep has no column of numbers of this name"},
     {kFileEnding, "a report cannot be saved as this kind of file"},
     {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},
+    {kFreeNumber, "a number of the parameter set cannot be fitted"},
+    {kMeasurement, "a measurement cannot be fitted to"},
+    {kCalibrationOption, "an option of the calibration is outside its range"},
+    {kNoLayer, "a calibration that has no layer cannot be saved"},
 });
 
 // Warnings.

@@ -46,4 +46,20 @@ inline std::string scientific(double value, int digits) {
   return {buffer, end};
 }
 
+/// Rounded to `digits` significant digits, without exponent from 0.0001 to 1e15:
+/// "12300", "0.00212"; or `unknown` for NaN.
+inline std::string rounded_or(double value, int digits, const char* unknown) {
+  if (std::isnan(value)) return unknown;
+  const std::string text = significant(value, digits);
+  double number = value;
+  std::from_chars(text.data(), text.data() + text.size(), number);
+  const double size = std::abs(number);
+  if (number != 0.0 && !(size >= 1e-4 && size < 1e15)) return text;
+  char buffer[64];
+  const auto end =
+      std::to_chars(buffer, buffer + sizeof buffer, number, std::chars_format::fixed)
+          .ptr;
+  return {buffer, end};
+}
+
 }  // namespace gibbsteel::internal

@@ -25,6 +25,16 @@ struct SoakProblem {
   State state_of(const Equilibrium& result) const;
 };
 
+/// What a state of any soak with these settings says before it is computed.
+State blank_state(const ParameterSet& set, std::string hash, const SoakOptions& chosen);
+
+/// Fills a blank state (with its analysis) from an equilibrium: everything a
+/// metallurgist reads, with the warnings.
+void fill_state(const PhaseSystem& system, const Equilibrium& result, State& state);
+
+/// The range of temperatures that a soak takes. False for NaN.
+bool is_soak_temperature(Temperature t) noexcept;
+
 /// Refuses all that are not temperatures of a soak, in one go.
 /// @throws InputError gibbsteel.input.210
 void check_temperatures(std::span<const Temperature> temperatures);

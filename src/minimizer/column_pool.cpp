@@ -1,5 +1,8 @@
 #include "minimizer/column_pool.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 namespace gibbsteel::internal {
 
 std::size_t ColumnPool::add(const Conditions& conditions, std::size_t phase,
@@ -14,6 +17,11 @@ std::size_t ColumnPool::add(const Conditions& conditions, std::size_t phase,
   y_.insert(y_.end(), y, y + compiled.size());
   offset_.push_back(y_.size());
   return phase_.size() - 1;
+}
+
+bool ColumnPool::finite_energies() const noexcept {
+  return std::all_of(energy_.begin(), energy_.end(),
+                     [](double energy) { return std::isfinite(energy); });
 }
 
 double ColumnPool::d(std::size_t column, std::span<const double> mu) const noexcept {

@@ -22,6 +22,7 @@ class ColumnPool {
     return &composition_[column * elements_];
   }
   double energy(std::size_t column) const noexcept { return energy_[column]; }
+  bool finite_energies() const noexcept;
   /// Atoms per formula unit.
   double atoms(std::size_t column) const noexcept { return atoms_[column]; }
   std::span<const double> y(std::size_t column) const noexcept {

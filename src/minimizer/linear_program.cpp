@@ -41,7 +41,7 @@ LinearProgram::LinearProgram(std::span<const double> overall)
 
 double LinearProgram::basis_energy(const ColumnPool& pool, Eigen::Index row) const {
   const Eigen::Index k = basis_[static_cast<std::size_t>(row)];
-  return k < 0 ? kArtificialEnergy : pool.energy(static_cast<std::size_t>(k));
+  return k < 0 ? artificial_energy_ : pool.energy(static_cast<std::size_t>(k));
 }
 
 void LinearProgram::update_potentials(const ColumnPool& pool) {
@@ -52,6 +52,17 @@ void LinearProgram::update_potentials(const ColumnPool& pool) {
   // The potential of a trace element is a difference of energies over a tiny content:
   // what rounding leaves of it must not pass for a price.
   noise_ = kRounding * (inverse_.cwiseAbs().transpose() * energies.cwiseAbs());
+}
+
+/// No column may cost more than doing without: the program would call a composition
+/// infeasible that the phases can hold.
+void LinearProgram::raise_artificial_energy(const ColumnPool& pool) {
+  constexpr double kMargin = 10.0;
+  for (std::size_t k = 0; k < pool.size(); ++k) {
+    const double needed = kMargin * std::abs(pool.energy(k));
+    if (needed > artificial_energy_ && std::isfinite(needed))
+      artificial_energy_ = needed;
+  }
 }
 
 void LinearProgram::refactor(const ColumnPool& pool) {
@@ -78,11 +89,11 @@ Eigen::Index LinearProgram::entering(const ColumnPool& pool) const {
   Eigen::Index best = -1;
   for (std::size_t k = 0; k < pool.size(); ++k) {
     const double price = pool.d(k, mu);
-    if (price >= lowest) continue;
+    if (!(price < lowest)) continue;  // NaN too
     const double* x = pool.composition(k);
     double tolerance = kPriceTolerance;
     for (Eigen::Index e = 0; e < noise_.size(); ++e) tolerance += noise_[e] * x[e];
-    if (price >= -tolerance || in_basis(static_cast<Eigen::Index>(k))) continue;
+    if (!(price < -tolerance) || in_basis(static_cast<Eigen::Index>(k))) continue;
     lowest = price;
     best = static_cast<Eigen::Index>(k);
   }
@@ -117,6 +128,7 @@ bool LinearProgram::pivot(const ColumnPool& pool, Eigen::Index column) {
 }
 
 bool LinearProgram::solve(const ColumnPool& pool) {
+  raise_artificial_energy(pool);
   refactor(pool);
   update_potentials(pool);
   for (int count = 1; count <= kMostPivots; ++count) {

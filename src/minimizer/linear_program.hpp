@@ -39,18 +39,21 @@ class LinearProgram {
   bool unbounded_potentials() const noexcept;
 
  private:
-  static constexpr double kArtificialEnergy = 5e6;  ///< [J/mol of atoms]
+  /// [J/mol of atoms]; raised where the energies of a set are of that size themselves.
+  static constexpr double kArtificialEnergy = 5e6;
   static constexpr int kMostPivots = 3000;
 
   bool in_basis(Eigen::Index column) const;
   Eigen::Index entering(const ColumnPool& pool) const;
   bool pivot(const ColumnPool& pool, Eigen::Index column);
+  void raise_artificial_energy(const ColumnPool& pool);
   void refactor(const ColumnPool& pool);
   void update_potentials(const ColumnPool& pool);
   double basis_energy(const ColumnPool& pool, Eigen::Index row) const;
 
   Eigen::VectorXd overall_, perturbed_, amounts_, mu_, noise_;
   Eigen::MatrixXd inverse_;
+  double artificial_energy_ = kArtificialEnergy;
   std::vector<Eigen::Index> basis_;  ///< pool column, or -1 - element when artificial
 };
 

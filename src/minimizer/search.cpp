@@ -34,16 +34,36 @@ bool Search::refine_from_program() {
   return last_.converged;
 }
 
+/// The program's phases but one of them: a trace that one phase is there for may be
+/// dissolved in another, at an amount that the scheme cannot shrink to in its steps.
+bool Search::refine_without_one() {
+  const auto all = sets_from_basis(generation_);
+  const auto mu = generation_.program().potentials();
+  for (std::size_t f = 0; f < all.size() && all.size() > 1; ++f) {
+    sets_ = all;
+    sets_.erase(sets_.begin() + static_cast<std::ptrdiff_t>(f));
+    mu_.assign(mu.begin(), mu.end());
+    last_ = refine(conditions_, options_.max_newton_steps, options_.balance_tolerance,
+                   sets_, mu_);
+    newton_steps_ += last_.steps;
+    if (last_.converged) return true;
+  }
+  return false;
+}
+
 bool Search::start(SolveReport& report) {
   for (const Stage& stage : kStages) {
     if (!generation_.run(stage.depth, stage.rounds)) continue;
     if (generation_.program().infeasible()) {
-      report.status = SolveStatus::infeasible;
-      report.reason = "no mixture of the allowed phases has this composition";
+      const bool known = generation_.pool().finite_energies();
+      report.status = known ? SolveStatus::infeasible : SolveStatus::stalled;
+      report.reason = known ? "no mixture of the allowed phases has this composition"
+                            : "energies are not finite numbers at this temperature";
       return false;
     }
     if (refine_from_program()) return true;
   }
+  if (refine_without_one()) return true;
   report.status = SolveStatus::stalled;
   report.reason = "the refinement did not converge from any start";
   return false;
@@ -173,7 +193,7 @@ void Search::finish(SolveReport& report) {
   report.balance_residual = last_.balance;
   report.present_residual = last_.plane;
   report.unique = last_.unique;
-  report.condition_number = last_.condition;
+  report.condition_number = condition_number(conditions_, sets_);
   if (!absent_.empty()) report.lowest_absent = absent_.front().d;
   report.proof = proof_.progress;
   report.proof_boxes = proof_.boxes;

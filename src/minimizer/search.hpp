@@ -25,6 +25,7 @@ class Search {
  private:
   bool start(SolveReport& report);
   bool refine_from_program();
+  bool refine_without_one();
   bool refine_with(const AbsentMinimum& lowest);
   bool refine_again(const std::vector<AbsentMinimum>& violations);
   bool certify(SolveReport& report);

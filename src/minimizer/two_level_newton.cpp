@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "minimizer/two_level_system.hpp"
 
@@ -67,7 +68,6 @@ class Newton {
 
   void evaluate() { system_.evaluate(conditions_, sets_); }
   void residuals(Refinement& result) const;
-  void condition(Refinement& result);
   /// @return false when no finite step exists
   bool solve(Refinement& result);
   void take_step();
@@ -103,13 +103,6 @@ void Newton::residuals(Refinement& result) const {
     if (points[f].unstable) result.unstable.push_back(f);
   for (const SetPoint& p : points)
     result.plane = std::max(result.plane, std::abs(p.d(mu_)) / p.atoms);
-}
-
-/// Of the matrix where the refinement ended, not of the step that led there.
-void Newton::condition(Refinement& result) {
-  const bool factored = system_.factor(conditions_, sets_);
-  result.unique = factored && system_.unique();
-  result.condition = system_.condition_number();
 }
 
 Eigen::VectorXd Newton::right_side() const {
@@ -221,13 +214,19 @@ Refinement refine(Conditions& conditions, int most_steps, double balance_toleran
     if (newton.largest_change() < kStepTolerance &&
         result.balance < balance_tolerance && result.plane < kPlaneTolerance) {
       result.converged = true;
-      newton.condition(result);
       return result;
     }
     if (!newton.solve(result)) return result;
     newton.take_step();
   }
   return result;
+}
+
+double condition_number(Conditions& conditions, const std::vector<PhaseSet>& sets) {
+  TwoLevelSystem system;
+  system.evaluate(conditions, sets);
+  return system.factor(conditions, sets) ? system.condition_number()
+                                         : std::numeric_limits<double>::infinity();
 }
 
 double total_energy(const Conditions& conditions, const std::vector<PhaseSet>& sets) {

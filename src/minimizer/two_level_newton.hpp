@@ -21,7 +21,6 @@ struct Refinement {
   double plane = 0.0;    ///< largest |D| of a set [J/mol of atoms]
   /// False when the assemblage leaves amounts or potentials free (a compound alone).
   bool unique = true;
-  double condition = 0.0;  ///< Eq. (N4) at the solution; set when converged
   /// Sets inside a spinodal: no minimum, though the equations hold.
   std::vector<std::size_t> unstable;
 };
@@ -30,6 +29,9 @@ struct Refinement {
 /// @param sets  changed in place; sets that vanish are removed
 Refinement refine(Conditions& conditions, int most_steps, double balance_tolerance,
                   std::vector<PhaseSet>& sets, std::vector<double>& mu);
+
+/// Eq. (N4) of a mixture at these conditions.
+double condition_number(Conditions& conditions, const std::vector<PhaseSet>& sets);
 
 /// sum n_f G_f [J/mol of atoms]
 double total_energy(const Conditions& conditions, const std::vector<PhaseSet>& sets);

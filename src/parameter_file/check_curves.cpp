@@ -16,6 +16,10 @@ namespace {
 /// 1811 K, above the validity range), the next 0.13 J/mol (chromium at 2180 K).
 constexpr double kLargestJump = 1.0;  // [J/mol]
 
+/// What the factors of curves may make of such jumps: a hundred of the largest. Formula
+/// units of carbides have some thirty atoms.
+constexpr double kLargestInheritedJump = 100.0;  // [J/mol]
+
 void report_circle(const Check& check, const DraftCurve& draft,
                    const CurveGraph::Node& node) {
   if (node.circle.empty()) return;
@@ -59,6 +63,33 @@ void check_jumps(const Check& check, const DraftCurve& draft, const CurveGraph& 
   }
 }
 
+void check_inherited_jump(const Check& check, const Expression& expression,
+                          const std::string& place, CurveGraph& graph) {
+  for (const CurveShare& share : expression.curves) {
+    const CurveGraph::Node* node = graph.find(share.curve);
+    if (node == nullptr || !node->usable) return;  // reported where it stands
+  }
+  const double bound = graph.jump_bound(expression);
+  if (bound <= kLargestInheritedJump) return;
+  check.problems.add(codes::kCurveJumps, place + "/curves",
+                     "jumps of these curves add up to " +
+                         (std::isfinite(bound) ? number_text(std::round(bound))
+                                               : std::string("more than can be said")) +
+                         " J/mol with these factors",
+                     "give factors with which they stay within 100 J/mol");
+}
+
+/// Small jumps are made large by the factors of the curves.
+void check_inherited_jumps(const Check& check, CurveGraph& graph) {
+  for (const DraftCurve& draft : check.draft.curves)
+    for (std::size_t i = 0; i < draft.curve.pieces.size(); ++i)
+      check_inherited_jump(check, draft.curve.pieces[i].value, draft.piece_places[i],
+                           graph);
+  for (const DraftPhase& phase : check.draft.phases)
+    for (const auto& [term, place, sound] : phase.energy)
+      if (sound) check_inherited_jump(check, term.value, place, graph);
+}
+
 bool check_size(const Check& check, const CurveGraph& graph) {
   if (check.set.curves.size() > check.limits.curves) {
     check.problems.add(
@@ -85,7 +116,7 @@ void check_curves(const Check& check) {
       check_expression(check, draft.curve.pieces[i].value, draft.piece_places[i]);
     }
   }
-  const CurveGraph graph(check.set);
+  CurveGraph graph(check.set);
   const bool small = check_size(check, graph);
   bool all_sound = check.draft.curves_sound;
   for (const DraftCurve& draft : check.draft.curves) {
@@ -115,6 +146,7 @@ void check_curves(const Check& check) {
     const CurveGraph::Node* node = graph.find(draft.curve.name);
     if (node != nullptr && node->usable) check_jumps(check, draft, graph);
   }
+  check_inherited_jumps(check, graph);
 }
 
 }  // namespace gibbsteel::parameter_file

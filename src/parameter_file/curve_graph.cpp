@@ -97,4 +97,25 @@ double CurveGraph::value(const Curve& curve, double kelvin, Side side) const {
   return curve.pieces.empty() ? 0.0 : value(curve.pieces.back().value, kelvin, side);
 }
 
+double CurveGraph::jump_bound(const Expression& expression) {
+  double sum = 0.0;
+  for (const CurveShare& share : expression.curves)
+    sum += std::abs(share.factor) * jump_bound(index_.at(share.curve));
+  return sum;
+}
+
+double CurveGraph::jump_bound(std::size_t index) {
+  if (nodes_[index].jump) return *nodes_[index].jump;
+  const Curve& curve = *nodes_[index].curve;
+  double inherited = 0.0, own = 0.0;
+  for (const CurvePiece& piece : curve.pieces) {
+    inherited = std::max(inherited, jump_bound(piece.value));
+    if (&piece == &curve.pieces.back()) break;
+    own = std::max(own, std::abs(value(curve, piece.up_to, Side::above) -
+                                 value(curve, piece.up_to, Side::below)));
+  }
+  nodes_[index].jump = inherited + own;
+  return inherited + own;
+}
+
 }  // namespace gibbsteel::parameter_file

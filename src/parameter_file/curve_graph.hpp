@@ -3,6 +3,7 @@
 /// the value on either side of a temperature.
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <unordered_map>
 #include <vector>
@@ -23,6 +24,7 @@ class CurveGraph {
     std::size_t nesting = 1;          ///< 1: made of no other curve
     double steps = 0.0;               ///< terms met when it is spelled out
     std::vector<std::string> circle;  ///< names along a circle that begins here
+    std::optional<double> jump;       ///< most that it jumps, once asked for [J/mol]
   };
   const std::vector<Node>& nodes() const noexcept { return nodes_; }
   const Node* find(const std::string& name) const;
@@ -34,11 +36,17 @@ class CurveGraph {
   /// Value of a usable curve; `side` decides where two pieces meet.
   double value(const Curve& curve, double kelvin, Side side) const;
 
+  /// No less than what a sum of usable curves jumps anywhere [J/mol]: the jumps of each
+  /// curve, with its factor, added up as if they met at one temperature. To be asked
+  /// for only after total_steps() was found small.
+  double jump_bound(const Expression& expression);
+
  private:
   enum class State { untouched, open, done };
   void visit(std::size_t index);
   void follow(std::size_t index, const Expression& expression);
   double value(const Expression& expression, double kelvin, Side side) const;
+  double jump_bound(std::size_t index);
 
   std::vector<Node> nodes_;
   std::vector<State> states_;

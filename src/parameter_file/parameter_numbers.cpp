@@ -101,7 +101,38 @@ void add_phase(const Phase& phase, std::size_t owner,
   add_volume(number, place + "/hot_volume", phase.hot_volume, out);
 }
 
+double& entry_in(Expression& value, const ParameterNumber& number) {
+  return number.entry == Entry::factor ? value.curves[number.index].factor
+                                       : value.terms[number.index].coefficient;
+}
+
+/// The list of terms that it belongs to; nullptr for curves and volumes.
+template <class PhaseType>
+auto* terms_of(PhaseType& phase, Where where) {
+  if (where == Where::energy) return &phase.energy;
+  if (where == Where::curie_temperature) return &phase.curie_temperature;
+  return where == Where::magnetic_moment ? &phase.magnetic_moment : nullptr;
+}
+
 }  // namespace
+
+double& number_in(ParameterSet& set, const ParameterNumber& number) {
+  if (number.where == Where::curve)
+    return entry_in(set.curves[number.owner].pieces[number.item].value, number);
+  Phase& phase = set.phases[number.owner];
+  if (auto* terms = terms_of(phase, number.where))
+    return entry_in((*terms)[number.item].value, number);
+  VolumeData& data =
+      number.where == Where::room_volume ? *phase.room_volume : *phase.hot_volume;
+  return number.entry == Entry::expansion ? *data.linear_expansion
+                                          : data.terms[number.item].cm3_per_mol;
+}
+
+const Term* term_of(const ParameterSet& set, const ParameterNumber& number) {
+  if (number.where == Where::curve) return nullptr;
+  const auto* terms = terms_of(set.phases[number.owner], number.where);
+  return terms ? &(*terms)[number.item] : nullptr;
+}
 
 std::vector<ParameterNumber> parameter_numbers(const ParameterSet& set) {
   std::vector<ParameterNumber> numbers;

@@ -37,4 +37,10 @@ struct ParameterNumber {
 
 std::vector<ParameterNumber> parameter_numbers(const ParameterSet& set);
 
+/// The number itself, in a set of the same shape as the one it was listed from.
+double& number_in(ParameterSet& set, const ParameterNumber& number);
+
+/// The term that holds it; nullptr for curves, volumes and expansions.
+const Term* term_of(const ParameterSet& set, const ParameterNumber& number);
+
 }  // namespace gibbsteel::parameter_file

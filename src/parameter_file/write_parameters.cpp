@@ -3,6 +3,7 @@
 #include "fixed_units.hpp"
 #include "gibbsteel/parameter_file.hpp"
 #include "write_phase.hpp"
+#include "write_sections.hpp"
 
 namespace gibbsteel {
 
@@ -40,22 +41,6 @@ std::string validity_json(const ParameterSet& set) {
   object
       .add("temperature_K", pair_json(set.lowest_temperature, set.highest_temperature))
       .add("weight_percent", ranges.text());
-  return object.text();
-}
-
-std::string sources_json(const ParameterSet& set) {
-  auto object = JsonText::object(kLines);
-  for (const Source& source : set.sources) {
-    auto item = JsonText::object(kOneLine);
-    item.add_text("citation", source.citation);
-    if (!source.fitted_to_check_records.empty()) {
-      auto list = JsonText::list(kOneLine);
-      for (const auto& record : source.fitted_to_check_records)
-        list.add(json_string(record));
-      item.add("fitted_to_check_records", list.text());
-    }
-    object.add(source.key, item.text());
-  }
   return object.text();
 }
 
@@ -98,30 +83,24 @@ std::string units_json() {
 }  // namespace
 
 std::string write_parameters(const ParameterSet& set) {
-  auto format = JsonText::object(kOneLine);
-  format.add_text("name", "gibbsteel parameter file").add_number("version", 1.0);
   auto curves = JsonText::object(kLines);
   for (const Curve& curve : set.curves) curves.add(curve.name, curve_json(curve));
   auto phases = JsonText::object(kLines);
   for (const Phase& phase : set.phases) phases.add(phase.name, phase_json(phase));
   auto top = JsonText::object(kLines);
-  top.add("format", format.text())
+  top.add("format", format_json())
       .add_text("title", joined(set.files, &FileRecord::title))
       .add_text("edition", joined(set.files, &FileRecord::edition))
       .add_text("licence", joined(set.files, &FileRecord::licence))
       .add("units", units_json())
       .add_text("reference_state", set.reference_state)
       .add("validity", validity_json(set))
-      .add("sources", sources_json(set))
+      .add("sources", sources_json(set.sources))
       .add("elements", elements_json(set))
       .add("curves", curves.text())
       .add("phases", phases.text());
-  if (!set.correlations.empty()) {
-    auto list = JsonText::list(kLines);
-    for (const Correlation& correlation : set.correlations)
-      list.add(correlation_json(correlation));
-    top.add("correlations", list.text());
-  }
+  if (!set.correlations.empty())
+    top.add("correlations", correlations_json(set.correlations));
   if (!set.solidus_bounds.empty()) top.add("solidus_bounds", bounds_json(set));
   return top.text() + "\n";
 }

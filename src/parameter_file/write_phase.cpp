@@ -49,11 +49,9 @@ void add_terms(JsonText& phase, std::string_view key, const std::vector<Term>& t
   phase.add(key, list.text());
 }
 
-void add_volume(JsonText& phase, std::string_view key,
-                const std::optional<VolumeData>& volume) {
-  if (!volume) return;
+std::string volume_terms_json(const VolumeData& volume) {
   auto terms = JsonText::list(kLines);
-  for (const VolumeTerm& term : volume->terms) {
+  for (const VolumeTerm& term : volume.terms) {
     auto object = JsonText::object(kOneLine);
     object.add("on", names_json(term.on)).add_number("cm3_per_mol", term.cm3_per_mol);
     if (term.standard_deviation > 0.0)
@@ -61,12 +59,26 @@ void add_volume(JsonText& phase, std::string_view key,
     add_provenance(object, term.provenance);
     terms.add(object.text());
   }
+  return terms.text();
+}
+
+void add_volume(JsonText& phase, std::string_view key,
+                const std::optional<VolumeData>& volume) {
+  if (!volume) return;
   auto object = JsonText::object(kLines);
   object.add_number("at_K", volume->at);
   if (volume->linear_expansion)
     object.add_number("linear_expansion_per_K", *volume->linear_expansion);
   if (!volume->note.empty()) object.add_text("note", volume->note);
-  object.add("terms", terms.text());
+  object.add("terms", volume_terms_json(*volume));
+  phase.add(key, object.text());
+}
+
+void add_volume_terms(JsonText& phase, std::string_view key,
+                      const std::optional<VolumeData>& volume) {
+  if (!volume) return;
+  auto object = JsonText::object(kLines);
+  object.add("terms", volume_terms_json(*volume));
   phase.add(key, object.text());
 }
 
@@ -151,6 +163,16 @@ std::string correlation_json(const Correlation& correlation) {
   object.add("between", between.text())
       .add_number("coefficient", correlation.coefficient);
   add_provenance(object, correlation.provenance);
+  return object.text();
+}
+
+std::string phase_terms_json(const Phase& phase) {
+  auto object = JsonText::object(kLines);
+  add_terms(object, "energy", phase.energy);
+  add_terms(object, "curie_temperature", phase.curie_temperature);
+  add_terms(object, "magnetic_moment", phase.magnetic_moment);
+  add_volume_terms(object, "room_volume", phase.room_volume);
+  add_volume_terms(object, "hot_volume", phase.hot_volume);
   return object.text();
 }
 

@@ -49,8 +49,10 @@ Solved solve(const SharedParameters& set, const testing::Condition& condition) {
 class Printer {
  public:
   explicit Printer(const char* condition) : condition_(condition) {}
-  void number(const char* quantity, const std::string& which, double value) const {
-    std::printf("%s | %s | %s | %a\n", condition_, quantity, which.c_str(), value);
+  void number(const std::string& quantity, const std::string& which,
+              double value) const {
+    std::printf("%s | %s | %s | %a\n", condition_, quantity.c_str(), which.c_str(),
+                value);
   }
 
  private:
@@ -80,30 +82,30 @@ void print_result(const Printer& out, const Solved& s) {
                s.result.absent[0].driving_force);
 }
 
-/// @param of  "per K", "per C"
+/// @param per  " per K", " per mole"
 void print_slope(const Printer& out, const Solved& s, const EquilibriumSlope& slope,
-                 const std::string& of) {
-  out.number("slope of Gibbs energy", of, slope.gibbs_energy);
+                 const std::string& per) {
+  out.number("slope of Gibbs energy" + per, "", slope.gibbs_energy);
   for (std::size_t e = 0; e < s.system.elements().size(); ++e)
-    out.number("slope of chemical potential", s.system.elements()[e] + " " + of,
+    out.number("slope of chemical potential" + per, s.system.elements()[e],
                slope.chemical_potential[e]);
   for (std::size_t f = 0; f < s.result.present.size(); ++f) {
-    out.number("slope of amount", name_of(s, f) + " " + of, slope.present[f].amount);
     const auto& names = s.system.phases()[s.result.present[f].phase].constituents();
+    out.number("slope of amount" + per, name_of(s, f), slope.present[f].amount);
     for (std::size_t i = 0; i < names.size(); ++i)
-      out.number("slope of site fraction",
-                 name_of(s, f) + " " + names[i].name + " " + of, slope.present[f].y[i]);
+      out.number("slope of site fraction" + per, name_of(s, f) + " " + names[i].name,
+                 slope.present[f].y[i]);
   }
 }
 
-/// Carbon, or the first element behind iron, in exchange for iron.
+/// With temperature, and with the first element behind iron in exchange for iron.
 void print_slopes(const Printer& out, const Solved& s) {
   const Linearization linear(s.system, s.result, s.overall);
-  print_slope(out, s, linear.per_kelvin(), "per K");
+  print_slope(out, s, linear.per_kelvin(), " per K");
   std::vector<double> change(s.overall.size(), 0.0);
   change[0] = -1.0;
   change[1] = 1.0;
-  print_slope(out, s, linear.along(change), "per mole of " + s.system.elements()[1]);
+  print_slope(out, s, linear.along(change), " per mole");
 }
 
 }  // namespace

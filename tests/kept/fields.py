@@ -8,10 +8,10 @@ from typing import Any
 import gibbsteel as gs
 import numpy as np
 
-# Kept by what a pickle holds of them. A family travels as its key and a set of equations
+# Kept by what a pickle holds. A family travels as its key and a set of equations
 # as the user's own; the rest is data of the version that reads.
 CHOSEN = {
-    "ParameterSet": ("content_hash", "title", "elements", "phases"),
+    "ParameterSet": ("content_hash", "elements", "phases"),
     "HardeningFamily": ("key",),
     "PropertyEquations": (),
 }

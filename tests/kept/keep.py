@@ -21,6 +21,7 @@ from values import (
     PUNCH,
     band_values,
     error_values,
+    fitted_values,
     quantity_values,
     search_values,
     section_values,
@@ -39,6 +40,10 @@ SETS: dict[str, dict[str, Any]] = {
             [PUNCH, 1120.0],
             [{"C": 1.55, "Cr": 11.8, "Mo": 0.8, "V": 0.8}, 1020.0],
         ],
+    },
+    "calibrated layer that ships": {
+        "files": ["tool_steel.json", "carbides.json"],
+        "soaks": [[PUNCH, 1120.0]],
     },
     "layer over the shipped file": {
         "files": ["tool_steel.json", "less_vanadium.json"],
@@ -107,6 +112,7 @@ def keep_files(folder: Path) -> None:
     tests = HERE.parent / "parameter_file"
     for source in (
         gs.parameter_files()["tool_steel.json"],
+        HERE.parents[1] / "thermo_data" / "layers" / "carbides.json",
         tests / "good" / "small.json",
         tests / "good" / "uncertain.json",
         tests / "layers" / "titanium.json",
@@ -170,6 +176,7 @@ def all_values(own_file: Path) -> dict[str, Any]:
         **search_values(steel),
         **section_values(),
         **band_values(steel, own),
+        **fitted_values(),
         **values_with_parameters(own),
         **error_values(),
     }

@@ -87,6 +87,12 @@ def search_values(steel: gs.Steel) -> dict[str, Any]:
         "hardening_window": steel.hardening_window(celsius=(950, 1150)),
         "sensitivities": steel.sensitivities(celsius=1120),
         "comparison": gs.compare([state, steel.soak(celsius=1050)]),
+        "screen_table": gs.screen(
+            [[0.5, 4.5], [float("nan"), 4.5]],
+            ["C", "Cr"],
+            celsius=1000,
+            quantities=[gs.quantities.hardness_hrc()],
+        ),
         "soak_grid": steel.grid(C=[0.5, 0.6], celsius=[1000, 1100]),
         "short_soak": state.with_measured_carbide(
             [gs.MeasuredCarbide("M6C", 3.0, standard_deviation=0.5)]
@@ -120,7 +126,7 @@ def band_values(steel: gs.Steel, own: gs.Steel) -> dict[str, Any]:
             segregation_percent=2,
             samples=8,
         ),
-        "parameter_band": own.parameter_band(celsius=950, samples=4),
+        "parameter_band": own.parameter_band(celsius=950, samples=8),
         # Cementite and graphite alone hold 6.7 wt% C or more.
         "unusable_samples": gs.Steel({"C": 7.0}).tolerance_band(
             celsius=900,
@@ -130,6 +136,33 @@ def band_values(steel: gs.Steel, own: gs.Steel) -> dict[str, Any]:
             corners=False,
             graphite=True,
             phases=["M3C", "graphite"],
+        ),
+    }
+
+
+def fitted_values() -> dict[str, Any]:
+    """A calibration of two steels, and a screening with a row without a result."""
+    heats = {
+        "trial 1": {"C": 0.85, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.9},
+        "trial 2": {"C": 0.75, "Cr": 4.1, "W": 18.0, "V": 1.1},
+    }
+    measured = [
+        gs.measurement(
+            gs.Steel(heat, name=name),
+            quantities.matrix("W"),
+            tungsten,
+            0.3,
+            celsius=1200,
+            record="invented",
+        )
+        for (name, heat), tungsten in zip(heats.items(), (2.3, 7.0), strict=True)
+    ]
+    places = ["/phases/M6C/energy/0/terms/1", "/phases/M6C/energy/2/terms/1"]
+    return {
+        "measurement": measured[0],
+        "calibration": gs.calibrate(measured, dict.fromkeys(places, 2000.0)),
+        "screen_table": gs.screen(
+            [[0.55, 4.5], [float("nan"), 4.5]], ["C", "Cr"], celsius=[1000]
         ),
     }
 

@@ -2,6 +2,7 @@
 
 import json
 import os
+import pickle
 
 import gibbsteel as gs
 import numpy as np
@@ -110,3 +111,18 @@ def test_doctests():
         tried += result.attempted
     tried += doctest.testmod(gibbsteel).attempted
     assert tried >= 30
+
+
+def test_how_well_it_is_solved():
+    """tests/unit/condition_number_test.cpp holds the number against an SVD."""
+    report = gs.minimize(["Fe", "C"], [0.97, 0.03], 1100.0).report
+    assert 1.0 <= report.condition_number < 100.0
+    assert report.digits_lost == pytest.approx(np.log10(report.condition_number))
+    again = pickle.loads(pickle.dumps(report))
+    assert again.condition_number == report.condition_number
+    assert "condition number                  " in str(report)
+    compound = gs.minimize(["Fe", "C"], [0.75, 0.25], 973.15).report
+    assert not compound.unique
+    assert compound.condition_number == compound.digits_lost == float("inf")
+    nothing = gs.minimize(["Fe", "C"], [0.97, 0.03], 1100.0, phases=["M3C"]).report
+    assert np.isnan(nothing.condition_number) and np.isnan(nothing.digits_lost)

@@ -31,10 +31,11 @@ def grid(punch):
 
 def remade(grid, change):
     """The grid with the states that `change(i, state)` gives."""
-    parts = list(grid.__getstate__())
+    mark, fields = grid.__getstate__()
+    parts = list(fields)
     parts[-1] = [change(i, state) for i, state in enumerate(grid.states)]
     made = gs.SoakGrid.__new__(gs.SoakGrid)
-    made.__setstate__(tuple(parts))
+    made.__setstate__((mark, tuple(parts)))
     return made
 
 

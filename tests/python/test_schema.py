@@ -30,7 +30,7 @@ BEYOND_A_SCHEMA = {
         *["084", "085", "086", "102", "103", "104", "110"],
     ],
     "needs known molar masses": ["032"],
-    "needs the value of a curve or term": ["046", "047", "052"],
+    "needs the value of a curve or term": ["046", "047", "052", "111"],
     "counts or compares entries": [
         *["062", "063", "064", "073", "074", "087", "088", "097", "106"],
     ],

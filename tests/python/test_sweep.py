@@ -21,8 +21,12 @@ def test_a_sweep_is_that_many_soaks(high_speed, sweep):
     assert len(sweep) == len(TEMPERATURES)
     for state, celsius in zip(sweep, TEMPERATURES, strict=True):
         single = high_speed.soak(celsius=celsius)
-        assert state.gibbs_energy == single.gibbs_energy
-        assert state.occurrences == single.occurrences
+        assert state.gibbs_energy == pytest.approx(single.gibbs_energy, rel=1e-12)
+        for name, percent in single.matrix.weight_percent.items():
+            assert state.matrix.weight_percent[name] == pytest.approx(percent, rel=1e-9)
+        for swept, alone in zip(state.occurrences, single.occurrences, strict=True):
+            assert swept.name == alone.name
+            assert swept.volume_percent == pytest.approx(alone.volume_percent, rel=1e-8)
     assert sweep[-1].celsius == pytest.approx(1200.0)
     with pytest.raises(IndexError):
         sweep[5]

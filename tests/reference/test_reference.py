@@ -1,15 +1,19 @@
 """Published values: nothing that passed may stop passing; misses stay in sight."""
 
 from collections import Counter
+from pathlib import Path
 
 import pytest
 import scoreboard
+from accuracy_page import page, plots
+from accuracy_page.figures import worst
 from evaluate import KINDS, record_file
 from evaluate.verdict import NOT_COMPUTED, PASS, judge
 
 RECORDS = record_file.records()
 FROZEN = record_file.frozen()
 # Published records of the three check files, by file.
+THERMO_DATA = Path(__file__).resolve().parents[2] / "thermo_data"
 PUBLISHED = {"systems": 172, "coldwork": 101, "hss": 74}
 
 
@@ -53,6 +57,26 @@ def test_a_miss_that_is_known_says_why(outcome_of):
         and not record.get("explanation")
     ]
     assert silent == []
+
+
+def test_the_accuracy_page_is_what_the_command_writes(outcome_of):
+    written = page.page([outcome_of(r) for r in RECORDS], record_file.left_out())
+    stored = (THERMO_DATA / "ACCURACY.md").read_text(encoding="utf-8")
+    assert stored.splitlines() == written.splitlines(), "run accuracy.py and read it"
+
+
+def test_the_worst_misses_have_a_metallurgical_explanation(outcome_of):
+    ten = worst([outcome_of(r) for r in RECORDS], page.WORST)
+    assert [
+        o.record["id"] for o in ten if len(o.record.get("metallurgy", "")) < 100
+    ] == []
+
+
+@pytest.mark.parametrize("name", plots.FILES)
+def test_the_parity_plots_were_drawn_from_this_parameter_file(name):
+    assert name in page.PLOTS
+    picture = (THERMO_DATA / "accuracy" / name).read_bytes()
+    assert plots.content().encode() in picture, "run accuracy.py and look at it"
 
 
 def made_up(**changes):

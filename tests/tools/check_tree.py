@@ -28,7 +28,8 @@ LINK_HOSTS = {
 }
 TOP_LEVEL = re.compile(
     r"(CMakeLists\.txt|CMakePresets\.json|pyproject\.toml|setup\.py|README\.md"
-    r"|DEVELOPERS\.md|SECURITY\.md|LICENSE|CHANGELOG\.md|CITATION\.cff|\..+|include|src|bindings"
+    r"|DEVELOPERS\.md|SECURITY\.md|LICENSE|CHANGELOG\.md|CITATION\.cff|\..+"
+    r"|include|src|bindings"
     r"|thermo_data|tests|examples|benchmarks)"
 )
 

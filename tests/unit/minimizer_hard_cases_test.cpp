@@ -99,3 +99,23 @@ TEST_CASE("pure iron at the temperature of its transition: either phase is right
   CHECK(s.result.report.lowest_absent > -1e-3);
   CHECK(s.result.report.lowest_absent < 1e-3);
 }
+
+TEST_CASE("iron with next to no carbon just below its transition") {
+  // Ferrite alone. Per mole of carbon the energy differs by its potential, which is R T
+  // ln x, some -160 to -210 kJ/mol, and the energy of solution: less than 250 kJ/mol.
+  for (const double celsius : {908.5, 909.5, 910.5, 911.5}) {
+    const auto t = Temperature::celsius(celsius);
+    const auto pure = solve_moles({{"Fe", 1}}, t);
+    REQUIRE(pure.result.report.usable());
+    for (const double carbon : {1e-6, 1e-7, 1e-8}) {
+      CAPTURE(celsius);
+      CAPTURE(carbon);
+      const auto s = solve_weight({{"C", carbon}}, t);
+      REQUIRE(s.result.report.usable());
+      CHECK(s.of("ferrite").size() == 1);
+      CHECK(s.result.present.size() == 1);
+      CHECK(std::abs(s.result.gibbs_energy - pure.result.gibbs_energy) <
+            2.5e5 * s.overall[1]);
+    }
+  }
+}

@@ -211,8 +211,8 @@ TEST_CASE("the whole page of a sweep") {
       "long-hold limit (true equilibrium) at each temperature, not the state after\n"
       "  minutes\n"
       "volumes at room temperature, austenite counted as untempered martensite\n"
-      "phases not allowed to form: graphite\n" kSweepResults +
-      origin_of(sweep.states[0]) + "\nWarnings\n" + kLine +
+      "phases not allowed to form: graphite\n" +
+      kSweepResults + origin_of(sweep.states[0]) + "\nWarnings\n" + kLine +
       "! 700 to 850 C: [gibbsteel.warning.307] Not modelled, and left out of the\n"
       "  calculation: S 0.03, P 0.02 wt%.\n"
       "! 700 C: [gibbsteel.warning.305] The matrix is ferrite: below the hardening\n"

@@ -16,6 +16,21 @@ class Absent(Exception):
     """
 
 
+_CHOSEN = []
+
+
+def parameters():
+    """The parameter set that the records are compared with; usually the shipped one."""
+    return _CHOSEN[-1] if _CHOSEN else gs.default_parameters()
+
+
+def use(chosen):
+    """Compares with another parameter set from now on; None: the shipped one."""
+    _CHOSEN[:] = [chosen] if chosen else []
+    _soak.cache_clear()
+    _phase_model.cache_clear()
+
+
 def soak(record, celsius=None, composition=None, **changes):
     """Equilibrium of the record's steel; keyword arguments replace its settings."""
     if composition is None:
@@ -74,7 +89,7 @@ def element_energy(symbol, kelvin):
     room temperature, so its curve is all there is.
     """
     if symbol == "Mn":
-        return gs.default_parameters().curve_value("manganese, alpha", kelvin)
+        return parameters().curve_value("manganese, alpha", kelvin)
     name = _STABLE_FORM.get(symbol, "ferrite")
     sites = [symbol] if name == "graphite" else [symbol, "vacancy"]
     return gibbs_energy(name, sites, kelvin)
@@ -92,12 +107,13 @@ def _model_and_fractions(name, sites):
 
 @lru_cache(maxsize=None)
 def _phase_model(name, elements):
-    return gs.default_parameters().phase_model(name, elements=list(elements))
+    return parameters().phase_model(name, elements=list(elements))
 
 
 @lru_cache(maxsize=None)
 def _soak(composition, celsius, settings):
-    steel = gs.Steel(dict(composition) or {"Fe": 100.0})  # a record without alloy
+    alloy = dict(composition) or {"Fe": 100.0}  # a record without alloy
+    steel = gs.Steel(alloy, parameters=parameters())
     options = {k: list(v) if isinstance(v, tuple) else v for k, v in settings}
     state = steel.soak(celsius=celsius, **options)
     if not state.usable:

@@ -1,0 +1,101 @@
+/// Hands the same compiled phases to this library and to general-purpose optimizers and
+/// writes what came out as JSON.
+///
+///   compare_optimizers OUT.json [NUMBER OF TASKS]
+///
+/// Ends with 1 when an answer of the library is not the lowest one by 1e-3 J/mol.
+
+#include <algorithm>
+#include <cstdlib>
+#include <fstream>
+#include <iostream>
+
+#include "json_out.hpp"
+#include "measure.hpp"
+#include "solvers.hpp"
+
+namespace {
+
+using namespace gibbsteel::contest;
+
+constexpr unsigned kRandomStarts = 8;
+
+class Runner {
+ public:
+  explicit Runner(const std::vector<Task>& tasks) : tasks_(tasks) {}
+
+  void run() {
+    for (std::size_t i = 0; i < tasks_.size(); ++i) {
+      const Task& task = tasks_[i];
+      ours(i, task);
+      const Sets naive = naive_start(task);
+      add(i, "Ipopt, its own settings", "naive",
+          [&] { return ipopt(task, naive, Barrier::standard); });
+      add(i, "Ipopt, low barrier", "naive",
+          [&] { return ipopt(task, naive, Barrier::low); });
+      add(i, "Ipopt, low barrier", "random", [&] { return ipopt_random(task, 1); });
+      add(i, "Ipopt, low barrier, best of 8", "random",
+          [&] { return ipopt_random(task, kRandomStarts); });
+      add(i, "Ipopt, lowest barrier", "warm",
+          [&] { return ipopt(task, warm_start(task), Barrier::lowest); });
+      add(i, "NLopt SLSQP", "naive", [&] { return nlopt_slsqp(task, naive); });
+      add(i, "NLopt SLSQP", "warm",
+          [&] { return nlopt_slsqp(task, warm_start(task)); });
+    }
+  }
+
+  const std::vector<Run>& runs() const noexcept { return runs_; }
+
+  /// How many answers of the library lie above another balanced answer.
+  int beaten() const {
+    int count = 0;
+    for (const Run& run : runs_)
+      if (run.outcome.balance < 1e-6 && run.outcome.gap < -1e-3) {
+        std::cerr << tasks_[run.task].name << ": " << run.solver << " is "
+                  << -run.outcome.gap << " J/mol lower\n";
+        ++count;
+      }
+    return count;
+  }
+
+ private:
+  void ours(std::size_t i, const Task& task) {
+    add(i, "gibbsteel", "cold", [&] { return gibbsteel_cold(task); });
+    if (const auto warm = gibbsteel_warm(task)) add(i, "gibbsteel", "warm", *warm);
+    add(i, "gibbsteel, Newton only", "warm", [&] { return gibbsteel_newton(task); });
+  }
+
+  void add(std::size_t task, std::string solver, std::string start,
+           const std::function<Answer()>& solve) {
+    runs_.push_back(
+        {std::move(solver), std::move(start), task, measure(tasks_[task], solve)});
+  }
+
+  const std::vector<Task>& tasks_;
+  std::vector<Run> runs_;
+};
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  if (argc < 2 || argc > 3) {
+    std::cerr << "usage: compare_optimizers OUT.json [NUMBER OF TASKS]\n";
+    return 2;
+  }
+  std::vector<Task> tasks = all_tasks();
+  if (argc == 3) {
+    const auto count = static_cast<std::size_t>(std::max(1, std::atoi(argv[2])));
+    if (count < tasks.size())
+      tasks.erase(tasks.begin() + static_cast<std::ptrdiff_t>(count), tasks.end());
+  }
+  Runner runner(tasks);
+  runner.run();
+  std::ofstream out(argv[1]);
+  out << "{\"ipopt\": \"" << ipopt_version() << "\", \"nlopt\": \""
+      << nlopt_version_text() << "\",\n \"tasks\": ";
+  write_tasks(out, tasks);
+  out << ",\n \"runs\": ";
+  write_runs(out, runner.runs());
+  out << "}\n";
+  return runner.beaten() == 0 && out ? 0 : 1;
+}

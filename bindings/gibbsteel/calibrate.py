@@ -1,0 +1,213 @@
+"""Numbers of a parameter file fitted to measurements."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+from . import _core
+from ._core import Calibration, Measurement, ParameterSet, Problem, SolveOptions
+from .arguments import require
+from .composition import as_weight_percent
+from .errors import InputError
+from .progress import Callback, counting
+from .soak_options import soak_options
+from .steel import Steel
+from .target_quantity import QuantityLike, as_quantity
+from .temperature import one_kelvin
+
+
+def _number(place: str, value: Any) -> float:
+    try:
+        if isinstance(value, (str, bytes)):
+            raise TypeError
+        return float(value)
+    except (TypeError, ValueError):
+        remedy = "give a number in the unit of the quantity"
+        problem = Problem("gibbsteel.input.301", place, f"is {value!r}", remedy)
+        raise InputError([problem]) from None
+
+
+def measurement(
+    steel: Steel | Mapping[str, float],
+    quantity: QuantityLike,
+    value: float,
+    uncertainty: float,
+    *,
+    celsius: Any = None,
+    fahrenheit: Any = None,
+    kelvin: Any = None,
+    name: str | None = None,
+    record: str = "",
+    held_back: bool = False,
+    graphite: bool = False,
+    phases: str | Sequence[str] | None = None,
+    suppressed: str | Sequence[str] = (),
+    at_soak_temperature: bool = False,
+    options: SolveOptions | None = None,
+) -> Measurement:
+    """One measured number of a soaked steel.
+
+    Parameters
+    ----------
+    steel : Steel or mapping of str to float
+        Composition [wt%].
+    quantity : Quantity or callable
+        See `gibbsteel.quantities`; or a function that gets a State.
+    value : float
+        What was measured, in the unit of the quantity.
+    uncertainty : float
+        One standard deviation of it, above 0.
+    celsius, fahrenheit, kelvin : float
+        Exactly one of them: the soak.
+    name : str, optional
+        Of the steel, which cross-validation goes by; that of `steel` when left out.
+    record : str
+        Where it is published; the layer names it as used up in fitting.
+    held_back : bool
+        True: only compared with, before and after, as a test.
+
+    The other parameters are those of `Steel.soak`.
+
+    Returns
+    -------
+    Measurement
+        For `calibrate`.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> heat = gs.Steel(C=0.85, Cr=4.1, Mo=5.0, W=6.2, V=1.9, name="M2")
+    >>> gs.measurement(heat, gs.quantities.matrix("W"), 2.3, 0.3, celsius=1220)
+    <Measurement M2, W in the matrix [wt%] at 1220 C: 2.3 +- 0.3>
+    """
+    own = steel.name if isinstance(steel, Steel) else ""
+    percents = (
+        dict(steel.analysis.given)
+        if isinstance(steel, Steel)
+        else as_weight_percent(steel, {})
+    )
+    return Measurement(
+        own if name is None else name,
+        percents,
+        one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),
+        as_quantity(quantity),
+        _number("value", value),
+        _number("uncertainty", uncertainty),
+        record,
+        held_back,
+        soak=soak_options(graphite, phases, suppressed, at_soak_temperature, options),
+    )
+
+
+def _numbers(
+    numbers: Mapping[str, float] | Iterable[str],
+) -> list[tuple[str, float]]:
+    """(place, prior standard deviation; 0: what the file states) of each."""
+    if not isinstance(numbers, Mapping):
+        return [(str(place), 0.0) for place in numbers]
+    pairs: list[tuple[str, float]] = []
+    problems: list[Problem] = []
+    for place, deviation in numbers.items():
+        try:
+            pairs.append((str(place), float(deviation)))
+        except (TypeError, ValueError):
+            what = f"has a prior standard deviation of {deviation!r}"
+            remedy = "give a number above 0, in the unit of the number"
+            problems.append(
+                Problem("gibbsteel.input.300", f"numbers, {place}", what, remedy)
+            )
+    if problems:
+        raise InputError(problems)
+    return pairs
+
+
+def calibrate(
+    measurements: Iterable[Measurement],
+    numbers: Mapping[str, float] | Iterable[str],
+    *,
+    on: ParameterSet | None = None,
+    loss: str = "huber",
+    loss_scale: float = 0.0,
+    cross_validate: bool = True,
+    most_evaluations: int = 200,
+    threads: int = 0,
+    progress: bool | Callback = False,
+    file_name: str = "calibration.json",
+    title: str = "Calibrated numbers",
+    edition: str = "1",
+    licence: str = "CC0-1.0",
+) -> Calibration:
+    """Fit numbers of a parameter file to measurements, Eq. (K1) to (K5).
+
+    Parameters
+    ----------
+    measurements : iterable of Measurement
+        See `measurement`.
+    numbers : mapping of str to float
+        Place in the file (``on.parameter_inputs`` lists all) and prior standard
+        deviation around the value there, in the unit of the number: coefficients of
+        the terms of phases, and volumes. A list of places takes the deviations that
+        the file states. A term that the file lacks is first added with coefficient 0
+        by a layer of its own.
+    on : ParameterSet, optional
+        `default_parameters` when left out.
+    loss : str
+        "squares", Eq. (K1); "huber", Eq. (K2), or "cauchy", Eq. (K3): a measurement
+        that is far off counts less.
+    loss_scale : float
+        Where that begins [uncertainties]; 0: 1.345 and 2.385.
+    cross_validate : bool
+        Refit without each steel in turn and predict it.
+    most_evaluations : int
+        Of all soaks, in each fit.
+    threads : int
+        0: as many as there are cores. The result does not depend on it.
+    progress : bool or callable
+        True shows a bar (tqdm). A callable gets the number of evaluations and stops
+        the work by returning False.
+    file_name, title, edition, licence : str
+        Of the layer.
+
+    Returns
+    -------
+    Calibration
+        ``.layer`` is the new file and ``.parameters`` the set with it; print it for
+        numbers, misses before and after, and what the data do not see.
+
+    Raises
+    ------
+    InputError
+        With every problem of numbers, measurements and options.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> heat = gs.Steel(C=0.85, Cr=4.1, Mo=5.0, W=6.2, V=1.9, name="M2")
+    >>> tungsten = gs.measurement(
+    ...     heat, gs.quantities.matrix("W"), 2.3, 0.3, celsius=1220
+    ... )
+    >>> fit = gs.calibrate([tungsten], {"/phases/M6C/energy/2/terms/1": 2000.0})
+    >>> fit.status, abs(fit.rms_after()) < abs(fit.rms_before())
+    ('converged', True)
+    """
+    pairs = _numbers(numbers)
+    given = list(measurements)
+    for one in given:
+        require(one, Measurement, "measurements", "make each with gs.measurement(...)")
+    with counting(progress) as callback:
+        return _core.calibrate(
+            given,
+            pairs,
+            on,
+            loss=loss,
+            loss_scale=loss_scale,
+            cross_validate=cross_validate,
+            most_evaluations=most_evaluations,
+            threads=threads,
+            progress=callback,
+            file_name=file_name,
+            title=title,
+            edition=edition,
+            licence=licence,
+        )

@@ -1,0 +1,74 @@
+#pragma once
+/// What a screen gives for every row: numbers side by side, not states.
+
+#include <cstdint>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "gibbsteel/state.hpp"
+
+namespace gibbsteel {
+
+/// What became of a row. Values are only ever appended.
+enum class ScreenStatus : std::int8_t {
+  not_done = 0,  ///< so that an array of zeros says so
+  usable = 1,    ///< every number of the row may be used
+  not_certified = 2,
+  iteration_limit = 3,
+  stalled = 4,
+  infeasible = 5,              ///< the allowed phases cannot hold this composition
+  composition_not_finite = 6,  ///< gibbsteel.input.202 of a single steel
+  composition_negative = 7,    ///< .203
+  composition_sum = 8,         ///< .204 above 100, .207 not 100 with Fe
+  nothing_modelled = 9,        ///< .208
+  temperature_outside = 10,    ///< .210
+  /// The soak is usable; an equation asked for failed, and is NaN.
+  quantity_failed = 11,
+};
+
+/// "usable", "composition not finite"
+std::string_view to_string(ScreenStatus) noexcept;
+/// All names, by number.
+std::vector<std::string> screen_status_names();
+
+/// A run of consecutive rows of a screen. Tables of several columns stand row by row:
+/// number k of row i is at i * columns + k. A number that does not exist is NaN.
+struct ScreenTable {
+  std::size_t first_row = 0;  ///< number of the first row within the whole screen
+  std::size_t rows_asked = 0;
+  std::vector<std::string> kinds;       ///< all kinds of carbide of the parameter set
+  std::vector<std::string> elements;    ///< all elements of the parameter set
+  std::vector<std::string> quantities;  ///< labels, as asked for
+  VolumeBasis basis = VolumeBasis::room;
+  std::string parameters;  ///< title and edition of the parameter set
+  std::string parameters_hash;
+
+  std::vector<ScreenStatus> status;
+  std::vector<Certificate> certificate;
+  std::vector<std::int32_t> warnings;  ///< how many the state of the row would carry
+  std::vector<double> carbide_volume_percent;
+  std::vector<double> carbon_activity;        ///< relative to graphite
+  std::vector<double> gibbs_energy;           ///< [J/mol of atoms]
+  std::vector<double> volume_percent;         ///< rows x kinds
+  std::vector<double> matrix_weight_percent;  ///< rows x elements, all matrix phases
+  std::vector<double> quantity;               ///< rows x quantities
+
+  /// Rows that are done; fewer than were asked for when the caller stopped.
+  std::size_t rows() const noexcept { return status.size(); }
+  /// Number of the first row that is not done: where to go on.
+  std::size_t next_row() const noexcept { return first_row + rows(); }
+  bool cancelled() const noexcept { return rows() < rows_asked; }
+  /// Makes room: new rows are not done and hold NaN; or cuts the last ones off.
+  void resize(std::size_t rows);
+  /// Adds the rows of another table as the next ones.
+  /// @throws InputError gibbsteel.input.326 (other columns, parameters or basis)
+  void append(const ScreenTable& next);
+  /// Rows of each status that occurs.
+  std::map<ScreenStatus, std::size_t> count() const;
+  /// Same bits throughout; NaN equals NaN.
+  bool operator==(const ScreenTable& other) const;
+  std::string brief() const;  ///< one line
+};
+
+}  // namespace gibbsteel

@@ -1,0 +1,38 @@
+#pragma once
+/// Rows of a screen: from a composition to a problem, from an equilibrium to numbers.
+
+#include "gibbsteel/screen.hpp"
+#include "screening/solve_block.hpp"
+#include "screening/system_cache.hpp"
+
+namespace gibbsteel::internal {
+
+/// What all blocks of a screen share. Safe from any number of threads.
+class ScreenRows {
+ public:
+  /// @pre input and options were checked and outlive this
+  ScreenRows(const ScreenInput& input, const ScreenOptions& options);
+
+  std::size_t rows() const noexcept { return rows_; }
+  /// Columns and provenance, without rows.
+  const ScreenTable& blank() const noexcept { return blank_table_; }
+  /// Solves block number `block` and writes those of its rows that `table` has.
+  /// @throws StopScreen when a quantity does
+  void solve(std::size_t block, ScreenTable& table);
+
+ private:
+  struct Prepared;  ///< a block: what is known of its rows before they are solved
+  Prepared prepare(std::size_t block);
+  void write(const RowProblem& problem, const MillAnalysis& analysis,
+             const Equilibrium& result, ScreenTable& table) const;
+  void write_quantities(const State& state, std::size_t at, ScreenTable& table) const;
+
+  const ScreenInput& input_;
+  const ScreenOptions& options_;
+  std::size_t rows_;
+  SystemCache systems_;
+  State blank_state_;
+  ScreenTable blank_table_;
+};
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,52 @@
+"""What the model cannot do, and the range of compositions that records stand for."""
+
+from evaluate import library
+
+from .groups import is_steel
+from .markdown import number, table
+
+CANNOT = """## What the model cannot do
+
+* **Short soaks.** All results are equilibrium. A shop soak of minutes leaves more
+  carbide and less carbon and alloy in the matrix; bearing and die steels soaked
+  near 850 C are the plainest case (52100: 0.6 % carbon after 20 to 40 minutes, 0.87
+  % in the long-hold limit). `with_measured_carbide` takes the carbide from the
+  microscope instead.
+* **Segregation and the solidification structure.** A bar is taken as uniform;
+  carbide streaks, coarse eutectic carbides and inherited carbides are not seen.
+  `tolerance_band(segregation_percent=...)` shows what richer and poorer places
+  would hold.
+* **Melting.** There is no liquid: no solidus, no eutectic carbide, no upper end of
+  the hardening range but the measured bounds of the file.
+* **Tempering and other kinetics.** No precipitation sequence, no coarsening, no
+  secondary hardening. Annealed steels are compared at the temperature where a slow
+  cool freezes.
+* **Boron, sulfur, nitrogen, niobium, titanium, aluminium, copper** are not
+  modelled; sulfur and nitrogen can be bound by simple stoichiometry. Carbonitrides
+  and MnS are not phases of the file.
+* **Intermetallic phases.** Sigma, mu, R and Laves phases are missing: lean-carbon
+  alloys rich in Mo, W or Cr below about 950 C are not to be trusted."""
+
+
+def limits_section(outcomes):
+    return (
+        CANNOT
+        + "\n\n## Where records stand\n\nWeight percents of the steels among the "
+        "records (those not of pure systems), against the range that the file claims."
+        "\n\n"
+        + table(["element", "file", "records", "from", "to"], list(rows(outcomes)))
+    )
+
+
+def rows(outcomes):
+    compositions = [
+        o.record["composition_wt"]
+        for o in outcomes
+        if is_steel(o.record) and "composition_wt" in o.record
+    ]
+    for symbol, (low, high) in library.parameters().weight_percent_validity.items():
+        if symbol == "Fe":
+            continue
+        there = [c[symbol] for c in compositions if c.get(symbol, 0.0) > 0.0]
+        ends = [number(min(there)), number(max(there))] if there else ["-", "-"]
+        yield [symbol, f"{low:g} to {high:g}", len(there), *ends]

@@ -1,0 +1,177 @@
+"""The text of thermo_data/ACCURACY.md."""
+
+from collections import Counter
+
+from evaluate import library
+
+from . import aims, groups
+from .figures import by_group, figures, fitted, independent, without_size, worst
+from .limits import limits_section
+from .markdown import number, share, short, table
+
+WORST = 10
+PLOTS = {
+    "matrix.png": "composition of the matrix",
+    "carbides.png": "composition of carbides",
+    "amounts.png": "amounts of carbide",
+    "carbon_activity.png": "carbon activity",
+    "hardening.png": "martensite start, retained austenite and hardness",
+}
+
+
+def page(outcomes, left_out):
+    """@param left_out  published record -> reason, of those that are not compared"""
+    parts = [
+        head(outcomes, left_out),
+        overall(outcomes),
+        aims_section(outcomes),
+        grouped("By family", "family", outcomes, groups.family_of, units=False),
+        grouped("By quantity", "quantity", outcomes, groups.quantity_of, units=True),
+        worst_section(outcomes),
+        unsized_section(outcomes),
+        plots_section(),
+        limits_section(outcomes),
+        left_out_section(left_out),
+    ]
+    return "\n\n".join(parts) + "\n"
+
+
+def head(outcomes, left_out):
+    passes = figures(outcomes).within_1
+    parameters = library.parameters()
+    return f"""# How far off the results are
+
+Computed by the long-hold limit with
+*{parameters.title}*,
+content {parameters.content_hash}, and held against published values: {len(outcomes)}
+records, of which {passes} lie within their published uncertainty. {len(left_out)} more
+cannot be compared, see the end of the page. Written by
+`python3 tests/reference/accuracy.py`; a test keeps it equal to what that command
+writes. `tests/reference/README.md` says what a record is.
+
+A miss is (computed - published) / published uncertainty. Records that terms of the
+parameter file were fitted to are counted apart: that they agree proves little. Values
+quoted from memory carry the confidence that their table gives them. Long-hold limit:
+a shop soak of minutes leaves more carbide and less carbon in the matrix. Before
+hardening real parts try coupons and follow the steel maker's data."""
+
+
+def counts_cells(outcomes):
+    f = figures(outcomes)
+    return [share(f.within_1, f.count), share(f.within_2, f.count)]
+
+
+def overall(outcomes):
+    header = ["confidence", "not fitted to: within 1", "within 2"]
+    header += ["fitted to: within 1", "within 2", "together: within 1", "within 2"]
+    rows = []
+    for name in ("high", "medium", "low", "all"):
+        some = [o for o in outcomes if name in (o.record["confidence"], "all")]
+        cells = counts_cells(independent(some)) + counts_cells(fitted(some))
+        rows.append([name, *cells, *counts_cells(some)])
+    return "## Within one and two uncertainties\n\n" + table(header, rows)
+
+
+def aims_section(outcomes):
+    rows = []
+    for group, aim, everything, free in aims.rows(outcomes):
+        digits = 2 if aim < 1.0 else 1
+        met = "yes" if everything.in_unit <= aim else "**no**"
+        rows.append(
+            [group, f"{aim:g}", everything.count, number(everything.in_unit, digits)]
+            + [met if everything.count else "no record"]
+            + [free.count, number(free.in_unit, digits)]
+        )
+    header = ["mean absolute miss of", "aim", "records", "now", "met"]
+    header += ["not fitted to", "now"]
+    return (
+        "## Aims for hardened steels\n\nComposition and amounts: high-speed and "
+        "cold-work steels soaked above 800 C. Hardening: all steels, soaked (chain of "
+        "soak and equation).\n\n" + table(header, rows)
+    )
+
+
+def grouped(title, what, outcomes, group_of, units):
+    groups_here = by_group(outcomes, group_of)
+    order = list(groups.families()) if not units else sorted(groups_here)
+    header = [what, "not fitted to", "within 1", "within 2", "bias", "mean miss"]
+    header += ["in its unit"] * units + ["fitted to", "within 1"]
+    rows = []
+    for group in order:
+        free, used = independent(groups_here[group]), fitted(groups_here[group])
+        f, g = figures(free), figures(used)
+        unit = [number(f.in_unit, 3) if groups.has_unit(group) else "-"] * units
+        rows.append(
+            [group, f.count, f.within_1, f.within_2, number(f.bias)]
+            + [number(f.absolute), *unit, g.count, g.within_1]
+        )
+    text = (
+        "Bias and mean miss (its size) are in uncertainties, over records not fitted "
+        "to whose miss has a size."
+    )
+    return f"## {title}\n\n{text}\n\n" + table(header, rows)
+
+
+def worst_section(outcomes):
+    lines = ["## The ten worst, and why"]
+    lines.append(
+        "Largest misses that have a size, those of fitted records included; records of "
+        "one measurement stand for themselves."
+    )
+    for place, outcome in enumerate(worst(outcomes, WORST), start=1):
+        record = outcome.record
+        soak = record.get("celsius")
+        at = "" if soak is None else f" at {soak:g} C"
+        what = " ".join([record["quantity"].replace("_", " "), *about(record)])
+        lines.append(
+            f"{place}. **{record['steel']}: {what}{at}**. Computed "
+            f"{short(outcome.computed)}, published {short(record['value'])}"
+            f"{unit_of(record)}, miss {outcome.miss:+.1f} uncertainties "
+            f"(`{record['id']}`, confidence {record['confidence']}"
+            f"{', fitted to' if record['fitted'] else ''}). {why(record)}"
+        )
+    return "\n\n".join(lines)
+
+
+def unit_of(record):
+    return "" if record["unit"] == "-" else " " + record["unit"]
+
+
+def about(record):
+    return [record[key] for key in ("element", "phase") if key in record]
+
+
+def why(record):
+    """The metallurgy behind a miss; the short explanation where none is written."""
+    return record.get("metallurgy") or record.get("explanation", "Not explained.")
+
+
+def unsized_section(outcomes):
+    rows = [
+        [f"`{o.record['id']}`", o.record["steel"], o.record["quantity"]]
+        + [short(o.record["value"]), short(o.computed) if o.computed else o.remark]
+        + [o.record.get("explanation", "")]
+        for o in without_size(outcomes)
+    ]
+    header = ["record", "steel", "quantity", "published", "computed", "why"]
+    return "## Misses without a size\n\n" + table(header, rows)
+
+
+def plots_section():
+    lines = ["## Parity plots"]
+    lines += [f"![{text}](accuracy/{name})" for name, text in PLOTS.items()]
+    return "\n\n".join(lines)
+
+
+def left_out_section(left_out):
+    by_reason = {}
+    for name, reason in left_out.items():
+        by_reason.setdefault(reason, []).append(name)
+    counts = Counter({reason: len(names) for reason, names in by_reason.items()})
+    rows = [
+        [n, reason, ", ".join(f"`{name}`" for name in by_reason[reason])]
+        for reason, n in counts.most_common()
+    ]
+    return "## Published records that cannot be compared\n\n" + table(
+        ["records", "reason", "which"], rows
+    )

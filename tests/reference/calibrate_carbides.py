@@ -1,0 +1,62 @@
+#!/usr/bin/env python3
+"""Writes thermo_data/layers/carbides.json and the page about it; takes some minutes.
+
+    python3 calibrate_carbides.py              calibrates, then writes layer and page
+    python3 calibrate_carbides.py --folder X   into another folder
+
+gibbsteel must be importable (PYTHONPATH of the build tree, or installed).
+"""
+
+import argparse
+import sys
+from pathlib import Path
+
+import gibbsteel as gs
+from carbide_layer import data, numbers, text
+from evaluate import library, record_file
+from evaluate.verdict import judge
+
+FOLDER = Path(__file__).resolve().parents[2] / "thermo_data" / "layers"
+FILE = "carbides.json"
+INTRODUCTION = (Path(__file__).parent / "carbide_layer" / "about.md").read_text("utf-8")
+
+
+def outcomes(parameters=None):
+    """Every record, judged with a parameter set; None: the shipped one."""
+    library.use(parameters)
+    judged = [judge(record) for record in record_file.records()]
+    library.use(None)
+    return judged
+
+
+def fitted_ids():
+    return {m.record for m in data.measurements() if not m.held_back and m.record}
+
+
+def records_part(parameters):
+    return text.records_section(outcomes(), outcomes(parameters), fitted_ids())
+
+
+def main(arguments=None):
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--folder", type=Path, default=FOLDER, help="where to write")
+    folder = parser.parse_args(arguments).folder
+    fit = gs.calibrate(
+        data.measurements(),
+        numbers.places(),
+        on=text.on_silicon(),
+        most_evaluations=400,
+        file_name=FILE,
+    )
+    print(fit)
+    folder.mkdir(parents=True, exist_ok=True)
+    (folder / FILE).write_text(text.layer(fit), encoding="utf-8")
+    layered = gs.load_parameters(folder / FILE, on_top_of=gs.default_parameters())
+    parts = [INTRODUCTION.strip(), text.misses_section(fit), records_part(layered)]
+    parts += [text.steels_section(fit), text.numbers_section(fit)]
+    (folder / "carbides.md").write_text("\n\n".join(parts) + "\n", encoding="utf-8")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,173 @@
+"""The layer as a file, and the page about it."""
+
+import json
+
+import gibbsteel as gs
+from accuracy_page.figures import figures
+from accuracy_page.markdown import number, share, table
+from gibbsteel import _core
+
+from .data import TEST
+from .numbers import FOLLOW, moved
+
+SILICON = "Coughanowr1994"
+FOLLOWS = "follows"
+HEAD = {
+    "format": {"name": "gibbsteel parameter file", "version": 1},
+    "title": "Carbides of tool steels, calibrated",
+    "edition": "1",
+    "licence": "CC0-1.0",
+}
+
+
+def silicon():
+    """Chromium with silicon in austenite and ferrite, which the shipped file lacks."""
+    common = {
+        "source": SILICON,
+        "kind": "recalled",
+        "confidence": "low",
+        "note": "first coefficient of the Cr-Si mixing only; digits from memory",
+    }
+
+    def term(value, slope):
+        on = [["Cr", "Si"], "vacancy"]
+        return {"on": on, "order": 0, "terms": {"1": value, "T": slope}, **common}
+
+    citation = (
+        "C.A. Coughanowr, I. Ansara, H.L. Lukas, Assessment of the Cr-Si system, "
+        "Calphad 18 (1994) 125-140, from memory"
+    )
+    return {
+        **HEAD,
+        "sources": {SILICON: {"citation": citation}},
+        "phases": {
+            "austenite": {"energy": [term(-122850, 9.85)]},
+            "ferrite": {"energy": [term(-104538, 10.7)]},
+        },
+    }
+
+
+def on_silicon():
+    """The shipped file with that on top: where the calibration starts."""
+    text = json.dumps(silicon())
+    return _core.parse_parameters(text, "silicon.json", gs.default_parameters())
+
+
+def followers(fit):
+    """The terms that follow, by phase."""
+    whole = json.loads(gs.write_parameters(gs.default_parameters()))["phases"]
+    shifts = moved(fit)
+    made = {}
+    for phase, pairs in FOLLOW.items():
+        for follower, leader in pairs.items():
+            term = dict(whole[phase]["energy"][follower])
+            term["terms"] = dict(term["terms"])
+            for power, shift in shifts[phase, leader].items():
+                term["terms"][power] = term["terms"].get(power, 0.0) + shift
+            name = ", ".join(map(str, whole[phase]["energy"][leader]["on"]))
+            term.update(source=FOLLOWS, kind="estimated", confidence="low")
+            term["note"] = f"shifted like ({name}), from which the file derives it"
+            made.setdefault(phase, []).append(term)
+    return made
+
+
+def layer(fit):
+    """Everything in one layer on the shipped file."""
+    made, below = json.loads(fit.layer), silicon()
+    made["title"] = HEAD["title"]
+    citation = "end members without a measurement: kept at their distance from others"
+    made["sources"] |= {**below["sources"], FOLLOWS: {"citation": citation}}
+    for phases in (
+        {p: v["energy"] for p, v in below["phases"].items()},
+        followers(fit),
+    ):
+        for phase, terms in phases.items():
+            made["phases"].setdefault(phase, {"energy": []})["energy"] += terms
+    return lines(made) + "\n"
+
+
+def lines(value, depth=0):
+    """JSON with one record a line, like the files that the library writes."""
+    plain = json.dumps(value, ensure_ascii=False)
+    deep = depth < 4 and isinstance(value, (dict, list)) and len(plain) > 80
+    if not deep or (isinstance(value, dict) and "on" in value):
+        return plain
+    pad, close = "  " * (depth + 1), "  " * depth
+    if isinstance(value, list):
+        body = [lines(v, depth + 1) for v in value]
+        return "[\n" + ",\n".join(pad + b for b in body) + f"\n{close}]"
+    body = [f"{json.dumps(k)}: {lines(v, depth + 1)}" for k, v in value.items()]
+    return "{\n" + ",\n".join(pad + b for b in body) + f"\n{close}}}"
+
+
+def numbers_section(fit):
+    rows = [
+        [n.text, number(n.before, 1), number(n.after, 1), number(n.deviation, 1)]
+        + [number(n.prior_deviation, 1), number(n.ratio), "yes" if n.seen else "hardly"]
+        for n in fit.numbers
+    ]
+    header = ["number", "shipped", "layer", "+-", "prior +-", "ratio", "seen"]
+    return "## The numbers [J/mol, J/(mol K)]\n\n" + table(header, rows)
+
+
+def steels_section(fit):
+    rows = [
+        [s.steel, s.count, number(s.before), number(s.fitted), number(s.predicted)]
+        for s in fit.steels
+    ]
+    header = ["steel", "measurements", "shipped", "fitted", "predicted without it"]
+    return (
+        "## Leaving out one steel at a time\n\nRoot mean square of the misses, in "
+        "uncertainties.\n\n" + table(header, rows)
+    )
+
+
+def misses_section(fit):
+    rows = [
+        ["fitted to", number(fit.rms_before()), number(fit.rms_after())],
+        ["held back", number(fit.rms_before(True)), number(fit.rms_after(True))],
+    ]
+    return (
+        f"{fit.status.capitalize()} after {fit.evaluations} evaluations, loss "
+        f"{fit.loss}. Held back: {', '.join(TEST)}. Root mean square of the misses, in "
+        "uncertainties:\n\n" + table(["measurements", "shipped", "layer"], rows)
+    )
+
+
+def is_test(record):
+    return record["steel"] in TEST
+
+
+def records_section(before, after, used):
+    """Of all records of ACCURACY.md; @param used  ids that the layer was fitted to"""
+    groups = {
+        "fitted to here": lambda r: r["id"] in used,
+        "of the steels held back": is_test,
+        "all others": lambda r: r["id"] not in used and not is_test(r),
+        "all": lambda r: True,
+    }
+    rows = []
+    for name, chosen in groups.items():
+        cells = []
+        for outcomes in (before, after):
+            f = figures([o for o in outcomes if chosen(o.record)])
+            cells += [share(f.within_1, f.count), share(f.within_2, f.count)]
+        rows.append([name, *cells])
+    header = ["records", "shipped: within 1", "within 2", "layer: within 1", "within 2"]
+    return "\n\n".join(
+        [
+            "## Records",
+            table(header, rows),
+            changes("Gained", before, after, "miss", "pass"),
+            changes("Lost", before, after, "pass", "miss"),
+        ]
+    )
+
+
+def changes(title, before, after, was, now):
+    names = [
+        f"`{a.record['id']}` ({b.miss:+.1f} to {a.miss:+.1f})"
+        for b, a in zip(before, after)
+        if b.verdict == was and a.verdict == now
+    ]
+    return f"{title} ({len(names)}; misses in uncertainties): {', '.join(names)}."

@@ -1,0 +1,76 @@
+"""The calibrated layer: what its page says of the records holds; what it may touch."""
+
+import json
+from pathlib import Path
+
+import calibrate_carbides
+import gibbsteel as gs
+import pytest
+from carbide_layer import data, numbers
+from evaluate import record_file
+
+LAYERS = Path(__file__).resolve().parents[2] / "thermo_data" / "layers"
+TERMS = {
+    phase: content["energy"]
+    for phase, content in json.loads((LAYERS / "carbides.json").read_text("utf-8"))[
+        "phases"
+    ].items()
+}
+
+
+@pytest.fixture(scope="module")
+def layered():
+    file = LAYERS / "carbides.json"
+    return gs.load_parameters(file, on_top_of=gs.default_parameters())
+
+
+def energy_terms(parameters, phase):
+    return json.loads(gs.write_parameters(parameters))["phases"][phase]["energy"]
+
+
+def test_the_page_says_of_the_records_what_the_layer_does(layered):
+    page = (LAYERS / "carbides.md").read_text("utf-8")
+    assert calibrate_carbides.records_part(layered) in page
+
+
+def test_published_and_recalled_terms_are_untouched(layered):
+    for phase in TERMS:
+        before = energy_terms(gs.default_parameters(), phase)
+        after = energy_terms(layered, phase)
+        changed = [b for b, a in zip(before, after) if a != b]
+        assert {term["kind"] for term in changed} == {"estimated"}, phase
+        added = after[len(before) :]
+        assert all(t["on"] == [["Cr", "Si"], "vacancy"] for t in added)
+
+
+def test_what_is_held_back_was_not_fitted_to():
+    source = json.loads((LAYERS / "carbides.json").read_text("utf-8"))["sources"]
+    used = set(source["calibration"]["fitted_to_check_records"])
+    assert used == calibrate_carbides.fitted_ids()
+    by_id = {r["id"]: r for r in record_file.records()}
+    assert {by_id[i]["steel"] for i in used} & set(data.TEST) == set()
+    by_list = {m.record for m in data.phases()} | {"systems/GL-15"}
+    low = {i for i in used if by_id[i]["confidence"] == "low"}
+    assert low == set() and by_list - {""} <= set(by_id)
+
+
+def test_end_members_without_data_keep_their_distance(layered):
+    for phase, pairs in numbers.FOLLOW.items():
+        before = energy_terms(gs.default_parameters(), phase)
+        after = energy_terms(layered, phase)
+        for follower, leader in pairs.items():
+            for power in ("1", "T"):
+                was, now = (
+                    terms[follower]["terms"].get(power, 0.0)
+                    - terms[leader]["terms"].get(power, 0.0)
+                    for terms in (before, after)
+                )
+                assert now == pytest.approx(was, rel=1e-9, abs=1e-6)
+
+
+def test_annealed_t1_holds_m23c6_and_the_uncertainty_reaches_a_band(layered):
+    t1 = data.composition("hss/T1-A-phases")
+    state = gs.Steel(t1, parameters=layered).soak(celsius=750)
+    assert "M23C6" in state.carbides and "M7C3" not in state.carbides
+    band = gs.Steel(t1, parameters=layered).parameter_band(celsius=1290)
+    assert band["W in the matrix"].first_order.standard_deviation > 0.05

@@ -1,0 +1,116 @@
+/// What calibrate() refuses, whole messages.
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "calibration_helpers.hpp"
+#include "gibbsteel/errors.hpp"
+
+using namespace gibbsteel;
+using namespace calibration_helpers;
+
+namespace {
+
+const char* const kPlace = "/phases/M6C/energy/2/terms/1";
+
+Measurement one() {
+  return {"M2",
+          heats()[0].weight_percent,
+          Temperature::celsius(1100.0),
+          quantities::matrix("C"),
+          0.4,
+          0.02};
+}
+
+std::string message(const std::vector<Measurement>& measurements,
+                    const std::vector<FreeNumber>& numbers,
+                    const CalibrationOptions& options = {}) {
+  try {
+    calibrate(measurements, numbers, nullptr, options);
+  } catch (const InputError& error) {
+    return error.what();
+  }
+  return "accepted";
+}
+
+}  // namespace
+
+TEST_CASE("numbers that cannot be fitted") {
+  CHECK(message({one()}, {}) == "[gibbsteel.input.300] numbers: are 0; give 1 to 100");
+  CHECK(message({one()}, {{"/phases/M6C/energy/900/terms/1", 1.0}}) ==
+        "[gibbsteel.input.300] numbers, /phases/M6C/energy/900/terms/1: there is no "
+        "number at this place; give places such as "
+        "'/phases/graphite/hot_volume/terms/0/cm3_per_mol'; parameter_inputs() lists "
+        "them all");
+  CHECK(message({one()}, {{kPlace, 500.0}, {kPlace, 500.0}}) ==
+        "[gibbsteel.input.300] numbers, /phases/M6C/energy/2/terms/1: is given twice; "
+        "give it once");
+  CHECK(message({one()}, {{kPlace}}) ==
+        "[gibbsteel.input.300] numbers, /phases/M6C/energy/2/terms/1: has no prior "
+        "standard deviation, and the file states none; give one, in J/mol");
+  CHECK(message({one()}, {{kPlace, -2.0}}) ==
+        "[gibbsteel.input.300] numbers, /phases/M6C/energy/2/terms/1: has a prior "
+        "standard deviation of -2; give a number above 0, in J/mol");
+}
+
+TEST_CASE("numbers that a layer cannot hold") {
+  std::string curve, factor, expansion;
+  for (const auto& number : parameter_file::parameter_numbers(*default_parameters())) {
+    using Number = parameter_file::ParameterNumber;
+    if (number.where == Number::Where::curve)
+      curve = number.place;
+    else if (number.entry == Number::Entry::factor)
+      factor = number.place;
+    else if (number.entry == Number::Entry::expansion)
+      expansion = number.place;
+  }
+  CHECK(message({one()}, {{curve, 1.0}, {factor, 1.0}, {expansion, 1.0}}) ==
+        "[gibbsteel.input.300] numbers, " + curve +
+            ": belongs to a curve, which a layer keeps; free coefficients of terms, "
+            "and volumes\n[gibbsteel.input.300] numbers, " +
+            factor +
+            ": is the factor of a curve, which has no standard deviation; free "
+            "coefficients of terms, and volumes\n[gibbsteel.input.300] numbers, " +
+            expansion +
+            ": is an expansion, which a layer keeps; free coefficients of terms, and "
+            "volumes");
+}
+
+TEST_CASE("measurements that cannot be fitted to, all of them at once") {
+  Measurement bad = one();
+  bad.steel = "";
+  bad.value = INFINITY;
+  bad.uncertainty = 0.0;
+  bad.weight_percent = {{"C", 0.8}, {"Xx", 1.0}};
+  Measurement cold = one();
+  cold.temperature = Temperature::celsius(20.0);
+  Measurement held_back = one();
+  held_back.held_back = true;
+  CHECK(message({bad, cold}, {{kPlace, 500.0}}) ==
+        "[gibbsteel.input.301] measurements, 1: has no name of the steel; name it: "
+        "leaving out goes by it\n"
+        "[gibbsteel.input.301] measurements, 1: has the value inf; give what was "
+        "measured\n"
+        "[gibbsteel.input.301] measurements, 1: has an uncertainty of 0; give a number "
+        "above 0 in the unit of the quantity\n"
+        "[gibbsteel.input.201] measurements, 1, composition: 'Xx' is not the symbol of "
+        "an element; give symbols such as C, Cr, Mo\n"
+        "[gibbsteel.input.210] measurements, 2 (M2), temperature: is 293.1 K = 20.0 C; "
+        "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and check the unit");
+  for (const auto& none : {std::vector<Measurement>{}, {held_back}})
+    CHECK(message(none, {{kPlace, 500.0}}) ==
+          "[gibbsteel.input.301] measurements: there is none to fit to; give one that "
+          "is not held back");
+}
+
+TEST_CASE("options outside their range, all of them at once") {
+  CalibrationOptions options;
+  options.loss_scale = -1.0;
+  options.most_evaluations = 1;
+  options.title = "";
+  CHECK(message({one()}, {{kPlace, 500.0}}, options) ==
+        "[gibbsteel.input.302] loss_scale: is -1; give uncertainties above 0, or 0\n"
+        "[gibbsteel.input.302] most_evaluations: is 1; give 2 to 100000\n"
+        "[gibbsteel.input.302] title: is empty; give a text for the layer");
+}

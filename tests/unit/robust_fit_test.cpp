@@ -1,0 +1,161 @@
+/// The numerics of a calibration on models where the answer is known.
+
+#include "calibrate/robust_fit.hpp"
+
+#include <doctest/doctest.h>
+
+#include <Eigen/LU>
+#include <cmath>
+#include <limits>
+
+#include "calibrate/posterior.hpp"
+
+using namespace gibbsteel;
+using namespace gibbsteel::internal;
+using Eigen::MatrixXd;
+using Eigen::VectorXd;
+
+namespace {
+
+constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
+constexpr std::size_t kMost = 1000;
+
+/// 7 residuals of 3 numbers, linear: J x - y.
+MatrixXd slopes() {
+  MatrixXd j(7, 3);
+  j << 1.0, 0.5, -0.2, 0.3, 2.0, 0.1, -1.0, 0.4, 0.7, 0.0, 1.5, 1.0, 2.0, -0.3, 0.0,
+      0.6, 0.6, 0.6, -0.4, 0.0, 3.0;
+  return j;
+}
+
+VectorXd shifts_wanted() { return VectorXd{{2.0, -1.0, 4.0, 0.5, 3.0, -2.5, 1.0}}; }
+
+FitModel linear(const MatrixXd& j, const VectorXd& y) {
+  return [=](const VectorXd& x) { return FitPoint{j * x - y, j, false}; };
+}
+
+RobustFit fitted(const FitModel& model, Loss loss, double scale = 0.0) {
+  return robust_fit(model, VectorXd::Zero(3), robust_loss(loss, scale), kMost);
+}
+
+}  // namespace
+
+TEST_CASE("a linear model with squares: the closed form of Eq. (K1) and (K4)") {
+  const MatrixXd j = slopes();
+  const VectorXd y = shifts_wanted();
+  const RobustFit fit = fitted(linear(j, y), Loss::squares);
+  CHECK(fit.status == CalibrationStatus::converged);
+  const MatrixXd normal = j.transpose() * j + MatrixXd::Identity(3, 3);
+  const VectorXd x = normal.inverse() * j.transpose() * y;
+  CHECK((fit.x - x).norm() < 1e-9);
+  CHECK(fit.misfit ==
+        doctest::Approx((j * x - y).squaredNorm() + x.squaredNorm()).epsilon(1e-12));
+  CHECK((shift_covariance(fit) - normal.inverse()).norm() < 1e-12);
+}
+
+TEST_CASE("what the data see: standard deviations along the directions, Eq. (K5)") {
+  MatrixXd j = slopes();
+  j.col(2) = 2.0 * j.col(1);  // one combination of two numbers is never seen
+  const RobustFit fit = fitted(linear(j, shifts_wanted()), Loss::squares);
+  const auto directions = seen_directions(fit);
+  REQUIRE(directions.size() == 3);
+  const MatrixXd covariance = shift_covariance(fit);
+  for (const SeenDirection& direction : directions) {
+    const VectorXd v = Eigen::Map<const VectorXd>(direction.along.data(), 3);
+    CHECK(v.norm() == doctest::Approx(1.0));
+    CHECK(std::sqrt(v.dot(covariance * v)) == doctest::Approx(direction.ratio));
+  }
+  CHECK(directions[2].singular_value < 1e-12);
+  CHECK(directions[2].ratio == doctest::Approx(1.0));
+  CHECK(directions[2].along[1] == doctest::Approx(2.0 / std::sqrt(5.0)));
+  CHECK(directions[2].along[2] == doctest::Approx(-1.0 / std::sqrt(5.0)));
+}
+
+TEST_CASE("at the minimum of a robust loss the gradient of Eq. (K1) is zero") {
+  for (const Loss kind : {Loss::huber, Loss::cauchy}) {
+    CAPTURE(to_string(kind));
+    const RobustLoss loss = robust_loss(kind, 0.0);
+    VectorXd y = shifts_wanted();
+    y[3] = 40.0;  // an outlier
+    const RobustFit fit = fitted(linear(slopes(), y), kind);
+    CHECK(fit.status == CalibrationStatus::converged);
+    // By central differences of the loss itself, not by the weights.
+    for (Eigen::Index k = 0; k < 3; ++k) {
+      const auto value = [&](double step) {
+        VectorXd x = fit.x;
+        x[k] += step;
+        return misfit_of({slopes() * x - y, slopes(), false}, x, loss);
+      };
+      CHECK(std::abs(value(1e-4) - value(-1e-4)) / 2e-4 < 1e-3);
+    }
+  }
+}
+
+TEST_CASE("weights are rho' / (2 r) of Eq. (K2) and (K3)") {
+  for (const Loss kind : {Loss::squares, Loss::huber, Loss::cauchy}) {
+    const RobustLoss loss = robust_loss(kind, 1.7);
+    for (const double r : {-30.0, -1.0, 0.4, 1.6, 1.8, 5.0}) {
+      const double slope = (loss.value(r + 1e-5) - loss.value(r - 1e-5)) / 2e-5;
+      CHECK(loss.weight(r) == doctest::Approx(slope / (2.0 * r)).epsilon(1e-7));
+    }
+    CHECK(loss.weight(0.0) == 1.0);
+  }
+  CHECK(robust_loss(Loss::huber, 0.0).scale == 1.345);
+  CHECK(robust_loss(Loss::cauchy, 0.0).scale == 2.385);
+}
+
+TEST_CASE("an outlier pulls squares and leaves a robust loss where it was") {
+  const VectorXd y = shifts_wanted();
+  VectorXd bad = y;
+  bad[3] = 40.0;
+  const auto moved = [&](Loss loss) {
+    return (fitted(linear(slopes(), bad), loss).x - fitted(linear(slopes(), y), loss).x)
+        .norm();
+  };
+  CHECK(moved(Loss::squares) > 5.0);
+  CHECK(moved(Loss::huber) < 0.2 * moved(Loss::squares));
+  CHECK(moved(Loss::cauchy) < 0.05 * moved(Loss::squares));
+}
+
+TEST_CASE("a residual that is lost on the way never makes a step look good") {
+  // The second residual is lost beyond 0.5, where it would be 100 times as large as the
+  // first: a fit that forgot it there would walk away from it.
+  const FitModel model = [](const VectorXd& x) {
+    FitPoint point{VectorXd{{x[0] - 3.0, 10.0 * x[0]}}, MatrixXd{{1.0}, {10.0}}, false};
+    if (x[0] > 0.5) {
+      point.residuals[1] = kNone;
+      point.slopes(1, 0) = 0.0;
+    }
+    return point;
+  };
+  const RobustFit fit =
+      robust_fit(model, VectorXd::Zero(1), robust_loss(Loss::squares, 0.0), kMost);
+  CHECK(fit.status == CalibrationStatus::converged);
+  CHECK(fit.x[0] == doctest::Approx(3.0 / 102.0));
+}
+
+TEST_CASE("how a fit can end") {
+  const FitModel nothing = [](const VectorXd& x) {
+    return FitPoint{VectorXd::Constant(2, kNone), MatrixXd::Zero(2, x.size()), false};
+  };
+  CHECK(fitted(nothing, Loss::huber).status == CalibrationStatus::nothing_usable);
+  const FitModel curved = [](const VectorXd& x) {
+    return FitPoint{VectorXd{{std::exp(x[0]) - 9.0, x[1] * x[1] * x[1] - 2.0}},
+                    MatrixXd{{std::exp(x[0]), 0.0, 0.0}, {0.0, 3.0 * x[1] * x[1], 0.0}},
+                    false};
+  };
+  CHECK(fitted(curved, Loss::huber).status == CalibrationStatus::converged);
+  const RobustFit stopped =
+      robust_fit(curved, VectorXd::Zero(3), robust_loss(Loss::huber, 0.0), 3);
+  CHECK(stopped.status == CalibrationStatus::not_converged);
+  CHECK(stopped.evaluations == 3);
+  // An edge: the residual falls towards 1 and stands at 5 beyond.
+  const FitModel edge = [](const VectorXd& x) {
+    const double r = x[0] < 1.0 ? 4.0 - x[0] : 5.0;
+    return FitPoint{VectorXd{{r}}, MatrixXd{{x[0] < 1.0 ? -1.0 : 0.0, 0.0, 0.0}},
+                    false};
+  };
+  const RobustFit at_edge = fitted(edge, Loss::squares);
+  CHECK(at_edge.status == CalibrationStatus::stalled);
+  CHECK(at_edge.x[0] == doctest::Approx(1.0).epsilon(1e-5));
+}
