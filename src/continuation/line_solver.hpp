@@ -54,6 +54,9 @@ class LineSolver {
   bool far(Temperature t, std::span<const double> mole_fractions) const noexcept;
   /// How far the line has come since the last anchor; 1 is far enough for the next.
   double distance() const noexcept { return distance_; }
+  /// True when the last point was solved cold: those before it are then no nearer to an
+  /// anchor than they were.
+  bool is_cold() const noexcept { return is_cold_; }
   const LineCounts& counts() const noexcept { return counts_; }
 
  private:

@@ -26,6 +26,7 @@ class Line {
         close();
       if (ended_) break;
       solver_.next(point.temperature, point.mole_fractions);
+      if (solver_.is_cold()) solve_again();
       waiting_.push_back(solver_.equilibrium());
     }
     if (!ended_) close();
@@ -39,16 +40,24 @@ class Line {
   void close() {
     if (waiting_.empty()) return;
     if (!solver_.certify())
-      for (std::size_t k = 0; k < waiting_.size(); ++k, ++again_) {
-        const LinePoint& point = points_[first_ + k];
-        waiting_[k] =
-            minimize(system_, point.temperature, point.mole_fractions, options_);
-      }
+      solve_again();
     else if (waiting_.back().report.certificate == Certificate::followed)
       certified(waiting_.back().report);
     for (Equilibrium& result : waiting_)
       if (!ended_) ended_ = !sink_(first_++, std::move(result));
     waiting_.clear();
+  }
+
+  /// Solves cold what waits without an anchor behind it: the next one found a phase
+  /// that was not tracked, or the line could not be followed to it.
+  void solve_again() {
+    for (std::size_t k = 0; k < waiting_.size(); ++k) {
+      if (waiting_[k].report.certificate != Certificate::followed) continue;
+      const LinePoint& point = points_[first_ + k];
+      waiting_[k] =
+          minimize(system_, point.temperature, point.mole_fractions, options_);
+      ++again_;
+    }
   }
 
   static void certified(SolveReport& report) {

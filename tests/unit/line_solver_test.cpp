@@ -1,5 +1,7 @@
 #include <doctest/doctest.h>
 
+#include <cmath>
+
 #include "continuation/solve_line.hpp"
 #include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/steel.hpp"
@@ -137,5 +139,34 @@ TEST_CASE("a sweep's soak has the numbers of a soak alone") {
     CHECK(swept.warnings == alone.warnings);
     for (const auto& [kind, force] : alone.driving_force)
       CHECK(swept.driving_force[kind] == doctest::Approx(force).epsilon(1e-4));
+  }
+}
+
+/// Line 9 of the long run (tests/long): with more vanadium a second, chromium-rich
+/// ferrite appears of which no trace exists before, and the line cannot be followed to
+/// the next point. What was followed since the last anchor had kept one ferrite.
+TEST_CASE("points before a cold one do not stand without an anchor of their own") {
+  const Steel steel({{"Mn", 0.614},
+                     {"Mo", 4.815},
+                     {"Co", 3.337},
+                     {"Si", 1.228},
+                     {"Ni", 0.1198},
+                     {"Cr", 18.5},
+                     {"C", 1.606},
+                     {"V", 8.0}});
+  const SoakProblem problem(steel, {});
+  std::vector<LinePoint> points;
+  for (int k = 70; k < 90; ++k) {
+    const SoakProblem other(steel.changed({{"V", 0.101 * k}}), {});
+    points.push_back({Temperature::celsius(735.307), other.mole_fractions});
+  }
+  const auto results = solved(problem, points);
+  REQUIRE(results.size() == points.size());
+  for (std::size_t k = 0; k < points.size(); ++k) {
+    CAPTURE(k);
+    const auto cold =
+        minimize(problem.system, points[k].temperature, points[k].mole_fractions);
+    CHECK(std::abs(results[k].gibbs_energy - cold.gibbs_energy) < 1e-3);
+    CHECK(results[k].present.size() == cold.present.size());
   }
 }
