@@ -2,6 +2,7 @@
 
 import os
 import re
+import shlex
 import subprocess
 import sys
 from pathlib import Path
@@ -28,6 +29,8 @@ class CMakeBuild(build_ext):
         configure = ["cmake", "--preset", "release", "-S", ROOT, "-B", build]
         configure += [f"-DPython_EXECUTABLE={sys.executable}"]
         configure += ["-DGIBBSTEEL_BUILD_EXAMPLES=OFF"]
+        # Further settings of the build, such as those of a packager.
+        configure += shlex.split(os.environ.get("CMAKE_ARGS", ""))
         jobs = str(os.cpu_count() or 1)
         subprocess.run(configure, check=True, cwd=ROOT)
         subprocess.run(

@@ -51,6 +51,8 @@ def main(source: Path, work: Path, version: str) -> None:
     environment = {k: v for k, v in os.environ.items() if k != "PYTHONPATH"}
     environment["DIST_EXTRA_CONFIG"] = str(settings)
     environment["MPLBACKEND"] = "Agg"
+    # What is tested is the package; without optimization it builds in half the time.
+    environment["CMAKE_ARGS"] = "-DCMAKE_CXX_FLAGS_RELEASE=-O0"
 
     venv.create(work / "venv", system_site_packages=True, with_pip=True)
     python = work / "venv" / "bin" / "python"
