@@ -6,6 +6,7 @@
 #include <numeric>
 
 #include "minimizer/certificate.hpp"
+#include "minimizer/kink_starts.hpp"
 #include "minimizer/phase_points.hpp"
 #include "minimizer/two_level_newton.hpp"
 
@@ -17,6 +18,7 @@ constexpr int kEventSteps = 60;  ///< where a phase comes in
 constexpr int kMostRounds = 6;   ///< phases that may come in at one point
 constexpr double kSame = 2.0 * kMergeDistance;
 constexpr double kVanishedMove = 0.1;   ///< of a site fraction within one point
+constexpr double kJump = 0.05;          ///< the same: another minimum of the phase
 constexpr double kAnchorKelvin = 25.0;  ///< at most this far to the next anchor
 constexpr double kAnchorLog = 0.5;      ///< change of ln b of any element
 constexpr double kFarKelvin = 60.0, kFarLog = 2.0;  ///< in one step: solved cold
@@ -93,7 +95,22 @@ bool LineSolver::refined(int most_steps) {
   report_.present_residual = r.plane;
   report_.unique = r.unique;
   if (!r.converged || !r.unique || !r.unstable.empty()) return false;
+  for (const PhaseSet& set : sets_)
+    if (!near_any(before, set.phase, set.y, kJump)) return false;
   track_vanished(before);
+  return true;
+}
+
+/// @return false when the minimum on the other side of a kink lies below the plane
+bool LineSolver::check_kinks() {
+  for (const PhaseSet& set : sets_) {
+    const Candidate& candidate = conditions_.phases[set.phase];
+    for (auto& y : kink_starts(*candidate.phase, set.y)) {
+      const auto beyond =
+          descend(conditions_, candidate, mu_, {200, 1e-8}, step_, y.data());
+      if (!(beyond.d_per_atom() > -options_.stability_tolerance)) return false;
+    }
+  }
   return true;
 }
 
@@ -169,7 +186,7 @@ bool LineSolver::follow() {
   if (!known_ || !refined(kWarmSteps)) return false;
   for (int round = 0; round < kMostRounds; ++round) {
     if (!check_tracked()) return false;
-    if (!add_lowest()) return true;
+    if (!add_lowest()) return check_kinks();
     if (sets_.size() > conditions_.elements() || !refined(kEventSteps)) return false;
   }
   return false;
@@ -226,8 +243,7 @@ bool LineSolver::certify() {
   ++counts_.anchors;
   ColumnGeneration generation(conditions_);
   std::vector<TrackedMinimum> fresh;
-  for (const AbsentMinimum& absent :
-       test_plane(generation, sets_, mu_, options_.starts_per_phase)) {
+  for (const AbsentMinimum& absent : test_plane(generation, sets_, mu_, options_)) {
     TrackedMinimum& minimum = fresh.emplace_back();
     minimum.phase = absent.phase;
     minimum.y = absent.y;

@@ -65,6 +65,7 @@ class LineSolver {
   bool follow();
   bool refined(int most_steps);
   bool check_tracked();
+  bool check_kinks();
   bool update(TrackedMinimum& minimum);
   bool add_lowest();
   void track_vanished(const std::vector<PhaseSet>& before);

@@ -1,11 +1,13 @@
 #pragma once
 /// Tangent-plane test, Eq. (E2), from many starts per phase: tier 1 of the certificate.
 
+#include "gibbsteel/minimizer.hpp"
 #include "minimizer/phase_sets.hpp"
 
 namespace gibbsteel::internal {
 
-/// A local minimum of D that is no present set.
+/// A local minimum of D that is no present set: not close to one of the same phase, or
+/// close and below the plane.
 struct AbsentMinimum {
   std::size_t phase = 0;
   std::vector<double> y;
@@ -16,12 +18,14 @@ struct AbsentMinimum {
 /// All distinct minima found, the lowest first.
 std::vector<AbsentMinimum> test_plane(ColumnGeneration& generation,
                                       const std::vector<PhaseSet>& sets,
-                                      std::span<const double> mu, int starts_per_phase);
+                                      std::span<const double> mu,
+                                      const SolveOptions& options);
 
 /// Moves a minimum of D per formula unit to the minimum of D per mole of atoms, which
 /// differs where the number of atoms depends on y (fractional programming: D - d N(y)
 /// is D at potentials raised by d). Coincident minima are dropped.
 void polish(ColumnGeneration& generation, const std::vector<PhaseSet>& sets,
-            std::span<const double> mu, std::vector<AbsentMinimum>& minima);
+            std::span<const double> mu, const SolveOptions& options,
+            std::vector<AbsentMinimum>& minima);
 
 }  // namespace gibbsteel::internal

@@ -1,10 +1,11 @@
 #include "minimizer/search.hpp"
 
-#include "minimizer/split_set.hpp"
-
 #include <algorithm>
 #include <array>
 #include <cmath>
+
+#include "minimizer/split_set.hpp"
+#include "minimizer/twin_starts.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -87,16 +88,9 @@ void Search::add_columns(const std::vector<AbsentMinimum>& violations) {
   for (const auto& set : sets_) add(set.phase, set.y);
 }
 
-/// Adds the lowest violating minimum as a small new set.
-bool Search::refine_with(const AbsentMinimum& lowest) {
-  if (sets_.size() >= conditions_.elements()) return false;
-  auto sets = sets_;
+/// Takes over what `sets` refine to. @return false when the energy does not fall
+bool Search::refine_lower(std::vector<PhaseSet> sets) {
   auto mu = mu_;
-  PhaseSet added;
-  added.phase = lowest.phase;
-  added.amount = first_amount(conditions_, lowest.phase, lowest.y.data());
-  added.y = lowest.y;
-  sets.push_back(std::move(added));
   const auto result = refine(conditions_, options_.max_newton_steps,
                              options_.balance_tolerance, sets, mu);
   newton_steps_ += result.steps;
@@ -109,12 +103,30 @@ bool Search::refine_with(const AbsentMinimum& lowest) {
   return true;
 }
 
+/// Adds the lowest violating minimum as a small new set, or, where it lies close to a
+/// set of the same phase, in the place of that set or opposite to it.
+bool Search::refine_with(const std::vector<AbsentMinimum>& violations) {
+  const AbsentMinimum& lowest = violations.front();
+  if (sets_.size() < conditions_.elements()) {
+    auto sets = sets_;
+    PhaseSet added;
+    added.phase = lowest.phase;
+    added.amount = first_amount(conditions_, lowest.phase, lowest.y.data());
+    added.y = lowest.y;
+    sets.push_back(std::move(added));
+    if (refine_lower(std::move(sets))) return true;
+  }
+  for (auto& sets : twin_starts(conditions_, sets_, violations))
+    if (refine_lower(std::move(sets))) return true;
+  return false;
+}
+
 /// Adds what lies below the plane, and refines with it or from the program again:
 /// deeper each time, until the energy falls or, where the assemblage leaves the
 /// potentials free, they move.
 bool Search::refine_again(const std::vector<AbsentMinimum>& violations) {
   add_columns(violations);
-  if (refine_with(violations.front())) return true;
+  if (refine_with(violations)) return true;
   const double before = total_energy(conditions_, sets_);
   for (const Stage& stage : kStages)
     if (generation_.run(stage.depth, stage.rounds) && refine_from_program() &&
@@ -125,8 +137,8 @@ bool Search::refine_again(const std::vector<AbsentMinimum>& violations) {
 
 /// Fills absent_. @return false when some descent did not end, so that D is not known
 bool Search::test() {
-  absent_ = test_plane(generation_, sets_, mu_, options_.starts_per_phase);
-  if (violations().empty()) polish(generation_, sets_, mu_, absent_);
+  absent_ = test_plane(generation_, sets_, mu_, options_);
+  if (violations().empty()) polish(generation_, sets_, mu_, options_, absent_);
   return std::all_of(absent_.begin(), absent_.end(), [](const AbsentMinimum& m) {
     return m.converged && std::isfinite(m.d);
   });

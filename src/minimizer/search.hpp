@@ -26,7 +26,8 @@ class Search {
   bool start(SolveReport& report);
   bool refine_from_program();
   bool refine_without_one();
-  bool refine_with(const AbsentMinimum& lowest);
+  bool refine_lower(std::vector<PhaseSet> sets);
+  bool refine_with(const std::vector<AbsentMinimum>& violations);
   bool refine_again(const std::vector<AbsentMinimum>& violations);
   bool certify(SolveReport& report);
   bool test();

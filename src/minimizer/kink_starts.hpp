@@ -1,0 +1,14 @@
+#pragma once
+/// Where the Curie temperature or the moment of a phase changes sign, its effective
+/// value, Eq. (G6), and so the energy has a kink, and a minimum of D may lie on either
+/// side of it, closer together than starts from the columns can tell apart.
+
+#include "minimizer/phase_sets.hpp"
+
+namespace gibbsteel::internal {
+
+/// Site fractions just across every such kink that is close to y.
+std::vector<std::vector<double>> kink_starts(const CompiledPhase& phase,
+                                             std::span<const double> y);
+
+}  // namespace gibbsteel::internal

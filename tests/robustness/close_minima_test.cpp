@@ -1,0 +1,64 @@
+/// Conditions of the long run at which two minima of one phase lie close together: on
+/// either side of a kink, where a moment or Curie temperature changes sign, or near a
+/// consolute point. Each was wrong or flagged once. Judges: the proof by interval
+/// arithmetic, which knows nothing of starts, and for lines the cold soak.
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "continuation/solve_line.hpp"
+#include "gibbsteel/gibbsteel.hpp"
+#include "long/conditions.hpp"
+
+using namespace gibbsteel;
+
+namespace {
+
+constexpr double kSameEnergy = 1e-5;  ///< [J/mol of atoms]
+
+PhaseSystem system_of(const std::vector<std::string>& elements) {
+  const auto set = default_parameters();
+  return {set, elements, testing::phases_without_graphite(*set)};
+}
+
+}  // namespace
+
+TEST_CASE("a minimum close to a present set is found and taken over") {
+  struct Condition {
+    std::size_t group, member;
+  };
+  for (const auto& [number, member] :
+       {Condition{8409, 1}, {6382, 6}, {836, 1}, {2369, 3}, {3477, 0}}) {
+    CAPTURE(number);
+    const auto group = long_run::group(*default_parameters(), number);
+    const auto& steel = group.steels[member];
+    const PhaseSystem system = system_of(steel.elements);
+    const auto celsius = Temperature::celsius(steel.celsius);
+    const Equilibrium found = minimize(system, celsius, steel.x);
+    CHECK(found.report.usable());
+    SolveOptions proof;
+    proof.certify = Certificate::proof;
+    proof.proof_boxes = 20000;
+    const Equilibrium proven = minimize(system, celsius, steel.x, proof);
+    CHECK(proven.report.usable());
+    CHECK(std::abs(found.gibbs_energy - proven.gibbs_energy) < kSameEnergy);
+  }
+}
+
+TEST_CASE("a set that jumps to another minimum is not followed") {
+  const auto line = long_run::line(*default_parameters(), 848);
+  const PhaseSystem system = system_of(line.steel.elements());
+  std::vector<internal::LinePoint> points;
+  for (std::size_t i = 12; i < 24; ++i)
+    points.push_back(
+        {Temperature::celsius(line.values[i]), line.steel.mole_fractions()});
+  internal::solve_line(system, {}, points, [&](std::size_t i, Equilibrium&& followed) {
+    CAPTURE(points[i].temperature.in_celsius());
+    const Equilibrium cold =
+        minimize(system, points[i].temperature, points[i].mole_fractions);
+    CHECK(cold.report.usable());
+    CHECK(std::abs(followed.gibbs_energy - cold.gibbs_energy) < kSameEnergy);
+    return true;
+  });
+}
