@@ -195,7 +195,8 @@ EquilibriumSlope Linearization::slope(const Disturbance& disturbance) const {
   const auto& p = *parts_;
   p.check(disturbance);
   if (!p.unique) return p.none();
-  const Eigen::VectorXd change = p.system.solve(p.right_side(disturbance));
+  Eigen::VectorXd right = p.right_side(disturbance), change;
+  p.system.solve(right, change);
   EquilibriumSlope slope;
   for (std::size_t e = 0; e < p.elements(); ++e) {
     slope.chemical_potential.push_back(change[static_cast<Eigen::Index>(e)]);

@@ -61,9 +61,8 @@ LineSolver::LineSolver(const PhaseSystem& system, const SolveOptions& options)
       curves_(system.phases().empty() ? 0 : system.phases().front().curves().size()),
       step_(largest_phase(conditions_), conditions_.elements()) {}
 
-void LineSolver::move_to(Temperature t, std::span<const double> x) {
-  const double sum = std::accumulate(x.begin(), x.end(), 0.0);
-  for (std::size_t e = 0; e < x.size(); ++e) conditions_.overall[e] = x[e] / sum;
+void LineSolver::move_to(Temperature t) {
+  conditions_.overall = normalized_;
   if (t.in_kelvin() == conditions_.kelvin) return;
   conditions_.kelvin = t.in_kelvin();
   conditions_.rt = kGasConstant * conditions_.kelvin;
@@ -87,17 +86,17 @@ bool LineSolver::far(Temperature t, std::span<const double> x) const noexcept {
 }
 
 bool LineSolver::refined(int most_steps) {
-  const auto before = sets_;
+  before_ = sets_;
   const Refinement r =
-      refine(conditions_, most_steps, options_.balance_tolerance, sets_, mu_);
+      refine(conditions_, most_steps, options_.balance_tolerance, sets_, mu_, newton_);
   report_.newton_steps += r.steps;
   report_.balance_residual = r.balance;
   report_.present_residual = r.plane;
   report_.unique = r.unique;
   if (!r.converged || !r.unique || !r.unstable.empty()) return false;
   for (const PhaseSet& set : sets_)
-    if (!near_any(before, set.phase, set.y, kJump)) return false;
-  track_vanished(before);
+    if (!near_any(before_, set.phase, set.y, kJump)) return false;
+  track_vanished();
   return true;
 }
 
@@ -105,7 +104,7 @@ bool LineSolver::refined(int most_steps) {
 bool LineSolver::check_kinks() {
   for (const PhaseSet& set : sets_) {
     const Candidate& candidate = conditions_.phases[set.phase];
-    for (auto& y : kink_starts(*candidate.phase, set.y)) {
+    for (auto& y : kink_starts(*candidate.phase, conditions_.kelvin, set.y)) {
       const auto beyond =
           descend(conditions_, candidate, mu_, {200, 1e-8}, step_, y.data());
       if (!(beyond.d_per_atom() > -options_.stability_tolerance)) return false;
@@ -114,8 +113,8 @@ bool LineSolver::check_kinks() {
   return true;
 }
 
-void LineSolver::track_vanished(const std::vector<PhaseSet>& before) {
-  for (const PhaseSet& set : before) {
+void LineSolver::track_vanished() {
+  for (const PhaseSet& set : before_) {
     if (near_any(sets_, set.phase, set.y, kVanishedMove)) continue;
     ++counts_.events;
     TrackedMinimum minimum;
@@ -124,7 +123,7 @@ void LineSolver::track_vanished(const std::vector<PhaseSet>& before) {
     evaluate(conditions_, mu_, step_, minimum);
     tracked_.push_back(std::move(minimum));
   }
-  if (before.size() != sets_.size()) drop_coincident();
+  if (before_.size() != sets_.size()) drop_coincident();
 }
 
 /// Removes tracked minima that have become a present set or one another.
@@ -224,8 +223,15 @@ bool LineSolver::next(Temperature t, std::span<const double> mole_fractions) {
   if (known_)
     distance_ += std::abs(t.in_kelvin() - conditions_.kelvin) / kAnchorKelvin +
                  log_distance(mole_fractions) / kAnchorLog;
-  move_to(t, mole_fractions);
-  report_ = SolveReport{};
+  else
+    predictor_.forget();
+  normalized_.assign(mole_fractions.begin(), mole_fractions.end());
+  const double sum = std::accumulate(normalized_.begin(), normalized_.end(), 0.0);
+  for (double& x : normalized_) x /= sum;
+  if (known_) predictor_.predict(conditions_, t.in_kelvin(), normalized_, sets_, mu_);
+  move_to(t);
+  static const SolveReport blank;
+  report_ = blank;  // a copy keeps the memory of its texts
   is_cold_ = false;
   conditions_.evaluations = 0;
   if (!follow()) return solve_cold(t, mole_fractions);
@@ -243,7 +249,8 @@ bool LineSolver::certify() {
   ++counts_.anchors;
   ColumnGeneration generation(conditions_);
   std::vector<TrackedMinimum> fresh;
-  for (const AbsentMinimum& absent : test_plane(generation, sets_, mu_, options_)) {
+  for (const AbsentMinimum& absent :
+       test_plane(generation, sets_, mu_, options_, PlaneTestDepth::near_minima)) {
     TrackedMinimum& minimum = fresh.emplace_back();
     minimum.phase = absent.phase;
     minimum.y = absent.y;

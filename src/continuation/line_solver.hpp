@@ -10,8 +10,10 @@
 #include <functional>
 #include <memory>
 
+#include "continuation/predictor.hpp"
 #include "continuation/tracked_minimum.hpp"
 #include "gibbsteel/minimizer.hpp"
+#include "minimizer/two_level_newton.hpp"
 
 namespace gibbsteel::internal {
 
@@ -60,7 +62,7 @@ class LineSolver {
   const LineCounts& counts() const noexcept { return counts_; }
 
  private:
-  void move_to(Temperature t, std::span<const double> x);
+  void move_to(Temperature t);
   double log_distance(std::span<const double> x) const noexcept;
   bool follow();
   bool refined(int most_steps);
@@ -68,7 +70,7 @@ class LineSolver {
   bool check_kinks();
   bool update(TrackedMinimum& minimum);
   bool add_lowest();
-  void track_vanished(const std::vector<PhaseSet>& before);
+  void track_vanished();
   void drop_coincident();
   bool solve_cold(Temperature t, std::span<const double> mole_fractions);
 
@@ -76,10 +78,13 @@ class LineSolver {
   SolveOptions options_;
   Conditions conditions_;
   std::vector<TemperatureValue> curves_;
-  std::vector<PhaseSet> sets_;
+  std::vector<PhaseSet> sets_, before_;  ///< before_: the last refinement
   std::vector<double> mu_;
   std::vector<TrackedMinimum> tracked_;
   TangentStep step_;
+  NewtonMemory newton_;
+  Predictor predictor_;
+  std::vector<double> normalized_;  ///< mole fractions of the point that is solved
   SolveReport report_;
   Equilibrium cold_;  ///< of the last point, when it was solved cold
   bool is_cold_ = false;

@@ -2,12 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "minimizer/kink_starts.hpp"
 
 namespace gibbsteel::internal {
 namespace {
 
+constexpr double kFewDigits = 50.0;             ///< [J/mol of atoms] from here up
 constexpr double kSame = 2.0 * kMergeDistance;  ///< closer than this: one minimum
 
 /// Where the moment of a phase changes sign, two minima may be closer than kSame, on
@@ -20,6 +22,14 @@ bool is_present(const std::vector<PhaseSet>& sets, const AbsentMinimum& minimum,
   });
 }
 
+/// Atoms per formula unit, every site filled.
+double most_atoms(const CompiledPhase& phase) {
+  double sum = 0.0;
+  for (std::size_t s = 0; s < phase.sublattice_count(); ++s)
+    sum += phase.sites[phase.first[s]];
+  return sum;
+}
+
 bool is_known(const std::vector<AbsentMinimum>& minima, std::size_t phase,
               std::span<const double> y) {
   return std::any_of(minima.begin(), minima.end(), [&](const AbsentMinimum& m) {
@@ -27,46 +37,49 @@ bool is_known(const std::vector<AbsentMinimum>& minima, std::size_t phase,
   });
 }
 
-/// Descends from `y` until D is known well enough: a minimum far above the plane needs
-/// no digits, one near or below it needs all of them.
-AbsentMinimum descend_fully(ColumnGeneration& generation, std::size_t phase,
-                            std::span<const double> mu, std::vector<double> y) {
-  constexpr double kNear = 50.0;  // [J/mol of atoms]
-  Conditions& conditions = generation.conditions();
-  const Candidate& candidate = conditions.phases[phase];
-  const DescentLimits coarse{60, 1e-2}, fine{300, 1e-8};
-  auto minimum =
-      descend(conditions, candidate, mu, coarse, generation.step(), y.data());
-  if (!minimum.converged || !(minimum.d_per_atom() > kNear))
-    minimum = descend(conditions, candidate, mu, fine, generation.step(), y.data());
-  return {phase, std::move(y), minimum.d_per_atom(), minimum.converged};
-}
-
-/// All minima that the starts lead to.
+/// Minima that the starts lead to.
 class PlaneTest {
  public:
   PlaneTest(ColumnGeneration& generation, const std::vector<PhaseSet>& sets,
-            std::span<const double> mu, const SolveOptions& options)
-      : generation_(generation), sets_(sets), mu_(mu), options_(options) {}
+            std::span<const double> mu, const SolveOptions& options,
+            PlaneTestDepth depth)
+      : generation_(generation), sets_(sets), mu_(mu), options_(options) {
+    if (depth == PlaneTestDepth::near_minima) far_ = kNearPlane;
+  }
 
   void from_columns(std::size_t phase) {
     ColumnPool& pool = generation_.pool();
     const auto starts = static_cast<std::size_t>(options_.starts_per_phase);
     for (const auto start : distant_columns(pool, phase, mu_, starts, 0.15, true)) {
       const auto from = pool.y(start);
-      add(descend_fully(generation_, phase, mu_, {from.begin(), from.end()}));
+      descend_from(phase, {from.begin(), from.end()});
     }
   }
 
   void from_kinks(const PhaseSet& set) {
     const auto& phase = *generation_.conditions().phases[set.phase].phase;
-    for (auto& y : kink_starts(phase, set.y))
-      add(descend_fully(generation_, set.phase, mu_, std::move(y)));
+    for (auto& y : kink_starts(phase, generation_.conditions().kelvin, set.y))
+      descend_from(set.phase, std::move(y));
   }
 
   std::vector<AbsentMinimum> minima() && { return std::move(minima_); }
 
  private:
+  /// Descends until D is known well enough: a minimum far above the plane needs no
+  /// digits, one near or below it needs all of them.
+  void descend_from(std::size_t phase, std::vector<double> y) {
+    Conditions& conditions = generation_.conditions();
+    const Candidate& candidate = conditions.phases[phase];
+    const double enough = far_ * most_atoms(*candidate.phase);
+    const DescentLimits coarse{60, 1e-2, false, enough}, fine{300, 1e-8};
+    auto minimum =
+        descend(conditions, candidate, mu_, coarse, generation_.step(), y.data());
+    if (minimum.stopped_above) return;
+    if (!minimum.converged || !(minimum.d_per_atom() > kFewDigits))
+      minimum = descend(conditions, candidate, mu_, fine, generation_.step(), y.data());
+    add({phase, std::move(y), minimum.d_per_atom(), minimum.converged});
+  }
+
   void add(AbsentMinimum minimum) {
     if (!is_present(sets_, minimum, options_.stability_tolerance) &&
         !is_known(minima_, minimum.phase, minimum.y))
@@ -77,6 +90,7 @@ class PlaneTest {
   const std::vector<PhaseSet>& sets_;
   std::span<const double> mu_;
   const SolveOptions& options_;
+  double far_ = std::numeric_limits<double>::infinity();  ///< [J/mol of atoms]
   std::vector<AbsentMinimum> minima_;
 };
 
@@ -85,8 +99,9 @@ class PlaneTest {
 std::vector<AbsentMinimum> test_plane(ColumnGeneration& generation,
                                       const std::vector<PhaseSet>& sets,
                                       std::span<const double> mu,
-                                      const SolveOptions& options) {
-  PlaneTest test(generation, sets, mu, options);
+                                      const SolveOptions& options,
+                                      PlaneTestDepth depth) {
+  PlaneTest test(generation, sets, mu, options, depth);
   for (std::size_t f = 0; f < generation.conditions().phases.size(); ++f)
     test.from_columns(f);
   for (const PhaseSet& set : sets) test.from_kinks(set);

@@ -15,11 +15,19 @@ struct AbsentMinimum {
   bool converged = false;
 };
 
+/// How much of the minima is wanted.
+enum class PlaneTestDepth {
+  all_minima,   ///< every minimum that the starts lead to
+  near_minima,  ///< those that may lie within kNearPlane above the plane
+};
+inline constexpr double kNearPlane = 500.0;  ///< [J/mol of atoms]
+
 /// All distinct minima found, the lowest first.
 std::vector<AbsentMinimum> test_plane(ColumnGeneration& generation,
                                       const std::vector<PhaseSet>& sets,
                                       std::span<const double> mu,
-                                      const SolveOptions& options);
+                                      const SolveOptions& options,
+                                      PlaneTestDepth depth);
 
 /// Moves a minimum of D per formula unit to the minimum of D per mole of atoms, which
 /// differs where the number of atoms depends on y (fractional programming: D - d N(y)

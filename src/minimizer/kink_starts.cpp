@@ -4,14 +4,16 @@
 #include <array>
 #include <cmath>
 
+#include "internal/magnetic_kernel.hpp"
 #include "internal/polynomial_kernel.hpp"
 #include "minimizer/phase_minimum.hpp"
 
 namespace gibbsteel::internal {
 namespace {
 
-constexpr double kClose = 0.1;   ///< largest difference of site fractions
-constexpr double kBeyond = 1.5;  ///< of the way to the kink, to first order
+constexpr double kClose = 0.1;     ///< largest difference of site fractions
+constexpr double kNoticed = 1e-4;  ///< [J/mol of formula units]
+constexpr double kBeyond = 1.5;    ///< of the way to the kink, to first order
 
 using Row = std::array<double, kMaxConstituents>;
 
@@ -45,17 +47,26 @@ bool is_close(const Row& step, std::size_t n) noexcept {
   return largest > 0.0 && largest < kClose;
 }
 
+double magnetic_part(const CompiledPhase& phase, double kelvin, const double* y) {
+  return std::abs(magnetic_energy(kelvin, effective_curie(phase, y),
+                                  effective_moment(phase, y), phase.structure_factor)
+                      .value);
+}
+
 }  // namespace
 
-std::vector<std::vector<double>> kink_starts(const CompiledPhase& phase,
+std::vector<std::vector<double>> kink_starts(const CompiledPhase& phase, double kelvin,
                                              std::span<const double> y) {
   std::vector<std::vector<double>> starts;
   if (phase.structure_factor <= 0.0) return starts;
   const auto add = [&](const Polynomial& polynomial, const std::vector<double>& c) {
     const Row step = step_across(phase, polynomial, c, y);
     if (!is_close(step, y.size())) return;
-    update_fractions(phase, y.data(), step.data(), 1.0,
-                     starts.emplace_back(y.size()).data());
+    Row across;
+    update_fractions(phase, y.data(), step.data(), 1.0, across.data());
+    if (magnetic_part(phase, kelvin, y.data()) > kNoticed ||
+        magnetic_part(phase, kelvin, across.data()) > kNoticed)
+      starts.emplace_back(across.data(), across.data() + y.size());
   };
   add(phase.curie, phase.curie_coefficients);
   add(phase.moment, phase.moment_coefficients);

@@ -7,8 +7,9 @@
 
 namespace gibbsteel::internal {
 
-/// Site fractions just across every such kink that is close to y.
-std::vector<std::vector<double>> kink_starts(const CompiledPhase& phase,
+/// Site fractions just across every such kink that is close to y, where the magnetic
+/// energy is worth it.
+std::vector<std::vector<double>> kink_starts(const CompiledPhase& phase, double kelvin,
                                              std::span<const double> y);
 
 }  // namespace gibbsteel::internal

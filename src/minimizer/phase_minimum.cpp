@@ -55,7 +55,7 @@ class Descent {
         gibbs_energy(phase_, candidate_.at, y_, gradient_.data(), hessian_.data());
     d_ = energy_ - dot(w_.data(), y_, n_);
     for (std::size_t i = 0; i < n_; ++i) gradient_[i] -= w_[i];
-    step_.factor(phase_, conditions_.rt, y_, hessian_.data());
+    shift_ = step_.factor(phase_, conditions_.rt, y_, hessian_.data());
     step_.newton_direction(gradient_.data(), direction_.data());
     decrease_ = -dot(gradient_.data(), direction_.data(), n_);
   }
@@ -75,6 +75,11 @@ class Descent {
     return false;
   }
 
+  /// See DescentLimits::enough.
+  bool stays_above(double enough) const noexcept {
+    return shift_ == 0.0 && decrease_ < 0.46 * conditions_.rt &&
+           d_ - decrease_ > enough;
+  }
   double d() const noexcept { return d_; }
   double decrease() const noexcept { return decrease_; }
 
@@ -94,7 +99,7 @@ class Descent {
   TangentStep& step_;
   double* y_;
   std::size_t n_;
-  double energy_ = 0.0, d_ = 0.0, decrease_ = 0.0;
+  double energy_ = 0.0, d_ = 0.0, decrease_ = 0.0, shift_ = 0.0;
   Row w_, gradient_, direction_, trial_;
   Square hessian_;
 };
@@ -124,6 +129,11 @@ DescentResult descend(Conditions& conditions, const Candidate& candidate,
     if (decrease < limits.tolerance) return descent.result(true);
     const bool positive = descent.d() > 0.0 && decrease < 0.1 * descent.d();
     if (limits.stop_when_positive && positive) break;
+    if (descent.stays_above(limits.enough)) {
+      DescentResult result = descent.result(false);
+      result.stopped_above = true;
+      return result;
+    }
     if (!descent.move()) return descent.result(decrease < 1e3 * limits.tolerance);
   }
   return descent.result(false);

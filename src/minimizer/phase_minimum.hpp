@@ -2,6 +2,8 @@
 /// Local minimum of D(y) = G(y) - mu . M(y) of one phase at fixed chemical potentials:
 /// damped Newton in scaled variables, descending at every step.
 
+#include <limits>
+
 #include "minimizer/tangent_step.hpp"
 
 namespace gibbsteel::internal {
@@ -11,6 +13,10 @@ struct DescentLimits {
   double tolerance = 1e-9;  ///< predicted decrease [J/mol of formula units]
   /// Stop once D is clearly positive: the predicted decrease is a small part of it.
   bool stop_when_positive = false;
+  /// Stop where D cannot fall to this [J/mol of formula units] by what convex ideal
+  /// mixing allows: it falls by no more than the Newton decrement while that is below
+  /// 0.46 R T. Infinite: not asked.
+  double enough = std::numeric_limits<double>::infinity();
 };
 
 struct DescentResult {
@@ -18,6 +24,7 @@ struct DescentResult {
   double energy = 0.0;  ///< G [J/mol of formula units]
   double atoms = 0.0;   ///< per formula unit
   bool converged = false;
+  bool stopped_above = false;  ///< D stays above `enough`
   double d_per_atom() const noexcept { return d / atoms; }
 };
 

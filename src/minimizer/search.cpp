@@ -137,7 +137,7 @@ bool Search::refine_again(const std::vector<AbsentMinimum>& violations) {
 
 /// Fills absent_. @return false when some descent did not end, so that D is not known
 bool Search::test() {
-  absent_ = test_plane(generation_, sets_, mu_, options_);
+  absent_ = test_plane(generation_, sets_, mu_, options_, PlaneTestDepth::all_minima);
   if (violations().empty()) polish(generation_, sets_, mu_, options_, absent_);
   return std::all_of(absent_.begin(), absent_.end(), [](const AbsentMinimum& m) {
     return m.converged && std::isfinite(m.d);

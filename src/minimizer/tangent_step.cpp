@@ -7,13 +7,21 @@
 
 namespace gibbsteel::internal {
 
-TangentStep::TangentStep(std::size_t constituents, std::size_t elements)
-    : scaled_(constituents * constituents),
-      lower_(constituents * constituents),
-      basis_(constituents * kMaxSublattices),
-      atoms_(constituents * elements),
-      d_(constituents),
-      work_(std::max(constituents, elements)) {}
+TangentStep::TangentStep(std::size_t constituents, std::size_t elements) {
+  reserve(constituents, elements);
+}
+
+void TangentStep::reserve(std::size_t constituents, std::size_t elements) {
+  const auto at_least = [](std::vector<double>& memory, std::size_t size) {
+    if (memory.size() < size) memory.resize(size);
+  };
+  at_least(scaled_, constituents * constituents);
+  at_least(lower_, constituents * constituents);
+  at_least(basis_, constituents * kMaxSublattices);
+  at_least(atoms_, constituents * elements);
+  at_least(d_, constituents);
+  at_least(work_, std::max(constituents, elements));
+}
 
 double TangentStep::factor(const CompiledPhase& phase, double rt, const double* y,
                            const double* hessian) {

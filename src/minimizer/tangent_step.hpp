@@ -18,6 +18,8 @@ class TangentStep {
  public:
   /// Reserves memory for phases of up to `constituents` and problems of `elements`.
   TangentStep(std::size_t constituents, std::size_t elements);
+  /// The same later; what is large enough stays.
+  void reserve(std::size_t constituents, std::size_t elements);
 
   /// Factors the Hessian (n x n, row by row) at y.
   /// @return the shift that was needed; 0 when positive definite on the tangent space

@@ -1,10 +1,9 @@
 #include "minimizer/two_level_newton.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
-
-#include "minimizer/two_level_system.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -39,8 +38,8 @@ bool scale_dilute(const Conditions& conditions, std::vector<PhaseSet>& sets, int
 /// their site fractions by one factor, the chemical potential by R T times its
 /// logarithm.
 void balance_traces(const Conditions& conditions, std::vector<PhaseSet>& sets,
-                    std::vector<double>& mu) {
-  std::vector<double> held(conditions.elements(), 0.0);
+                    std::vector<double>& mu, std::vector<double>& held) {
+  held.assign(conditions.elements(), 0.0);
   for (const PhaseSet& set : sets)
     add_atoms(*conditions.phases[set.phase].phase, set.y.data(), set.amount,
               held.data());
@@ -63,19 +62,33 @@ void balance_traces(const Conditions& conditions, std::vector<PhaseSet>& sets,
 
 class Newton {
  public:
-  Newton(Conditions& conditions, std::vector<PhaseSet>& sets, std::vector<double>& mu)
-      : conditions_(conditions), sets_(sets), mu_(mu), e_(conditions.elements()) {}
+  Newton(Conditions& conditions, std::vector<PhaseSet>& sets, std::vector<double>& mu,
+         NewtonMemory& memory)
+      : conditions_(conditions),
+        sets_(sets),
+        mu_(mu),
+        e_(conditions.elements()),
+        memory_(memory),
+        system_(memory.system),
+        change_(memory.change) {}
 
-  void evaluate() { system_.evaluate(conditions_, sets_); }
+  void evaluate() {
+    balance_traces(conditions_, sets_, mu_, memory_.balance);
+    system_.evaluate(conditions_, sets_);
+  }
+  /// The last step was so small that its square is no step at all.
+  bool has_settled() const noexcept { return largest_change_ < kStepTolerance; }
+  /// Only energies are looked at: the Hessians are those of the last step.
+  bool is_converged(double balance_tolerance, Refinement& result);
   void residuals(Refinement& result) const;
   /// @return false when no finite step exists
   bool solve(Refinement& result);
   void take_step();
-  double largest_change() const noexcept { return largest_change_; }
 
  private:
   Eigen::Index rows() const { return static_cast<Eigen::Index>(e_ + sets_.size()); }
-  Eigen::VectorXd right_side() const;
+  void fill_right_side();
+  double largest_move();
   double amount_bound(std::size_t f) const;
   void remove_vanished();
 
@@ -83,13 +96,14 @@ class Newton {
   std::vector<PhaseSet>& sets_;
   std::vector<double>& mu_;
   std::size_t e_;
-  TwoLevelSystem system_;
-  Eigen::VectorXd change_;  ///< dmu, then dn
+  NewtonMemory& memory_;
+  TwoLevelSystem& system_;
+  Eigen::VectorXd& change_;
   double largest_change_ = 1.0;
 };
 
 void Newton::residuals(Refinement& result) const {
-  const auto& points = system_.points();
+  const auto points = system_.points();
   result.balance = result.plane = 0.0;
   for (std::size_t e = 0; e < e_; ++e) {
     double sum = 0.0;
@@ -105,9 +119,18 @@ void Newton::residuals(Refinement& result) const {
     result.plane = std::max(result.plane, std::abs(p.d(mu_)) / p.atoms);
 }
 
-Eigen::VectorXd Newton::right_side() const {
+bool Newton::is_converged(double balance_tolerance, Refinement& result) {
+  system_.evaluate_energies(conditions_, sets_);
+  residuals(result);
+  result.converged =
+      result.balance < balance_tolerance && result.plane < kPlaneTolerance;
+  return result.converged;
+}
+
+void Newton::fill_right_side() {
   const auto& response = system_.response();
-  std::vector<double> balance(conditions_.overall);
+  std::vector<double>& balance = memory_.balance;
+  balance = conditions_.overall;
   for (std::size_t f = 0; f < sets_.size(); ++f) {
     const SetPoint& p = system_.points()[f];
     p.step.add_projected(sets_[f].amount, p.gradient.data(), balance.data());
@@ -115,19 +138,19 @@ Eigen::VectorXd Newton::right_side() const {
   }
   for (std::size_t a = 0; a < e_; ++a)
     for (std::size_t b = 0; b < e_; ++b) balance[a] -= response[a * e_ + b] * mu_[b];
-  Eigen::VectorXd right(rows());
+  Eigen::VectorXd& right = memory_.right;
+  right.resize(rows());
   for (std::size_t a = 0; a < e_; ++a) right[static_cast<Eigen::Index>(a)] = balance[a];
   for (std::size_t f = 0; f < sets_.size(); ++f)
     right[static_cast<Eigen::Index>(e_ + f)] = system_.points()[f].d(mu_);
-  return right;
 }
 
 bool Newton::solve(Refinement& result) {
   if (!system_.factor(conditions_, sets_)) return false;
   result.unique = system_.unique();
-  const Eigen::VectorXd right = right_side();
-  if (!right.allFinite()) return false;
-  change_ = system_.solve(right);
+  fill_right_side();
+  if (!memory_.right.allFinite()) return false;
+  system_.solve(memory_.right, change_);
   return change_.allFinite();
 }
 
@@ -139,34 +162,41 @@ double Newton::amount_bound(std::size_t f) const {
   return n + dn > most ? (most - n) / dn : 1.0;
 }
 
-void Newton::take_step() {
-  std::vector<double> target(mu_);
+/// Changes of all site fractions. @return the largest one
+double Newton::largest_move() {
+  std::vector<double>& target = memory_.target;
+  target = mu_;
   for (std::size_t e = 0; e < e_; ++e)
     target[e] += change_[static_cast<Eigen::Index>(e)];
+  memory_.dy.resize(sets_.size() * kMaxConstituents);
   double largest = 0.0;
   largest_change_ = 0.0;
-  std::vector<std::vector<double>> dy;
   for (std::size_t f = 0; f < sets_.size(); ++f) {
     const SetPoint& p = system_.points()[f];
-    auto& step = dy.emplace_back(p.gradient.size());
-    p.step.response_to(target.data(), p.gradient.data(), step.data());
-    for (std::size_t i = 0; i < step.size(); ++i) {
-      largest = std::max(largest, std::abs(step[i]));
+    double* dy = memory_.dy.data() + f * kMaxConstituents;
+    p.step.response_to(target.data(), p.gradient.data(), dy);
+    for (std::size_t i = 0; i < p.gradient.size(); ++i) {
+      largest = std::max(largest, std::abs(dy[i]));
       if (sets_[f].y[i] > kNegligible)
-        largest_change_ = std::max(largest_change_, std::abs(step[i]) / sets_[f].y[i]);
+        largest_change_ = std::max(largest_change_, std::abs(dy[i]) / sets_[f].y[i]);
     }
   }
+  return largest;
+}
+
+void Newton::take_step() {
+  const double largest = largest_move();
   double fraction = largest > kLargestMove ? kLargestMove / largest : 1.0;
   for (std::size_t f = 0; f < sets_.size(); ++f)
     fraction = std::min(fraction, amount_bound(f));
-  for (std::size_t e = 0; e < e_; ++e) mu_[e] += fraction * (target[e] - mu_[e]);
-  std::vector<double> moved;
+  for (std::size_t e = 0; e < e_; ++e)
+    mu_[e] += fraction * (memory_.target[e] - mu_[e]);
   for (std::size_t f = 0; f < sets_.size(); ++f) {
     PhaseSet& set = sets_[f];
-    moved.resize(set.y.size());
-    update_fractions(*conditions_.phases[set.phase].phase, set.y.data(), dy[f].data(),
-                     fraction, moved.data());
-    set.y.swap(moved);
+    std::array<double, kMaxConstituents> moved;
+    update_fractions(*conditions_.phases[set.phase].phase, set.y.data(),
+                     memory_.dy.data() + f * kMaxConstituents, fraction, moved.data());
+    std::copy_n(moved.begin(), set.y.size(), set.y.begin());
     const double dn = fraction * change_[static_cast<Eigen::Index>(e_ + f)];
     const bool shrinks = set.amount + dn < kShrink * set.amount;
     if (shrinks && set.shrinking_steps == 0) {
@@ -204,22 +234,25 @@ void Newton::remove_vanished() {
 }  // namespace
 
 Refinement refine(Conditions& conditions, int most_steps, double balance_tolerance,
-                  std::vector<PhaseSet>& sets, std::vector<double>& mu) {
+                  std::vector<PhaseSet>& sets, std::vector<double>& mu,
+                  NewtonMemory& memory) {
   Refinement result;
-  Newton newton(conditions, sets, mu);
+  Newton newton(conditions, sets, mu, memory);
   for (; result.steps < most_steps; ++result.steps) {
-    balance_traces(conditions, sets, mu);
+    if (newton.has_settled() && newton.is_converged(balance_tolerance, result))
+      return result;
     newton.evaluate();
     newton.residuals(result);
-    if (newton.largest_change() < kStepTolerance &&
-        result.balance < balance_tolerance && result.plane < kPlaneTolerance) {
-      result.converged = true;
-      return result;
-    }
     if (!newton.solve(result)) return result;
     newton.take_step();
   }
   return result;
+}
+
+Refinement refine(Conditions& conditions, int most_steps, double balance_tolerance,
+                  std::vector<PhaseSet>& sets, std::vector<double>& mu) {
+  NewtonMemory memory;
+  return refine(conditions, most_steps, balance_tolerance, sets, mu, memory);
 }
 
 double condition_number(Conditions& conditions, const std::vector<PhaseSet>& sets) {

@@ -10,7 +10,7 @@
 /// solved in variables scaled so that trace elements and small amounts count as much as
 /// large ones. Hillert, Physica 103B (1981) 31 (from memory).
 
-#include "minimizer/phase_sets.hpp"
+#include "minimizer/two_level_system.hpp"
 
 namespace gibbsteel::internal {
 
@@ -25,8 +25,19 @@ struct Refinement {
   std::vector<std::size_t> unstable;
 };
 
+/// What a refinement works on. Kept from one refinement of a problem to the next, it
+/// needs no further memory.
+struct NewtonMemory {
+  TwoLevelSystem system;
+  Eigen::VectorXd right, change;  ///< change: dmu, then dn
+  std::vector<double> target, balance, dy;
+};
+
 /// @param mu    chemical potentials: estimate on entry, refined on return
 /// @param sets  changed in place; sets that vanish are removed
+Refinement refine(Conditions& conditions, int most_steps, double balance_tolerance,
+                  std::vector<PhaseSet>& sets, std::vector<double>& mu,
+                  NewtonMemory& memory);
 Refinement refine(Conditions& conditions, int most_steps, double balance_tolerance,
                   std::vector<PhaseSet>& sets, std::vector<double>& mu);
 

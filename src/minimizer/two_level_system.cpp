@@ -14,14 +14,28 @@ Eigen::Index index(std::size_t i) { return static_cast<Eigen::Index>(i); }
 
 }  // namespace
 
+void TwoLevelSystem::evaluate_energies(const Conditions& conditions,
+                                       const std::vector<PhaseSet>& sets) {
+  for (std::size_t f = 0; f < sets.size(); ++f) {
+    const Candidate& candidate = conditions.phases[sets[f].phase];
+    SetPoint& p = points_[f];
+    p.energy = gibbs_energy(*candidate.phase, candidate.at, sets[f].y.data());
+    p.formula.assign(conditions.elements(), 0.0);
+    add_atoms(*candidate.phase, sets[f].y.data(), 1.0, p.formula.data());
+    p.atoms = atoms(*candidate.phase, sets[f].y.data());
+  }
+}
+
 void TwoLevelSystem::evaluate(Conditions& conditions,
                               const std::vector<PhaseSet>& sets) {
   std::array<double, kMaxConstituents * kMaxConstituents> hessian;
   const std::size_t elements = conditions.elements();
-  points_.clear();
+  used_ = 0;
   for (const PhaseSet& set : sets) {
     const Candidate& candidate = conditions.phases[set.phase];
-    SetPoint& p = points_.emplace_back(candidate.size(), elements);
+    if (used_ == points_.size()) points_.emplace_back(candidate.size(), elements);
+    SetPoint& p = points_[used_++];
+    p.resize(candidate.size(), elements);
     ++conditions.evaluations;
     p.energy = gibbs_energy(*candidate.phase, candidate.at, set.y.data(),
                             p.gradient.data(), hessian.data());
@@ -48,7 +62,7 @@ void TwoLevelSystem::assemble(const Conditions& conditions,
     for (std::size_t b = 0; b < a; ++b)
       response_[b * elements + a] = response_[a * elements + b];
   const Eigen::Index rows = index(elements + sets.size());
-  matrix_ = Eigen::MatrixXd::Zero(rows, rows);
+  matrix_.setZero(rows, rows);
   for (std::size_t a = 0; a < elements; ++a) {
     const double scale = 1.0 / std::sqrt(overall_[a]);
     for (std::size_t b = 0; b < elements; ++b)
@@ -60,14 +74,24 @@ void TwoLevelSystem::assemble(const Conditions& conditions,
   }
 }
 
+/// By the pivots of partial pivoting: far from where full pivoting sees a lower rank.
+bool TwoLevelSystem::is_surely_regular() const {
+  constexpr double kFar = 1e-9;
+  const auto pivots = quick_.matrixLU().diagonal().cwiseAbs();
+  return pivots.minCoeff() > kFar * pivots.maxCoeff();
+}
+
 bool TwoLevelSystem::factor(const Conditions& conditions,
                             const std::vector<PhaseSet>& sets) {
   assemble(conditions, sets);
-  unique_ = false;
+  unique_ = regular_ = false;
   if (!matrix_.allFinite()) return false;
-  lu_.setThreshold(kRankTolerance);
-  lu_.compute(matrix_);
-  unique_ = lu_.isInvertible();
+  quick_.compute(matrix_);
+  unique_ = regular_ = is_surely_regular();
+  if (regular_) return true;
+  full_.setThreshold(kRankTolerance);
+  full_.compute(matrix_);
+  unique_ = full_.isInvertible();
   if (!unique_) {
     // A rank-deficient system: a compound alone, phases in a fixed reaction.
     least_.setThreshold(kRankTolerance);
@@ -84,23 +108,24 @@ double TwoLevelSystem::condition_number() const {
   return sizes.maxCoeff() / sizes.minCoeff();
 }
 
-Eigen::VectorXd TwoLevelSystem::solve(Eigen::VectorXd right) const {
+void TwoLevelSystem::solve(Eigen::VectorXd& right, Eigen::VectorXd& change) const {
   const std::size_t elements = overall_.size();
   for (std::size_t e = 0; e < elements; ++e)
     right[index(e)] *= 1.0 / std::sqrt(overall_[e]);
   for (std::size_t f = 0; f < amounts_.size(); ++f)
     right[index(elements + f)] =
         right[index(elements + f)] * std::sqrt(amounts_[f]) / rt_;
-  Eigen::VectorXd change(right.size());
-  if (unique_)
-    change = lu_.solve(right);
+  change.resize(right.size());
+  if (regular_)
+    change = quick_.solve(right);
+  else if (unique_)
+    change = full_.solve(right);
   else
     change = least_.solve(right);
   for (std::size_t e = 0; e < elements; ++e)
     change[index(e)] *= rt_ / std::sqrt(overall_[e]);
   for (std::size_t f = 0; f < amounts_.size(); ++f)
     change[index(elements + f)] *= std::sqrt(amounts_[f]);
-  return change;
 }
 
 }  // namespace gibbsteel::internal

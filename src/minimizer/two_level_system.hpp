@@ -12,6 +12,7 @@
 
 #include <Eigen/LU>
 #include <Eigen/QR>
+#include <span>
 #include <vector>
 
 #include "minimizer/phase_sets.hpp"
@@ -23,6 +24,11 @@ namespace gibbsteel::internal {
 struct SetPoint {
   SetPoint(std::size_t n, std::size_t elements)
       : step(n, elements), gradient(n), formula(elements) {}
+  void resize(std::size_t n, std::size_t elements) {
+    step.reserve(n, elements);
+    gradient.resize(n);
+    formula.assign(elements, 0.0);
+  }
   TangentStep step;
   std::vector<double> gradient, formula;  ///< formula: M(y)
   double energy = 0.0;
@@ -39,6 +45,9 @@ struct SetPoint {
 
 class TwoLevelSystem {
  public:
+  /// Energies alone: enough for d(), formula and atoms of the points.
+  void evaluate_energies(const Conditions& conditions,
+                         const std::vector<PhaseSet>& sets);
   /// Energies, gradients and factored Hessians of all sets.
   void evaluate(Conditions& conditions, const std::vector<PhaseSet>& sets);
   /// Assembles and factors the matrix. @return false when it is not finite
@@ -48,11 +57,12 @@ class TwoLevelSystem {
   bool unique() const noexcept { return unique_; }
   /// Of the scaled matrix that was factored last; infinite when it is not unique().
   double condition_number() const;
-  /// @param right  per element [mol], then D per set [J/mol of formula units]
-  /// @return dmu [J/mol], then dn [mol]
-  Eigen::VectorXd solve(Eigen::VectorXd right) const;
+  /// @param right   per element [mol], then D per set [J/mol of formula units]; scaled
+  ///                on return
+  /// @param change  dmu [J/mol], then dn [mol]
+  void solve(Eigen::VectorXd& right, Eigen::VectorXd& change) const;
 
-  const std::vector<SetPoint>& points() const noexcept { return points_; }
+  std::span<const SetPoint> points() const noexcept { return {points_.data(), used_}; }
   /// The scaled matrix that was factored last.
   const Eigen::MatrixXd& matrix() const noexcept { return matrix_; }
   /// sum n A^T P A, elements x elements, row by row.
@@ -61,13 +71,18 @@ class TwoLevelSystem {
  private:
   void assemble(const Conditions& conditions, const std::vector<PhaseSet>& sets);
 
-  std::vector<SetPoint> points_;
+  bool is_surely_regular() const;
+
+  std::vector<SetPoint> points_;  ///< memory for as many sets as there were
+  std::size_t used_ = 0;
   std::vector<double> response_;
   std::vector<double> overall_, amounts_;
   double rt_ = 0.0;
   Eigen::MatrixXd matrix_;
-  Eigen::FullPivLU<Eigen::MatrixXd> lu_;
+  Eigen::PartialPivLU<Eigen::MatrixXd> quick_;
+  Eigen::FullPivLU<Eigen::MatrixXd> full_;  ///< where the rank is in doubt
   Eigen::CompleteOrthogonalDecomposition<Eigen::MatrixXd> least_;
+  bool regular_ = false;  ///< quick_ serves
   bool unique_ = true;
 };
 
