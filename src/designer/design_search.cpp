@@ -185,8 +185,8 @@ DesignPoint descend(DesignProblem& problem, const std::vector<double>& start,
                     DesignAim aim, int most_steps) {
   // At a bend the curvature that was learned so far misleads: begin anew from there as
   // long as it helps.
-  constexpr int kAgain = 3;
-  constexpr double kHelps = 0.9, kDone = 1e-8;
+  constexpr int kAgain = 8;
+  constexpr double kHelps = 0.999, kDone = 1e-8;
   DesignPoint best = Descent(problem, start, aim).run(most_steps);
   for (int i = 0; i < kAgain && best.usable(); ++i) {
     if (best.violation <= DesignPoint::kHolds && best.misfit <= kDone) break;
