@@ -1,5 +1,7 @@
 #include "gibbsteel/errors.hpp"
 
+#include "internal/control_characters.hpp"
+
 namespace gibbsteel {
 
 namespace {
@@ -19,8 +21,7 @@ void clean(std::string& text) {
     text.resize(end);
     text += "...";
   }
-  for (char& c : text)
-    if (static_cast<unsigned char>(c) < 0x20u || c == 0x7F) c = '?';
+  text = internal::without_controls(text);
 }
 
 std::vector<Problem> cleaned(std::vector<Problem> problems) {

@@ -39,7 +39,7 @@ void prove_sweep(const SoakProblem& problem, std::span<const Temperature> temper
       break;
   }
   if (every > 1)
-    cover_sweep(problem, sweep.states, temperatures.size(), sweep.cancelled);
+    cover_sweep(problem, temperatures.size(), progress, sweep);
 }
 
 }  // namespace gibbsteel::internal

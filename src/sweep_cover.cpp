@@ -63,8 +63,10 @@ bool cover(const SoakProblem& problem, const State& before, const State& after,
   return true;
 }
 
-void cover_sweep(const SoakProblem& problem, std::vector<State>& states,
-                 std::size_t asked, bool cancelled) {
+void cover_sweep(const SoakProblem& problem, std::size_t asked,
+                 const SweepProgress& progress, Sweep& sweep) {
+  std::vector<State>& states = sweep.states;
+  bool stop = false;
   const auto every = static_cast<std::size_t>(problem.options.prove_every);
   for (std::size_t i = 0; i < states.size(); ++i) {
     if (is_anchor(i, asked, every)) continue;
@@ -76,10 +78,13 @@ void cover_sweep(const SoakProblem& problem, std::vector<State>& states,
       continue;
     }
     if (cover(problem, states[before], states[after], states[i])) continue;
-    if (cancelled)
+    sweep.cancelled = sweep.cancelled || stop;
+    if (sweep.cancelled) {
       states[i].solve_report.proof = "not proven: the sweep was cancelled";
-    else
-      states[i] = problem.state_of(problem.solve(states[i].temperature));
+      continue;
+    }
+    states[i] = problem.state_of(problem.solve(states[i].temperature));
+    stop = progress && !progress(states.size());
   }
 }
 

@@ -12,7 +12,7 @@ cd "$(dirname "${BASH_SOURCE[0]}")/.."
 stages=${GIBBSTEEL_STAGES:-"dev clang sanitizers"}
 jobs=$(nproc)
 tests_with_threads='^(robustness/(threads|interrupt)|unit/(parallel_for|shared_hash|'
-tests_with_threads+='steel|soak_grid|section_map|tolerance|parameter_band))_test$'
+tests_with_threads+='steel|soak_grid|section_map|tolerance|parameter_band|screen|calibrate))_test$'
 summary=()
 
 build() { # preset

@@ -164,9 +164,9 @@ class Steel(
             Volume percents at the soak temperature instead of room temperature, which
             is what metallography measures.
         certify : {"many starts", "proof"}, optional
-            "proof" proves that no phase of the file lies below the tangent plane by
-            more than 0.1 J/mol of atoms; see ``state.solve_report.proven_gap``. Some
-            ten milliseconds for most steels, seconds for a few.
+            "proof" proves that no allowed phase lies below the tangent plane by more
+            than 0.1 J/mol of atoms; see ``state.solve_report.proven_gap``. Some ten
+            milliseconds for most steels, up to seconds for ten elements.
         options : SolveOptions, optional
             Settings of the minimizer.
 

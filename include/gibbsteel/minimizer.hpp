@@ -60,13 +60,14 @@ struct SolveOptions {
   int starts_per_phase = 20;
   double balance_tolerance = 1e-11;   ///< per element, relative, in (0, 1e-6]
   double stability_tolerance = 1e-3;  ///< [J/mol of atoms] below the plane, > 0
-  /// Certificate asked for. `proof` adds branch and prune over every phase after the
-  /// test from many starts: some ten milliseconds for most steels, seconds for a few.
+  /// Certificate asked for. `proof` adds branch and prune over every allowed phase,
+  /// after the test from many starts: some ten milliseconds for most steels, seconds
+  /// for some.
   /// When its budget runs out the result keeps `many_starts` and says how far it got.
   Certificate certify = Certificate::many_starts;
   double proof_gap = 0.1;       ///< [J/mol of atoms], >= 2 stability_tolerance
   long proof_boxes = 1000000;   ///< per phase, >= 1
-  double proof_seconds = 10.0;  ///< in all, wall time, > 0
+  double proof_seconds = 10.0;  ///< in all rounds, wall time, > 0
 
   /// Every option out of its range; empty when all are valid.
   std::vector<Problem> problems() const;

@@ -1,6 +1,7 @@
 #pragma once
 /// Proof for a state between two proven ones of a sweep, without looking at a phase.
 
+#include "internal/run_sweep.hpp"
 #include "internal/soak_problem.hpp"
 
 namespace gibbsteel::internal {
@@ -25,10 +26,10 @@ inline bool is_anchor(std::size_t i, std::size_t count, std::size_t every) {
 }
 
 /// Covers what lies between the anchors of a sweep, and proves one by one what cannot
-/// be covered.
-/// @param asked      number of temperatures asked for; the states may be fewer
-/// @param cancelled  the caller stopped the sweep: nothing is proven any more
-void cover_sweep(const SoakProblem& problem, std::vector<State>& states,
-                 std::size_t asked, bool cancelled);
+/// be covered. Asks `progress` after each of these proofs; once the sweep is cancelled,
+/// by it or before, nothing is proven any more.
+/// @param asked  number of temperatures asked for; the states may be fewer
+void cover_sweep(const SoakProblem& problem, std::size_t asked,
+                 const SweepProgress& progress, Sweep& sweep);
 
 }  // namespace gibbsteel::internal

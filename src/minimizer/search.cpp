@@ -151,7 +151,12 @@ bool Search::prove() {
     proof_.progress = "not proven: the chemical potentials have no bound";
     return true;
   }
-  proof_ = prove_plane(generation_, mu_, options_);
+  SolveOptions left = options_;  // of the time for all rounds
+  left.proof_seconds -= proof_.seconds;
+  PlaneProof next = prove_plane(generation_, mu_, left);
+  next.boxes += proof_.boxes;
+  next.seconds += proof_.seconds;
+  proof_ = std::move(next);
   return proof_.violations.empty();
 }
 

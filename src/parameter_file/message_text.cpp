@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cstddef>
 
+#include "internal/control_characters.hpp"
+
 namespace gibbsteel::parameter_file {
 
 namespace {
@@ -52,11 +54,7 @@ std::string printable(std::string_view text) {
     while (end > 0 && continues_character(text[end])) --end;
     text = text.substr(0, end);
   }
-  std::string result;
-  for (const char byte : text) {
-    const auto code = static_cast<unsigned char>(byte);
-    result += (code < 0x20u || code == 0x7Fu) ? '?' : byte;
-  }
+  const std::string result = internal::without_controls(text);
   return shortened ? result + "..." : result;
 }
 
@@ -98,15 +96,13 @@ std::string did_you_mean(std::string_view word,
 
 std::string pointer_step(std::string_view text) {
   std::string step;
-  for (const char byte : text) {
-    const auto code = static_cast<unsigned char>(byte);
-    if (byte == '~') {
+  for (const char byte : internal::without_controls(text)) {
+    if (byte == '~')
       step += "~0";
-    } else if (byte == '/') {
+    else if (byte == '/')
       step += "~1";
-    } else {
-      step += (code < 0x20u || code == 0x7Fu) ? '?' : byte;
-    }
+    else
+      step += byte;
   }
   return step;
 }

@@ -22,13 +22,15 @@ PlaneProof prove_plane(ColumnGeneration& generation, std::span<const double> mu,
                        const SolveOptions& options) {
   using Clock = std::chrono::steady_clock;
   const auto begin = Clock::now();
+  const auto used = [begin] {
+    return std::chrono::duration<double>(Clock::now() - begin).count();
+  };
   Conditions& conditions = generation.conditions();
   PlaneProof result;
   for (std::size_t f = 0; f < conditions.phases.size(); ++f) {
     const Candidate& candidate = conditions.phases[f];
-    const std::chrono::duration<double> used = Clock::now() - begin;
     const ProofLimits limits{options.proof_gap, options.proof_boxes,
-                             options.proof_seconds - used.count()};
+                             options.proof_seconds - used()};
     const PhaseProof proof = prove_phase(candidate, mu, limits);
     result.boxes += proof.boxes;
     if (proof.outcome == PhaseProof::Outcome::violated) {
@@ -43,10 +45,11 @@ PlaneProof prove_plane(ColumnGeneration& generation, std::span<const double> mu,
         result.progress = stopped(candidate.phase->name, proof);
     }
   }
+  result.seconds = used();
   result.complete = result.violations.empty() && result.progress.empty();
   if (result.complete)
     result.progress =
-        "proven for every phase: " + std::to_string(result.boxes) + " boxes";
+        "proven for every allowed phase: " + std::to_string(result.boxes) + " boxes";
   return result;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
-/// Tier 2 of the certificate: the tangent-plane test, Eq. (E2), proven for every phase.
+/// Tier 2 of the certificate: the tangent-plane test, Eq. (E2), proven for every
+/// allowed phase.
 
 #include <string>
 
@@ -9,8 +10,9 @@
 namespace gibbsteel::internal {
 
 struct PlaneProof {
-  bool complete = false;  ///< every phase is proven
+  bool complete = false;  ///< every allowed phase is proven
   long boxes = 0;         ///< examined
+  double seconds = 0.0;   ///< that it took, wall time
   std::string progress;   ///< one phrase on how far it got
   /// Minima that the proof came across below the plane by more than the gap.
   std::vector<AbsentMinimum> violations;

@@ -77,11 +77,12 @@ double QuadraticForm::deficit(std::size_t i) const {
     if (j != i) off += (std::abs(row[j]) + r[j]) * reach[j];
   const double diagonal = row[i] - r[i] + mixing[i];
   const double value = off - diagonal * reach[i];
-  const double size = off + std::abs(diagonal) * reach[i];
-  return std::max(0.0,
-                  rounding::up(value, 3.0 * static_cast<double>(n + 2) *
-                                          (size / std::max(std::abs(value), 1e-300)))) *
-         reach[i];
+  // What the roundings of the sums may be off by, whatever cancels in them.
+  const double size = off + (std::abs(row[i]) + r[i] + mixing[i]) * reach[i];
+  const double slack = 3.0 * static_cast<double>(n + 2) * rounding::kHalfUnit * size;
+  const double bound = rounding::up(value + slack);
+  if (std::isnan(bound)) return std::numeric_limits<double>::infinity();
+  return bound > 0.0 ? rounding::up(bound * reach[i]) : 0.0;
 }
 
 }  // namespace gibbsteel::internal

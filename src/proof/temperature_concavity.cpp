@@ -55,6 +55,19 @@ bool is_active(const Term& term, const std::vector<std::string>& elements) {
   return true;
 }
 
+/// End members of a phase with these elements.
+std::size_t combinations(const Phase& phase, const std::vector<std::string>& elements) {
+  std::size_t count = 1;
+  for (const Sublattice& sublattice : phase.sublattices)
+    count *= static_cast<std::size_t>(std::count_if(
+        sublattice.constituents.begin(), sublattice.constituents.end(),
+        [&](const std::string& name) {
+          return name == kVacancy ||
+                 std::find(elements.begin(), elements.end(), name) != elements.end();
+        }));
+  return count;
+}
+
 bool mixes(const Term& term) {
   return std::any_of(term.on.begin(), term.on.end(),
                      [](const auto& names) { return names.size() > 1; });
@@ -63,14 +76,17 @@ bool mixes(const Term& term) {
 bool is_concave(const Phase& phase, const std::vector<std::string>& elements,
                 Curvature& curvature) {
   double highest = -std::numeric_limits<double>::infinity(), interactions = 0.0;
+  std::size_t members = 0;
   for (const Term& term : phase.energy) {
     if (!is_active(term, elements)) continue;
     const Interval d2 = curvature.of(term.value);
     if (mixes(term))  // two site fractions of one sublattice: at most 1/4
       interactions = rounding::up(interactions + 0.25 * d2.magnitude());
     else
-      highest = std::max(highest, d2.hi);
+      highest = std::max(highest, d2.hi), ++members;
   }
+  // An end member that is not there counts as zero: the mean of all may be that high.
+  if (members < combinations(phase, elements)) highest = std::max(highest, 0.0);
   return !curvature.broken() && rounding::up(highest + interactions) <= 0.0;
 }
 

@@ -9,6 +9,7 @@
 #include <string>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/control_characters.hpp"
 
 /// libFuzzer calls it for every input; replay_main.cpp does for stored ones.
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size);
@@ -28,11 +29,11 @@ inline bool is_code(const std::string& code, const std::string& prefix) {
          std::all_of(code.end() - 3, code.end(), is_digit);
 }
 
-/// No byte that could steer a terminal or forge a second line.
+/// No character that could steer a terminal or forge a second line.
 inline bool is_printable(const std::string& text) {
-  return std::none_of(text.begin(), text.end(), [](char c) {
-    return static_cast<unsigned char>(c) < 0x20 || c == 0x7F;
-  });
+  for (std::size_t i = 0; i < text.size(); ++i)
+    if (internal::control_size(std::string_view(text).substr(i)) > 0) return false;
+  return true;
 }
 
 /// Every problem complete, the list and its text of bounded length.

@@ -60,7 +60,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   const auto names = phases(bytes);
   const auto t = Temperature::kelvin(300.0 + bytes.number(2200.0));
   const auto x = fractions(bytes, symbols.size());
-  const SolveOptions chosen = options(bytes);
+  const SolveOptions chosen = fuzz::proven_now_and_then(bytes, options(bytes));
   fuzz::input_accepted([&] {
     const PhaseSystem system(default_parameters(), symbols, names);
     fuzz::check_result(system, x, minimize(system, t, x, chosen), chosen);

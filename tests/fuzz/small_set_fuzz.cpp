@@ -19,9 +19,10 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   }
   for (double& value : x) value /= sum;
   for (const Phase& phase : set->phases) names.push_back(phase.name);
+  const SolveOptions chosen = fuzz::proven_now_and_then(bytes, {});
   fuzz::input_accepted([&] {
     const PhaseSystem system(set, symbols, names);
-    fuzz::check_result(system, x, minimize(system, t, x));
+    fuzz::check_result(system, x, minimize(system, t, x, chosen), chosen);
   });
   return 0;
 }

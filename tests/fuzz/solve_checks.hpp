@@ -7,11 +7,20 @@
 #include <vector>
 
 #include "gibbsteel/minimizer.hpp"
+#include "input_bytes.hpp"
 #include "promises.hpp"
 
 namespace gibbsteel::fuzz {
 
 inline constexpr double kBalance = 1e-10;  ///< largest relative error of an element
+
+/// A proof with a small budget where the next byte asks for one.
+inline SolveOptions proven_now_and_then(InputBytes& bytes, SolveOptions options) {
+  if (bytes.byte() % 4 != 1) return options;
+  options.certify = Certificate::proof;
+  options.proof_boxes = 50;
+  return options;
+}
 
 /// Site fractions from 0 to 1 that sum to 1 on every sublattice.
 inline void check_fractions(const PhaseModel& phase, const std::vector<double>& y) {
@@ -86,6 +95,9 @@ inline void check_result(const PhaseSystem& system, std::span<const double> over
   promise(std::isnan(report.lowest_absent) ||
               report.lowest_absent >= -options.stability_tolerance,
           "nothing is left below the plane");
+  const bool proven = report.certificate == Certificate::proof ||
+                      report.certificate == Certificate::covered;
+  promise(std::isfinite(report.proven_gap) == proven, "a gap stands for a proof");
   check_balance(system, overall, result);
   check_potentials(overall, result);
   for (const PhasePoint& point : result.absent) {

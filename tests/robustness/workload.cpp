@@ -157,6 +157,35 @@ Bits reading(const SharedParameters& set) {
   return bits;
 }
 
+Bits screened(const Steel& steel) {
+  const std::vector<double> carbon{0.5, 0.55, 0.6, 0.65, 0.7, 0.75};
+  ScreenInput input;
+  input.elements = {"C"};
+  input.compositions = carbon;
+  input.temperatures = temperatures({950, 1100});
+  ScreenOptions options;
+  options.parameters = steel.parameters();
+  options.threads = 2;
+  const ScreenTable table = screen(input, options);
+  Bits bits;
+  for (const double value : table.carbide_volume_percent) bits.add(value);
+  for (const double value : table.matrix_weight_percent) bits.add(value);
+  return bits;
+}
+
+Bits calibrated(const Steel& steel) {
+  const Temperature t = kSoak;
+  const Quantity carbon = quantities::matrix("C");
+  CalibrationOptions options;
+  options.threads = 2;
+  const Calibration result = calibrate(
+      {{"punch", {{"C", 0.55}, {"Cr", 4.5}, {"V", 1.0}}, t, carbon, 0.55, 0.01}},
+      {{"/phases/M6C/energy/2/terms/1", 2000.0}}, steel.parameters(), options);
+  Bits bits;
+  for (const auto& number : result.numbers) bits.add(number.after);
+  return bits;
+}
+
 Bits reports(const Steel& steel) {
   const State state = steel.soak(kSoak);
   Bits bits;
@@ -199,9 +228,10 @@ std::vector<Job> workload(const Steel& steel) {
   for (const double celsius : {400.0, 805.0, 1000.0, 1180.0})
     jobs.push_back({"soak", [&steel, celsius] { return soak(steel, celsius); }});
   const std::vector<std::pair<const char*, Bits (*)(const Steel&)>> others{
-      {"sweep", sweep},   {"proof", proof},           {"phase changes", changes},
-      {"slopes", slopes}, {"searches", searches},     {"grid", grid},
-      {"map", map},       {"tolerances", tolerances}, {"reports", reports}};
+      {"sweep", sweep},     {"proof", proof},           {"phase changes", changes},
+      {"slopes", slopes},   {"searches", searches},     {"grid", grid},
+      {"map", map},         {"tolerances", tolerances}, {"reports", reports},
+      {"screen", screened}, {"calibration", calibrated}};
   for (const auto& [name, action] : others)
     jobs.push_back({name, [&steel, run = action] { return run(steel); }});
   jobs.push_back({"parameter band",
