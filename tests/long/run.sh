@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# The long run: random cold conditions and swept lines with judges of every result. An
-# hour on two cores; see README.md here.
+# The long run: random cold conditions and swept lines with judges of every result. Ten to
+# twenty minutes on two cores; see README.md here.
 #
 #   bash tests/long/run.sh [--conditions N] [--sweep-points M] [--threads T] [...]
 #   bash tests/long/run.sh --valgrind      a small share, looking for leaks and bad reads
