@@ -1,3 +1,6 @@
+#include <memory>
+
+#include "continuation/line_solver.hpp"
 #include "minimizer/two_level_newton.hpp"
 #include "posing.hpp"
 #include "solvers.hpp"
@@ -38,8 +41,23 @@ Answer gibbsteel_newton(const Task& task) {
   return answer;
 }
 
-std::optional<PreparedSolver> gibbsteel_warm(const Task&) {
-  return std::nullopt;  // the library has no warm soak yet; the table says so
+std::function<Answer()> gibbsteel_there_and_back(const Task& task) {
+  const auto line =
+      std::make_shared<internal::LineSolver>(*task.system, SolveOptions{});
+  const auto higher = Temperature::kelvin(task.temperature.in_kelvin() + 1.0);
+  line->next(higher, task.mole_fractions);
+  return [line, higher, &task] {
+    line->next(higher, task.mole_fractions);
+    line->next(task.temperature, task.mole_fractions);
+    Answer answer;
+    answer.iterations = line->report().newton_steps;
+    answer.said = std::string(to_string(line->report().status)) + ", " +
+                  std::string(to_string(line->report().certificate));
+    if (line->report().usable())
+      for (const auto& set : line->sets())
+        answer.sets.push_back({set.phase, set.amount, set.y, 0.0});
+    return answer;
+  };
 }
 
 }  // namespace gibbsteel::contest

@@ -104,8 +104,6 @@ def comparison(groups: dict[tuple[str, str], list[dict]]) -> list[str]:
     for key in ORDER:
         if key in groups:
             lines.append(row(key, groups[key], ours))
-        elif key == OURS_WARM:
-            lines.append("| gibbsteel | warm " + "| not built yet " + "| - " * 9 + "|")
     return lines
 
 

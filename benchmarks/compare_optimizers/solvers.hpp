@@ -3,7 +3,6 @@
 /// do for themselves (coefficients at the temperature, setting up) is inside.
 
 #include <functional>
-#include <optional>
 
 #include "outcome.hpp"
 
@@ -16,10 +15,10 @@ Answer gibbsteel_cold(const Task& task);
 /// what a general-purpose optimizer does from there.
 Answer gibbsteel_newton(const Task& task);
 
-/// A soak with all checks from what is known 1 K higher. Whatever has to be prepared
-/// there is prepared by the first call and not timed; the solver that comes back is.
-using PreparedSolver = std::function<Answer()>;
-std::optional<PreparedSolver> gibbsteel_warm(const Task& task);
+/// Two soaks that follow one another, 1 K higher and at the task: all known minima are
+/// checked in each, the test from many starts is not in them. What comes back is timed;
+/// the first soak, which is a cold one, is made before. The task has to stay.
+std::function<Answer()> gibbsteel_there_and_back(const Task& task);
 
 /// Ipopt on the amounts with exact derivatives.
 enum class Barrier {
