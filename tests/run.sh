@@ -12,7 +12,8 @@ cd "$(dirname "${BASH_SOURCE[0]}")/.."
 stages=${GIBBSTEEL_STAGES:-"dev clang sanitizers"}
 jobs=$(nproc)
 tests_with_threads='^(robustness/(threads|interrupt)|unit/(parallel_for|shared_hash|'
-tests_with_threads+='steel|soak_grid|section_map|tolerance|parameter_band|screen|calibrate))_test$'
+tests_with_threads+='steel|soak_grid|section_map|tolerance|parameter_band|screen|'
+tests_with_threads+='calibrate))_test$'
 summary=()
 
 build() { # preset

@@ -4,6 +4,7 @@
 #include <limits>
 #include <utility>
 
+#include "../internal/control_characters.hpp"
 #include "../internal/error_codes.hpp"
 #include "message_text.hpp"
 #include "number_text.hpp"
@@ -98,10 +99,7 @@ std::optional<std::string> read_text(const JsonNode& node, const std::string& pl
 bool name_is_usable(std::string_view name, const std::string& place,
                     Problems& problems) {
   const bool blank_ends = !name.empty() && (name.front() == ' ' || name.back() == ' ');
-  const bool control = std::any_of(name.begin(), name.end(), [](char byte) {
-    const auto code = static_cast<unsigned char>(byte);
-    return code < 0x20u || code == 0x7Fu;
-  });
+  const bool control = internal::without_controls(name) != name;
   if (!name.empty() && !blank_ends && !control) return true;
   problems.add(codes::kBadName, place,
                "the name " + in_quotes(name) + " cannot be used",

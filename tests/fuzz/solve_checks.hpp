@@ -88,6 +88,7 @@ inline void check_result(const PhaseSystem& system, std::span<const double> over
     promise(result.present.empty() && result.chemical_potential.empty() &&
                 std::isnan(result.gibbs_energy),
             "a result that failed holds no numbers");
+    promise(std::isnan(report.proven_gap), "a result that failed is not proven");
     return;
   }
   promise(std::isfinite(result.gibbs_energy), "the energy is finite");

@@ -120,6 +120,28 @@ TEST_CASE("control characters and length of what is quoted from the file") {
           "...\"; give \"published\", \"recalled\" or \"estimated\"");
 }
 
+TEST_CASE("C1 controls and marks of direction in what is quoted from the file") {
+  CHECK(refusal(corpus::small_with("\"kind\": \"recalled\", \"confidence\": \"medium\"",
+                                   "\"kind\": \"\xC2\x9B\\u202e31m\"")) ==
+        "[gibbsteel.data.114] hostile.json: /phases/austenite/energy/5/kind: is "
+        "\"??31m\"; "
+        "give \"published\", \"recalled\" or \"estimated\"");
+  const std::string key = "\"a\xE2\x80\xAE/b\": 0";
+  CHECK(refusal("{" + key + ", " + key + "}") ==
+        "[gibbsteel.data.105] hostile.json: /a?~1b: this key stands more than once in "
+        "its object; keep one of them, or rename the other\n"
+        "[gibbsteel.data.107] hostile.json: does not say that this is a parameter "
+        "file; begin with \"format\": {\"name\": \"gibbsteel parameter file\", "
+        "\"version\": 1}");
+}
+
+TEST_CASE("names hold no marks of direction") {
+  CHECK(refusal(corpus::small_with(kSmallCurves,
+                                   "\"curves\": {\n\"a\\u202eb\": 0,\n\"iron\": {")) ==
+        "[gibbsteel.data.115] hostile.json: /curves/a?b: the name \"a?b\" cannot be "
+        "used; give a name without control characters and without blanks at its ends");
+}
+
 TEST_CASE("curves that grow when spelled out") {
   // Seven levels of 40 curves, each made of the 40 below it: 40^7 terms.
   std::ostringstream curves;
