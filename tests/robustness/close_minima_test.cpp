@@ -28,11 +28,11 @@ TEST_CASE("a minimum close to a present set is found and taken over") {
   struct Condition {
     std::size_t group, member;
   };
-  for (const auto& [number, member] :
+  for (const Condition& condition :
        {Condition{8409, 1}, {6382, 6}, {836, 1}, {2369, 3}, {3477, 0}}) {
-    CAPTURE(number);
-    const auto group = long_run::group(*default_parameters(), number);
-    const auto& steel = group.steels[member];
+    CAPTURE(condition.group);
+    const auto group = long_run::group(*default_parameters(), condition.group);
+    const auto& steel = group.steels[condition.member];
     const PhaseSystem system = system_of(steel.elements);
     const auto celsius = Temperature::celsius(steel.celsius);
     const Equilibrium found = minimize(system, celsius, steel.x);
