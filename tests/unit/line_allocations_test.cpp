@@ -1,6 +1,6 @@
 /// A point that is followed takes no memory: counted by a malloc() of this file in the
-/// place of that of the C library (operator new and Eigen both end there). Not under a
-/// sanitizer, which has a malloc() of its own.
+/// place of that of the C library (operator new and Eigen both end there). Under a
+/// sanitizer, which has a malloc() of its own, only that the points are followed.
 
 #include <doctest/doctest.h>
 
@@ -25,8 +25,7 @@ extern "C" void* malloc(std::size_t size) {
 
 using namespace gibbsteel;
 
-TEST_CASE("a followed soak of a high-speed steel takes no memory" *
-          doctest::skip(!kCounted)) {
+TEST_CASE("a followed soak of a high-speed steel takes no memory") {
   const Steel steel({{"C", 0.85},
                      {"Cr", 4.1},
                      {"Mo", 5.0},
@@ -52,6 +51,7 @@ TEST_CASE("a followed soak of a high-speed steel takes no memory" *
   const long taken = allocations - before;
   CHECK(cold == 0);
   CHECK(line.report().certificate == Certificate::followed);
+  if (!kCounted) return;
   CHECK(taken == 0);
   const std::vector<double> seen(1);  // the counter counts
   CHECK(allocations > before);
