@@ -7,7 +7,7 @@
 
 #include <vector>
 
-#include "gibbsteel/gibbsteel.hpp"
+#include "high_speed_steel.hpp"
 #include "minimizer/two_level_newton.hpp"
 
 namespace {
@@ -16,26 +16,13 @@ using namespace gibbsteel;
 
 /// Compiled phases, all of the shipped file, and the stable ones 1 K higher.
 struct Fixture {
-  Steel steel{{{"C", 0.85},
-               {"Cr", 4.1},
-               {"Mo", 5.0},
-               {"W", 6.2},
-               {"V", 1.9},
-               {"Co", 5.0},
-               {"Ni", 0.3},
-               {"Mn", 0.3},
-               {"Si", 0.3}}};
+  Steel steel = benchmarks::high_speed_steel();
   Temperature temperature = Temperature::celsius(1150.0);
-  PhaseSystem system{steel.parameters(), steel.elements(), all_phases()};
+  PhaseSystem system{steel.parameters(), steel.elements(), benchmarks::all_phases()};
   Equilibrium nearby =
       minimize(system, Temperature::kelvin(temperature.in_kelvin() + 1.0),
                steel.mole_fractions());
 
-  static std::vector<std::string> all_phases() {
-    std::vector<std::string> names;
-    for (const Phase& phase : default_parameters()->phases) names.push_back(phase.name);
-    return names;
-  }
   internal::Conditions conditions() const {
     return internal::conditions_of(system, temperature, steel.mole_fractions());
   }

@@ -6,36 +6,19 @@
 #include <vector>
 
 #include "continuation/line_solver.hpp"
-#include "gibbsteel/gibbsteel.hpp"
+#include "high_speed_steel.hpp"
 
 namespace {
 
 using namespace gibbsteel;
 
-const Steel& steel() {
-  static const Steel made{{{"C", 0.85},
-                           {"Cr", 4.1},
-                           {"Mo", 5.0},
-                           {"W", 6.2},
-                           {"V", 1.9},
-                           {"Co", 5.0},
-                           {"Ni", 0.3},
-                           {"Mn", 0.3},
-                           {"Si", 0.3}}};
-  return made;
-}
-
-PhaseSystem all_phases() {
-  std::vector<std::string> names;
-  for (const Phase& phase : default_parameters()->phases) names.push_back(phase.name);
-  return {steel().parameters(), steel().elements(), names};
-}
-
 /// 900 to 1200 C; the argument is the number of soaks, the first one cold and not
 /// timed. Counters per soak.
 void followed_soaks(benchmark::State& run) {
-  const PhaseSystem system = all_phases();
-  const auto x = steel().mole_fractions();
+  const Steel& steel = benchmarks::high_speed_steel();
+  const PhaseSystem system(steel.parameters(), steel.elements(),
+                           benchmarks::all_phases());
+  const auto x = steel.mole_fractions();
   const auto count = run.range(0);
   internal::LineCounts counts;
   for (auto _ : run) {

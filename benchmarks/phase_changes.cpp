@@ -5,23 +5,12 @@
 
 #include <chrono>
 
-#include "gibbsteel/gibbsteel.hpp"
+#include "high_speed_steel.hpp"
 
 namespace {
 
 using namespace gibbsteel;
-
-Steel high_speed_steel() {
-  return Steel({{"C", 0.85},
-                {"Cr", 4.1},
-                {"Mo", 5.0},
-                {"W", 6.2},
-                {"V", 1.9},
-                {"Co", 5.0},
-                {"Ni", 0.3},
-                {"Mn", 0.3},
-                {"Si", 0.3}});
-}
+using benchmarks::high_speed_steel;
 
 /// Mean time of a cold soak over the range [s].
 double cold_soak_seconds(const Steel& steel, const TemperatureRange& range) {
@@ -39,7 +28,7 @@ double cold_soak_seconds(const Steel& steel, const TemperatureRange& range) {
 /// Runs `search`, which returns the number of soaks it took.
 template <class Search>
 void in_cold_soaks(benchmark::State& run, const Search& search) {
-  const Steel steel = high_speed_steel();
+  const Steel& steel = high_speed_steel();
   const TemperatureRange range = usual_range(*steel.parameters());
   const double soak = cold_soak_seconds(steel, range);
   double soaks = 0.0, seconds = 0.0;

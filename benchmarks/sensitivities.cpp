@@ -3,26 +3,12 @@
 
 #include <benchmark/benchmark.h>
 
-#include "gibbsteel/gibbsteel.hpp"
+#include "high_speed_steel.hpp"
 
 namespace {
 
 using namespace gibbsteel;
-
-const Steel& high_speed_steel() {
-  static const Steel steel({
-      {"C", 0.85},
-      {"Cr", 4.1},
-      {"Mo", 5.0},
-      {"W", 6.2},
-      {"V", 1.9},
-      {"Co", 5.0},
-      {"Ni", 0.3},
-      {"Mn", 0.3},
-      {"Si", 0.3},
-  });
-  return steel;
-}
+using benchmarks::high_speed_steel;
 
 const auto kSoak = Temperature::celsius(1150.0);
 

@@ -3,9 +3,11 @@
 /// followed by Newton steps, all minima of absent phases are tracked, and what was
 /// followed is certified where the line has come far.
 ///
-/// An anchor is a point with the certificate from many starts. Between two anchors the
-/// tracked minima are the certificate; when an anchor finds a phase below its plane
-/// that was not tracked, every point since the last anchor is solved anew, cold.
+/// An anchor is a point with a test from many starts for minima near the plane. Between
+/// two anchors the tracked minima, and those across a kink of a present phase, are the
+/// certificate; a present set that jumps is not followed. When an anchor finds a phase
+/// below its plane that was not tracked, every point since the last anchor is solved
+/// anew, cold.
 
 #include <functional>
 #include <memory>

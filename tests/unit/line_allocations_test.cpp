@@ -26,15 +26,10 @@ extern "C" void* malloc(std::size_t size) {
 using namespace gibbsteel;
 
 TEST_CASE("a followed soak of a high-speed steel takes no memory") {
-  const Steel steel({{"C", 0.85},
-                     {"Cr", 4.1},
-                     {"Mo", 5.0},
-                     {"W", 6.2},
-                     {"V", 1.9},
-                     {"Co", 5.0},
-                     {"Ni", 0.3},
-                     {"Mn", 0.3},
-                     {"Si", 0.3}});
+  NamedValues percent{{"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2}, {"V", 1.9}};
+  percent.set("Co", 5.0);
+  for (const char* tramp : {"Ni", "Mn", "Si"}) percent.set(tramp, 0.3);
+  const Steel steel(percent);
   std::vector<std::string> phases;
   for (const Phase& phase : steel.parameters()->phases) phases.push_back(phase.name);
   const PhaseSystem system(steel.parameters(), steel.elements(), phases);
