@@ -42,9 +42,9 @@ TEST_CASE("a proof out of time leaves what is known without it") {
   CHECK(report.usable());
   CHECK(report.certificate == Certificate::many_starts);
   CHECK(std::isnan(report.proven_gap));
-  CHECK(
-      report.proof.starts_with("not proven: austenite used up the time budget after "));
-  CHECK(report.proof_boxes < 10000);
+  CHECK(report.proof ==
+        "not proven: austenite used up the time budget after 0 boxes with 1 left");
+  CHECK(report.proof_boxes == 0);
 }
 
 TEST_CASE("phases below the plane are handed over, and nothing is proven") {
