@@ -50,7 +50,7 @@ def draw(entries: list[dict], grows: str, path: Path) -> None:
     axes.title.set_fontsize(10)
     axes.grid(True, which="major", alpha=0.3)
     axes.legend(fontsize=8, loc="upper left", bbox_to_anchor=(0.0, -0.14), ncols=2)
-    figure.savefig(path, dpi=130)
+    figure.savefig(path, dpi=130, bbox_inches="tight")  # the legend is wide
 
 
 def main(results: Path, folder: Path) -> None:
