@@ -4,8 +4,8 @@ PYTHONPATH=build/comparison/python /usr/bin/python3 screen_memory.py ROWS FOLDER
     [THREADS]
 
 The rows are cheap, so that many can be tried: steels of Fe, C and Cr at 20 temperatures
-2 K apart. What a row leaves behind does not depend on that: it has numbers for all kinds
-of carbide and all elements of the parameter file. FOLDER must be empty, or not there.
+2 K apart. What a row leaves behind does not depend on that: numbers for all kinds of
+carbide and all elements of the parameter file. FOLDER must be empty, or not there.
 """
 
 from __future__ import annotations
