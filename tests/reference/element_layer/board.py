@@ -43,13 +43,13 @@ def counts(judged, use):
 
 
 def systems(judged):
-    """The same by steel or system, in order of appearance."""
-    names = dict.fromkeys(o.record["steel"] for o in judged)
-    for name in names:
-        of_it = [o for o in judged if o.record["steel"] == name]
-        yield name, of_it[0].record["use"], len(of_it), sum(
-            o.verdict == PASS for o in of_it
-        )
+    """(steel or system, use) -> (within 1, records), in order of appearance."""
+    found = {}
+    for outcome in judged:
+        key = outcome.record["steel"], outcome.record["use"]
+        passed, total = found.get(key, (0, 0))
+        found[key] = passed + (outcome.verdict == PASS), total + 1
+    return found
 
 
 __all__ = ["LAYER", "USES", "counts", "kinds", "outcomes", "parameters", "records"]
