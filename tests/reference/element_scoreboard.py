@@ -32,7 +32,11 @@ def main():
     for outcome in judged:
         print(scoreboard.line(outcome))
     for use in board.USES:
-        print("{}: {} records, {} within 1, {} within 2".format(use, *board.counts(judged, use)))
+        print(
+            "{}: {} records, {} within 1, {} within 2".format(
+                use, *board.counts(judged, use)
+            )
+        )
     passes = [o.record["id"] for o in judged if o.verdict == PASS]
     lost = sorted(set(frozen()) - set(passes)) if FROZEN.exists() else []
     for name in lost:

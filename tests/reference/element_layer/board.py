@@ -10,9 +10,7 @@ from evaluate.verdict import PASS, judge
 from . import kinds
 
 FOLDER = Path(__file__).resolve().parent
-LAYER = (
-    FOLDER.parents[2] / "thermo_data" / "layers" / "niobium_titanium_nitrogen.json"
-)
+LAYER = FOLDER.parents[2] / "thermo_data" / "layers" / "niobium_titanium_nitrogen.json"
 USES = ("fit", "taken over", "held back")
 
 

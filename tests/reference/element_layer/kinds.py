@@ -92,6 +92,11 @@ def total_volume(record):
     return library.soak(record).carbide_volume_percent
 
 
+def kind_volume(record):
+    """Volume percent of all occurrences of the kind."""
+    return _volume(record, record["composition_wt"])
+
+
 def effect(record):
     """Change of the weight percent in the phase when `changed` is made."""
     return _weight_percent(record, _changed(record)) - _weight_percent(
@@ -101,9 +106,7 @@ def effect(record):
 
 def effect_on_volume(record):
     """Change of the volume percent of the kind when `changed` is made."""
-    return _volume(record, _changed(record)) - _volume(
-        record, record["composition_wt"]
-    )
+    return _volume(record, _changed(record)) - _volume(record, record["composition_wt"])
 
 
 def _changed(record):
@@ -119,9 +122,7 @@ def _weight_percent(record, alloy):
 
 def _volume(record, alloy):
     state = library.soak(record, composition=alloy)
-    return sum(
-        o.volume_percent for o in state.occurrences if o.kind == record["kind"]
-    )
+    return sum(o.volume_percent for o in state.occurrences if o.kind == record["kind"])
 
 
 def _reaction(record, kelvin):
@@ -148,6 +149,7 @@ ADDED = (
     share_in_kind,
     metal_share,
     total_volume,
+    kind_volume,
     effect,
     effect_on_volume,
 )

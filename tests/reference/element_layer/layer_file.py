@@ -7,7 +7,7 @@ from .board import LAYER
 
 _OPEN = {"sources", "elements", "curves", "phases", "energy", "room_volume"}
 _OPEN |= {"hot_volume", "weight_percent"}
-_LINES = ("magnetism", "second_occurrence")
+_LINES = ("magnetism", "second_occurrence")  # and terms, sources, correlations
 
 
 def read(file=LAYER):
@@ -19,7 +19,11 @@ def write(layer, file=LAYER):
 
 
 def _text(value, key, depth):
-    if not isinstance(value, (dict, list)) or not value or _on_one_line(value, key, depth):
+    if (
+        not isinstance(value, (dict, list))
+        or not value
+        or _on_one_line(value, key, depth)
+    ):
         return json.dumps(value)
     pad, close = "  " * (depth + 1), "  " * depth
     if isinstance(value, dict):
@@ -33,6 +37,6 @@ def _on_one_line(value, key, depth):
     """Terms, sources, elements, curves and rules take one line each."""
     if isinstance(value, list):
         return not any(isinstance(item, dict) for item in value)
-    if "on" in value or "citation" in value or key in ("format", *_LINES):
+    if {"on", "citation", "between"} & set(value) or key in ("format", *_LINES):
         return True
     return depth > 2 and key not in _OPEN and not _OPEN & set(value)

@@ -1,5 +1,7 @@
 """The tables in thermo_data/layers/niobium_titanium_nitrogen.md."""
 
+from math import isfinite
+
 from accuracy_page.markdown import share, table
 from evaluate.verdict import PASS, show
 
@@ -52,8 +54,8 @@ def _misses(judged):
             f"`{o.record['id']}`",
             MEANING[o.record["use"]].split(":")[0],
             show(o.computed),
-            show(o.record["value"]),
-            f"{o.miss:+.1f}",
+            _published(o.record),
+            f"{o.miss:+.1f}" if isfinite(o.miss) else "-",
             o.record.get("explanation", ""),
         ]
         for o in judged
@@ -61,3 +63,11 @@ def _misses(judged):
     ]
     names = ["record", "use", "computed", "published", "misses by", "why"]
     return table(names, rows)
+
+
+def _published(record):
+    if record["comparison"] == "sign":
+        return "above 0" if record["value"] > 0 else "below 0"
+    if record["comparison"] == "between":
+        return "{:g} to {:g}".format(*record["value"])
+    return show(record["value"])
