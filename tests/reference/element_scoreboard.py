@@ -2,8 +2,10 @@
 """Prints how the layer with niobium, titanium and nitrogen does against its records.
 
     python3 element_scoreboard.py           one line per record, then the counts
-    python3 element_scoreboard.py --freeze  adds what passes now to element_layer/frozen.json
-    python3 element_scoreboard.py --page    writes the tables of the page about the layer
+    python3 element_scoreboard.py --freeze  writes what passes to frozen.json
+    python3 element_scoreboard.py --page    writes the tables of the layer's page
+
+frozen.json lies in element_layer/ and is not written while a frozen record is lost.
 
 gibbsteel must be importable (PYTHONPATH of the build tree, or installed).
 """

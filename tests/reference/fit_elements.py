@@ -5,8 +5,8 @@
     python3 tests/reference/fit_elements.py --write   # writes the numbers to the layer
 
 Least squares over the records of element_layer/records.json whose `use` is "fit", each
-miss in its own uncertainty, with a wide prior around the start, so that what the records
-do not see stays where it is. A minute.
+miss in its own uncertainty, with a wide prior around the start, so that what the
+records do not see stays where it is. Half a minute.
 """
 
 import argparse

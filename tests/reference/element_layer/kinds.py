@@ -23,8 +23,9 @@ def formation_enthalpy(record):
 def solubility_product_in(record):
     """[M][X]^n in wt% of the matrix phase beside MC, at the X that the record names.
 
-    The total of X is adjusted until the phase holds `interstitial_wt`; what M is bound is
-    0.05 wt%, so that MC is there.
+    The total of X is adjusted until the phase holds `interstitial_wt`. The steel has
+    M, 0.05 wt% and 1.5 times what the published product dissolves, so that MC
+    is there; it is an error where it is not.
     """
     metal, guest = record["element"], record["interstitial"]
     wanted, phase = record["interstitial_wt"], record["phase"]
