@@ -186,6 +186,34 @@ def test_dissolved_nitrogen_is_named_by_the_hardening_estimates(layered):
     )
 
 
+@pytest.mark.parametrize(
+    "percent, celsius, text",
+    [
+        (
+            {"C": 0.3, "Cr": 15.2, "Mo": 1.0, "N": 0.38},
+            1030,
+            "Known weak spot: in 15Cr steels with carbon and nitrogen M2C, which is "
+            "Cr2(N,C) there, reads high, and the nitrogen in solution 0.1 wt% low or "
+            "more.",
+        ),
+        (
+            {"C": 0.02, "Cr": 17.0, "Nb": 0.8},
+            800,
+            "Known weak spot: there is no Laves phase. Niobium that carbon and "
+            "nitrogen do not bind stays in solution, where 0.05 to 0.2 wt% is "
+            "observed at 700 to 900 C.",
+        ),
+    ],
+)
+def test_its_weak_spots_are_said(percent, celsius, text, layered):
+    def spots(alloy):
+        warnings = gs.Steel(alloy, parameters=layered).soak(celsius=celsius).warnings
+        return [w.text for w in warnings if w.code == "gibbsteel.warning.310"]
+
+    assert text in spots(percent)
+    assert text not in spots({**percent, "N": 0.0, "Nb": 0.0})
+
+
 def test_beyond_the_validity_range_is_said(layered):
     steel = gs.Steel({"C": 0.3, "Cr": 15.2, "Mo": 1.0, "N": 0.38}, parameters=layered)
     warnings = steel.soak(celsius=1100).warnings

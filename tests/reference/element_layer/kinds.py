@@ -20,6 +20,12 @@ def formation_enthalpy(record):
     return thermal.enthalpy(lambda t: _reaction(record, t), kelvin) / 1000.0
 
 
+def reaction_rest_temperature(record):
+    """Celsius at which the Gibbs energy of the reaction is zero."""
+    low, high = record["search_celsius"]
+    return bisect(lambda t: _reaction(record, t + 273.15), low, high)
+
+
 def solubility_product_in(record):
     """[M][X]^n in wt% of the matrix phase beside MC, at the X that the record names.
 
@@ -144,6 +150,7 @@ def _boundary(record, phase):
 ADDED = (
     formation_energy,
     formation_enthalpy,
+    reaction_rest_temperature,
     solubility_product_in,
     nitrogen_at_one_bar,
     alpha_gamma_ratio,
