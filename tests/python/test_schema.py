@@ -106,7 +106,12 @@ def test_complete_files_are_accepted(path):
 
 
 @pytest.mark.parametrize(
-    "path", sorted(CORPUS.glob("layers/*.json")), ids=lambda path: path.name
+    "path",
+    [
+        *sorted(CORPUS.glob("layers/*.json")),
+        *sorted((ROOT / "thermo_data" / "layers").glob("*.json")),
+    ],
+    ids=lambda path: path.name,
 )
 def test_layers_are_accepted_as_layers_only(path):
     assert [error.message for error in LAYER.iter_errors(content(path))] == []
