@@ -2,6 +2,8 @@
 
 from collections import Counter
 
+from element_signs.changes import changes
+from element_signs.section import signs_section
 from evaluate import library
 
 from . import aims, groups
@@ -29,6 +31,7 @@ def page(outcomes, left_out):
         grouped("By quantity", "quantity", outcomes, groups.quantity_of, units=True),
         worst_section(outcomes),
         unsized_section(outcomes),
+        signs_section(changes()),
         plots_section(),
         limits_section(outcomes),
         left_out_section(left_out),
