@@ -37,7 +37,11 @@ def held_back(family, quantity):
     return [
         r
         for r in record_file.records()
-        if r["quantity"] == quantity and not r["fitted"] and family_key(r) == family.key
+        if r["quantity"] == quantity
+        and not r["fitted"]
+        and r["comparison"] == "within"
+        and "celsius_range" not in r
+        and family_key(r) == family.key
     ]
 
 
@@ -118,7 +122,9 @@ def in_band(quantity):
     """(inside, all): records that need a soak, against the band of the estimate."""
     inside = total = 0
     for record in record_file.records():
-        if record["quantity"] != quantity or "austenite_wt" in record:
+        if record["quantity"] != quantity or record["comparison"] != "within":
+            continue
+        if "austenite_wt" in record or "celsius_range" in record:
             continue
         estimate = hardening.estimate(record)
         measured = record["value"] * (100.0 if estimate.unit == "vol%" else 1.0)

@@ -77,6 +77,8 @@ def quantity_of(record):
     """Name of the group; records of one group have one unit where it names one."""
     kind, phase = record["quantity"], record.get("phase")
     element = record.get("element")
+    if "celsius_range" in record:
+        return "martensite start, soak not stated [C]"
     if kind == "weight_percent":
         if phase == "matrix":
             return f"{element} in the matrix [wt%]"

@@ -40,6 +40,8 @@ def soak(record):
 
 
 def soaked(record):
+    if "celsius_range" in record:
+        return "soak not stated"
     return "equation alone" if "austenite_wt" in record else "soak and equation"
 
 

@@ -3,6 +3,10 @@
 Two kinds of record. With `austenite_wt`, the austenite is known (measured, or there was
 no carbide), and a miss is that of the equation and of the family alone: nothing is
 soaked. Without it, the steel is soaked at `celsius`, and a miss is that of the chain.
+
+Where only the range of the soak is known, `celsius_range` stands in place of `celsius`,
+and of what the range allows the value nearest to the published one is compared: a miss
+says that no soak of the range gives it.
 """
 
 import gibbsteel as gs
@@ -14,7 +18,21 @@ def martensite_start(record):
     """[C]; reads `family` with `austenite_wt`."""
     if "austenite_wt" in record:
         return general_start(record) + family_of(record).start_offset
+    if "celsius_range" in record:
+        return nearest_start(record)
     return estimate(record).value
+
+
+RANGE_POINTS = 5
+
+
+def nearest_start(record):
+    """The martensite start nearest to the published one that the range allows."""
+    low, high = record["celsius_range"]
+    step = (high - low) / (RANGE_POINTS - 1)
+    soaks = [low + i * step for i in range(RANGE_POINTS)]
+    starts = [estimate({**record, "celsius": celsius}).value for celsius in soaks]
+    return min(max(record["value"], min(starts)), max(starts))
 
 
 def retained_austenite(record):
