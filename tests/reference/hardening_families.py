@@ -81,7 +81,12 @@ def fit_retained(family):
     records = chosen(family, "retained_austenite")
     if not records:
         return None
-    below = [r["martensite_start"] - COLDEST for r in records]
+    offset = fit_start(family)[0]
+    starts = [
+        r.get("martensite_start") or hardening.general_start(r) + offset
+        for r in records
+    ]
+    below = [start - COLDEST for start in starts]
     found = [measured_fraction(r) for r in records]
     rate = mean(-log(f) / b for f, b in zip(found, below, strict=True))
     off = [f - exp(-rate * b) for f, b in zip(found, below)]
