@@ -30,7 +30,7 @@ HardeningFamily high_speed_family() {
   family.transformation_rate = 0.0073;
   family.retained_error = 0.15;
   family.retained_records = 2;
-  family.hardness_offset = 186.0;
+  family.hardness_offset = 187.0;
   family.hardness_error = 49.0;
   family.hardness_records = 1;
   family.fitted =

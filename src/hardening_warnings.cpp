@@ -87,7 +87,7 @@ void check_family(const State& state, const HardeningEstimates& result, Warnings
 /// leave carbide that a long hold dissolves.
 void check_short_soak(const State& state, const HardeningEstimates& result,
                       Warnings& out) {
-  if (result.family.key == "bearing" &&
+  if (result.family.key == "bearing" && !result.austenite.empty() &&
       state.solve_report.status != SolveStatus::measured)
     out.push_back({"gibbsteel.warning.336",
                    "The soak of a shop leaves carbide of this family undissolved: less "

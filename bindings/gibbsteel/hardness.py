@@ -52,7 +52,7 @@ def hv_from_hrc(hrc: float) -> float:
     Parameters
     ----------
     hrc : float
-        [HRC], below 99.9.
+        [HRC], below 99.8.
 
     Returns
     -------

@@ -5,11 +5,11 @@
 
 namespace gibbsteel {
 
-/// HRC = 99.9 - 36850 / (HV + 225), Eq. (H21): own fit to the table of ASTM E140 for
-/// non-austenitic steels (from memory), within 0.3 HRC of it for 238 to 940 HV, 20 to 68
-/// HRC.
+/// HRC = 99.8 - 36700 / (HV + 223.5), Eq. (H21): own fit to the table of ASTM E140
+/// for non-austenitic steels (from memory), within 0.3 HRC of it for 238 to 940 HV,
+/// which is 20 to 68 HRC.
 double hrc_from_hv(double hv);
-/// The same, solved for HV; hrc < 99.9.
+/// The same, solved for HV; hrc < 99.8.
 double hv_from_hrc(double hrc);
 
 /// HV = (1 - f_c) [(1 - f_g) HV_M + f_g 250] + f_c HV_c, Eq. (H20): own estimate.

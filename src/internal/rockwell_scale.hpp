@@ -6,9 +6,9 @@ namespace gibbsteel::internal {
 /// HRC = kRockwellTop - kRockwellSpan / (HV + kRockwellShift): least squares on the
 /// whole numbers from 20 to 68 HRC of table 1 of ASTM E140 (from memory; the table
 /// stands in tests/unit/hardness_scale_test.cpp), constants rounded.
-inline constexpr double kRockwellTop = 99.9;
-inline constexpr double kRockwellSpan = 36850.0;
-inline constexpr double kRockwellShift = 225.0;
+inline constexpr double kRockwellTop = 99.8;
+inline constexpr double kRockwellSpan = 36700.0;
+inline constexpr double kRockwellShift = 223.5;
 inline constexpr double kRockwellFromHv = 238.0;  ///< 20 HRC
 inline constexpr double kRockwellToHv = 940.0;    ///< 68 HRC
 

@@ -40,7 +40,7 @@ def held_back(family, quantity):
         if r["quantity"] == quantity
         and not r["fitted"]
         and r["comparison"] == "within"
-        and "celsius_range" not in r
+        and not {"celsius_range", "measured_carbide"} & set(r)
         and family_key(r) == family.key
     ]
 
@@ -129,7 +129,7 @@ def in_band(quantity):
     for record in record_file.records():
         if record["quantity"] != quantity or record["comparison"] != "within":
             continue
-        if "austenite_wt" in record or "celsius_range" in record:
+        if {"austenite_wt", "celsius_range", "measured_carbide"} & set(record):
             continue
         estimate = hardening.estimate(record)
         measured = record["value"] * (100.0 if estimate.unit == "vol%" else 1.0)

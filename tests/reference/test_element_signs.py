@@ -1,4 +1,4 @@
-"""Directions of cobalt, silicon, manganese and nickel; wrong ones are known and shown."""
+"""Directions of cobalt, silicon, manganese and nickel; wrong ones stay in sight."""
 
 from collections import Counter
 

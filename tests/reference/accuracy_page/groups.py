@@ -79,6 +79,8 @@ def quantity_of(record):
     element = record.get("element")
     if "celsius_range" in record:
         return "martensite start, soak not stated [C]"
+    if "measured_carbide" in record:
+        return "short soak: start, austenite, hardness with counted carbide"
     if kind == "weight_percent":
         if phase == "matrix":
             return f"{element} in the matrix [wt%]"

@@ -4,6 +4,9 @@ Two kinds of record. With `austenite_wt`, the austenite is known (measured, or t
 no carbide), and a miss is that of the equation and of the family alone: nothing is
 soaked. Without it, the steel is soaked at `celsius`, and a miss is that of the chain.
 
+With `measured_carbide` [vol%] the carbide is what was counted after a short soak, and
+the austenite follows by balance of mass, as a shop should do it.
+
 Where only the range of the soak is known, `celsius_range` stands in place of `celsius`,
 and of what the range allows the value nearest to the published one is compared: a miss
 says that no soak of the range gives it.
@@ -112,6 +115,9 @@ def estimate(record):
 
 def _estimates(record):
     state = library.soak(record)
+    if "measured_carbide" in record:
+        counted, set_of_it = record["measured_carbide"], library.parameters()
+        state = state.with_measured_carbide(counted, parameters=set_of_it).state
     estimates = state.hardening(coldest_celsius=record.get("coldest_celsius"))
     if not estimates.martensite_start.known:
         raise library.Absent(estimates.martensite_start.remarks[-1])
