@@ -14,7 +14,7 @@ from statistics import mean, stdev
 
 import gibbsteel as gs
 from evaluate import hardening, record_file
-from evaluate.library import Absent, soak
+from evaluate.library import Absent
 
 LEAST_START_ERROR = 30.0  # [C], that of Eq. (H12) itself
 COLDEST = 20.0  # [C]
@@ -41,14 +41,8 @@ def held_back(family, quantity):
         and not r["fitted"]
         and r["comparison"] == "within"
         and not {"celsius_range", "measured_carbide"} & set(r)
-        and family_key(r) == family.key
+        and hardening.family_key(r) == family.key
     ]
-
-
-def family_key(record):
-    if "family" in record:
-        return record["family"]
-    return soak(record).hardening().family.key
 
 
 def scatter(values):

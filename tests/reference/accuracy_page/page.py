@@ -8,6 +8,7 @@ from evaluate import library
 
 from . import aims, groups
 from .figures import by_group, figures, fitted, independent, without_size, worst
+from .hardening import hardening_section
 from .limits import limits_section
 from .markdown import number, share, short, table
 
@@ -29,6 +30,7 @@ def page(outcomes, left_out):
         aims_section(outcomes),
         grouped("By family", "family", outcomes, groups.family_of, units=False),
         grouped("By quantity", "quantity", outcomes, groups.quantity_of, units=True),
+        hardening_section(outcomes),
         worst_section(outcomes),
         unsized_section(outcomes),
         signs_section(changes()),

@@ -71,6 +71,14 @@ def family_of(record):
     return next(f for f in gs.hardening_families() if f.key == record["family"])
 
 
+def family_key(record):
+    """Of any record about hardening; by composition, so the temperature is no matter."""
+    if "family" in record:
+        return record["family"]
+    celsius = record.get("celsius") or record["celsius_range"][0]
+    return library.soak(record, celsius=celsius).hardening().family.key
+
+
 def general_start(record):
     """Eq. (H12) without the offset of the family [C]."""
     equation = gs.property_equations().at("martensite start", "exponential-mean")
