@@ -79,16 +79,17 @@ def overall(outcomes):
 
 def aims_section(outcomes):
     rows = []
-    for group, aim, everything, free in aims.rows(outcomes):
+    for group, aim, everything, free, sure in aims.rows(outcomes):
         digits = 2 if aim < 1.0 else 1
         met = "yes" if everything.in_unit <= aim else "**no**"
         rows.append(
             [group, f"{aim:g}", everything.count, number(everything.in_unit, digits)]
             + [met if everything.count else "no record"]
             + [free.count, number(free.in_unit, digits)]
+            + [sure.count, number(sure.in_unit, digits)]
         )
     header = ["mean absolute miss of", "aim", "records", "now", "met"]
-    header += ["not fitted to", "now"]
+    header += ["not fitted to", "now", "confidence high or medium", "now"]
     return (
         "## Aims for hardened steels\n\nComposition and amounts: high-speed and "
         "cold-work steels soaked above 800 C. Hardening: all steels, soaked (chain of "
