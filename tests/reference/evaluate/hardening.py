@@ -72,7 +72,7 @@ def family_of(record):
 
 
 def family_key(record):
-    """Of any record about hardening; by composition, so the temperature is no matter."""
+    """Of any record about hardening; chosen by composition, so any soak will do."""
     if "family" in record:
         return record["family"]
     celsius = record.get("celsius") or record["celsius_range"][0]
