@@ -65,11 +65,13 @@ const std::string& kind_of(const Phase& phase, const PhaseModel& model,
   const auto& second = phase.second_occurrence;
   if (!second) return phase.name;
   const auto& all = model.constituents();
+  const auto& counted = second->constituents;
+  double sum = 0.0;
   for (std::size_t i = 0; i < all.size(); ++i)
-    if (all[i].sublattice == second->sublattice && all[i].name == second->constituent &&
-        y[i] > second->site_fraction_above)
-      return second->name;
-  return phase.name;
+    if (all[i].sublattice == second->sublattice &&
+        std::find(counted.begin(), counted.end(), all[i].name) != counted.end())
+      sum += y[i];
+  return sum > second->site_fraction_above ? second->name : phase.name;
 }
 
 std::vector<Occurrence> occurrences(const PhaseSystem& system,

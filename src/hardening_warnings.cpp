@@ -49,6 +49,9 @@ void check_start(const HardeningEstimates& result, Warnings& out) {
                        fixed(coldest, 0) + " C: the steel stays austenite."});
 }
 
+/// [weight percent] Less moves no estimate by more than its band.
+constexpr double kDissolvedNitrogen = 0.01;
+
 void check_nitrogen(const State& state, Warnings& out) {
   const double nitrogen = state.analysis.not_modelled["N"];
   if (nitrogen > 0.0)
@@ -57,6 +60,12 @@ void check_nitrogen(const State& state, Warnings& out) {
          "N " + significant(nitrogen, 3) +
              " wt% is not modelled: estimates and indices of the matrix leave "
              "it out. In solution it counts like about as much carbon."});
+  const double dissolved = state.matrix.weight_percent["N"];
+  if (dissolved > kDissolvedNitrogen)
+    out.push_back({"gibbsteel.warning.333",
+                   "N " + significant(dissolved, 2) +
+                       " wt% is dissolved in the matrix: estimates leave it out. It "
+                       "counts like about as much carbon."});
 }
 
 /// Keys of other families that 5 % more or less of one element would lead to.

@@ -99,6 +99,19 @@ constexpr std::array kWeakSpots{
     WeakSpot{
         [](const Conditions& c) { return c.steel["W"] > 15.0 && c.celsius > 1150.0; },
         "Known weak spot: in hardened 18W steels M6C reads 2 to 3 wt% high."},
+    // Of the layer with niobium, titanium and nitrogen: without it, none is modelled.
+    WeakSpot{[](const Conditions& c) {
+               return c.steel["Cr"] > 12.0 && c.steel["C"] > 0.15 &&
+                      c.steel["N"] > 0.1 && c.m2c && c.celsius > 950.0;
+             },
+             "Known weak spot: in 15Cr steels with carbon and nitrogen M2C, which is "
+             "Cr2(N,C) there, reads high, and the nitrogen in solution 0.1 wt% low or "
+             "more."},
+    WeakSpot{
+        [](const Conditions& c) { return c.matrix["Nb"] > 0.15 && c.celsius < 1050.0; },
+        "Known weak spot: there is no Laves phase. Niobium that carbon and nitrogen "
+        "do not bind stays in solution, where 0.05 to 0.2 wt% is observed at 700 to "
+        "900 C."},
 };
 
 bool is_shipped(const ParameterSet& set) {

@@ -90,8 +90,8 @@ struct Sublattice {
 struct SecondOccurrence {
   std::string name;
   Role role = Role::carbide;
-  std::size_t sublattice = 0;  ///< index from 0 (the file counts from 1)
-  std::string constituent;
+  std::size_t sublattice = 0;             ///< index from 0 (the file counts from 1)
+  std::vector<std::string> constituents;  ///< their site fractions are added
   double site_fraction_above = 0.5;
   bool operator==(const SecondOccurrence&) const = default;
 };

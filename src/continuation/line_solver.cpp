@@ -59,7 +59,7 @@ LineSolver::LineSolver(const PhaseSystem& system, const SolveOptions& options)
           std::vector<double>(system.elements().size(),
                               1.0 / static_cast<double>(system.elements().size())))),
       curves_(system.phases().empty() ? 0 : system.phases().front().curves().size()),
-      step_(largest_phase(conditions_), conditions_.elements()) {}
+      memory_(largest_phase(conditions_)) {}
 
 void LineSolver::move_to(Temperature t) {
   conditions_.overall = normalized_;
@@ -85,6 +85,11 @@ bool LineSolver::far(Temperature t, std::span<const double> x) const noexcept {
                             log_distance(x) < kFarLog);
 }
 
+double LineSolver::step_to(Temperature t, std::span<const double> x) const noexcept {
+  return std::abs(t.in_kelvin() - conditions_.kelvin) / kAnchorKelvin +
+         log_distance(x) / kAnchorLog;
+}
+
 bool LineSolver::refined(int most_steps) {
   before_ = sets_;
   const Refinement r =
@@ -106,7 +111,7 @@ bool LineSolver::check_kinks() {
     const Candidate& candidate = conditions_.phases[set.phase];
     for (auto& y : kink_starts(*candidate.phase, conditions_.kelvin, set.y)) {
       const auto beyond =
-          descend(conditions_, candidate, mu_, {200, 1e-8}, step_, y.data());
+          descend(conditions_, candidate, mu_, {200, 1e-8}, memory_, y.data());
       if (!(beyond.d_per_atom() > -options_.stability_tolerance)) return false;
     }
   }
@@ -120,7 +125,7 @@ void LineSolver::track_vanished() {
     TrackedMinimum minimum;
     minimum.phase = set.phase;
     minimum.y = set.y;
-    evaluate(conditions_, mu_, step_, minimum);
+    evaluate(conditions_, mu_, memory_, minimum);
     tracked_.push_back(std::move(minimum));
   }
   if (before_.size() != sets_.size()) drop_coincident();
@@ -142,7 +147,7 @@ void LineSolver::drop_coincident() {
 
 /// @return false when D is not known
 bool LineSolver::update(TrackedMinimum& minimum) {
-  evaluate(conditions_, mu_, step_, minimum);
+  evaluate(conditions_, mu_, memory_, minimum);
   return minimum.converged && std::isfinite(minimum.d);
 }
 
@@ -221,8 +226,7 @@ bool LineSolver::next(Temperature t, std::span<const double> mole_fractions) {
   ++counts_.points;
   if (far(t, mole_fractions)) forget();
   if (known_)
-    distance_ += std::abs(t.in_kelvin() - conditions_.kelvin) / kAnchorKelvin +
-                 log_distance(mole_fractions) / kAnchorLog;
+    distance_ += step_to(t, mole_fractions);
   else
     predictor_.forget();
   normalized_.assign(mole_fractions.begin(), mole_fractions.end());
@@ -269,12 +273,16 @@ bool LineSolver::certify() {
 Equilibrium LineSolver::equilibrium() {
   if (is_cold_) return cold_;
   Equilibrium result;
-  for (TrackedMinimum& m : tracked_) evaluate_fully(conditions_, mu_, step_, m);
+  Refinement refined;
+  refined.balance = report_.balance_residual;
+  report_.condition_number = last_step(conditions_, options_.balance_tolerance, sets_,
+                                       mu_, refined, newton_);
+  report_.balance_residual = refined.balance;
+  for (TrackedMinimum& m : tracked_) evaluate_fully(conditions_, mu_, memory_, m);
   drop_coincident();
   std::sort(tracked_.begin(), tracked_.end(),
             [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });
   if (!tracked_.empty()) report_.lowest_absent = tracked_.front().d;
-  report_.condition_number = condition_number(conditions_, sets_);
   result.report = report_;
   result.temperature = Temperature::kelvin(conditions_.kelvin);
   for (const PhaseSet& set : sets_)

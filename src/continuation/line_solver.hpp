@@ -56,6 +56,8 @@ class LineSolver {
   const Conditions& conditions() const noexcept { return conditions_; }
   /// True when the point is too far from the last to be followed.
   bool far(Temperature t, std::span<const double> mole_fractions) const noexcept;
+  /// Length of the step from the last point, in the unit of distance().
+  double step_to(Temperature t, std::span<const double> mole_fractions) const noexcept;
   /// How far the line has come since the last anchor; 1 is far enough for the next.
   double distance() const noexcept { return distance_; }
   /// True when the last point was solved cold: those before it are then no nearer to an
@@ -83,7 +85,7 @@ class LineSolver {
   std::vector<PhaseSet> sets_, before_;  ///< before_: the last refinement
   std::vector<double> mu_;
   std::vector<TrackedMinimum> tracked_;
-  TangentStep step_;
+  DescentMemory memory_;
   NewtonMemory newton_;
   Predictor predictor_;
   std::vector<double> normalized_;  ///< mole fractions of the point that is solved

@@ -22,7 +22,7 @@ class Line {
     for (std::size_t i = 0; i < points_.size() && !ended_; ++i) {
       const LinePoint& point = points_[i];
       if (solver_.distance() >= 1.0 || waiting_.size() >= kLongestStretch ||
-          solver_.far(point.temperature, point.mole_fractions))
+          leaps_to(point))
         close();
       if (ended_) break;
       solver_.next(point.temperature, point.mole_fractions);
@@ -36,6 +36,12 @@ class Line {
   }
 
  private:
+  /// A step that may well not be followed: what waits is not to be put in doubt by it.
+  bool leaps_to(const LinePoint& point) const noexcept {
+    return solver_.far(point.temperature, point.mole_fractions) ||
+           solver_.step_to(point.temperature, point.mole_fractions) >= 1.0;
+  }
+
   /// Ends the stretch with an anchor; what it puts in doubt is solved cold.
   void close() {
     if (waiting_.empty()) return;

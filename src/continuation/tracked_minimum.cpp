@@ -11,13 +11,13 @@ constexpr double kNear = 50.0;   ///< [J/mol of atoms]: every digit counts below
 
 /// D per mole of atoms where the number of atoms depends on y: D at potentials raised
 /// by d, repeated until d stays (as polish() of the certificate does).
-void sharpen(Conditions& conditions, std::span<const double> mu, TangentStep& step,
+void sharpen(Conditions& conditions, std::span<const double> mu, DescentMemory& memory,
              TrackedMinimum& m) {
   std::vector<double> raised(mu.begin(), mu.end());
   for (int pass = 0; pass < 8; ++pass) {
     for (std::size_t e = 0; e < raised.size(); ++e) raised[e] = mu[e] + m.d;
     const auto result = descend(conditions, conditions.phases[m.phase], raised,
-                                {200, 1e-8}, step, m.y.data());
+                                {200, 1e-8}, memory, m.y.data());
     m.converged = result.converged;
     const double change = result.d_per_atom();
     m.d += change;
@@ -53,21 +53,21 @@ bool TrackedMinimum::far_above(double to_kelvin,
   return d - kSafety * std::abs(change(to_kelvin, to_mu)) > kMargin;  // false for NaN
 }
 
-void evaluate(Conditions& conditions, std::span<const double> mu, TangentStep& step,
+void evaluate(Conditions& conditions, std::span<const double> mu, DescentMemory& memory,
               TrackedMinimum& m) {
   const Candidate& candidate = conditions.phases[m.phase];
-  auto result = descend(conditions, candidate, mu, {60, 1e-2}, step, m.y.data());
+  auto result = descend(conditions, candidate, mu, {60, 1e-2}, memory, m.y.data());
   m.d = result.d_per_atom();
   m.converged = result.converged;
-  if (!m.converged || !(m.d > kNear)) sharpen(conditions, mu, step, m);
+  if (!m.converged || !(m.d > kNear)) sharpen(conditions, mu, memory, m);
   keep_slopes(conditions, mu, m);
 }
 
 void evaluate_fully(Conditions& conditions, std::span<const double> mu,
-                    TangentStep& step, TrackedMinimum& m) {
-  evaluate(conditions, mu, step, m);
+                    DescentMemory& memory, TrackedMinimum& m) {
+  evaluate(conditions, mu, memory, m);
   if (!(m.d > kNear)) return;
-  sharpen(conditions, mu, step, m);
+  sharpen(conditions, mu, memory, m);
   keep_slopes(conditions, mu, m);
 }
 

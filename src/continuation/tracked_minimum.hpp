@@ -32,10 +32,10 @@ struct TrackedMinimum {
 
 /// Descends from y at these conditions and potentials, and keeps where that was: to the
 /// last digits near the plane, roughly far above it.
-void evaluate(Conditions& conditions, std::span<const double> mu, TangentStep& step,
+void evaluate(Conditions& conditions, std::span<const double> mu, DescentMemory& memory,
               TrackedMinimum& minimum);
 /// The same to the last digits wherever it is.
 void evaluate_fully(Conditions& conditions, std::span<const double> mu,
-                    TangentStep& step, TrackedMinimum& minimum);
+                    DescentMemory& memory, TrackedMinimum& minimum);
 
 }  // namespace gibbsteel::internal

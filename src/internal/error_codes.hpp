@@ -232,7 +232,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kHardensInPart, "only part of the matrix, or nothing, hardens"},
     {kEquationOutside, "an equation of the estimates is used outside its range"},
     {kStaysAustenite, "martensite start is not above the coldest temperature"},
-    {kNitrogenLeftOut, "nitrogen of the certificate is left out of the estimates"},
+    {kNitrogenLeftOut, "nitrogen is left out of the estimates"},
     {kMassForVolume, "mass fractions stand for volume fractions in the estimates"},
     {kNearFamilyBorder, "the steel is near the border of its family of steels"},
     {kShopSoakShort, "a shop soak of this family leaves carbide undissolved"},

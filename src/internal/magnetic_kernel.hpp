@@ -36,10 +36,4 @@ struct MagneticEnergy {
 MagneticEnergy magnetic_energy(double t, double curie, double moment,
                                double p) noexcept;
 
-/// A negative Curie temperature or moment counts as its magnitude over `divisor`.
-/// @return slope of the effective value in the raw one: 1 or -1/divisor
-inline double effective_slope(double raw, double divisor) noexcept {
-  return raw >= 0.0 ? 1.0 : -1.0 / divisor;
-}
-
 }  // namespace gibbsteel::internal

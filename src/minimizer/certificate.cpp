@@ -49,17 +49,32 @@ class PlaneTest {
 
   void from_columns(std::size_t phase) {
     ColumnPool& pool = generation_.pool();
-    const auto starts = static_cast<std::size_t>(options_.starts_per_phase);
-    for (const auto start : distant_columns(pool, phase, mu_, starts, 0.15, true)) {
-      const auto from = pool.y(start);
-      descend_from(phase, {from.begin(), from.end()});
-    }
+    const auto count = static_cast<std::size_t>(options_.starts_per_phase);
+    DescentStarts starts;
+    for (const auto start : distant_columns(pool, phase, mu_, count, 0.15, true))
+      starts.add(pool.y(start));
+    descend_from(phase, starts);
   }
 
   void from_kinks(const PhaseSet& set) {
     const auto& phase = *generation_.conditions().phases[set.phase].phase;
-    for (auto& y : kink_starts(phase, generation_.conditions().kelvin, set.y))
-      descend_from(set.phase, std::move(y));
+    DescentStarts starts;
+    for (const auto& y : kink_starts(phase, generation_.conditions().kelvin, set.y))
+      starts.add(y);
+    descend_from(set.phase, starts);
+  }
+
+  /// Between two sets of one phase there may be a third.
+  void between(const PhaseSet& a, const PhaseSet& b) {
+    if (a.phase != b.phase) return;
+    DescentStarts starts;
+    std::vector<double> y(a.y.size());
+    for (const double share : {0.25, 0.5, 0.75}) {
+      for (std::size_t i = 0; i < y.size(); ++i)
+        y[i] = a.y[i] + share * (b.y[i] - a.y[i]);
+      starts.add(y);
+    }
+    descend_from(a.phase, starts);
   }
 
   std::vector<AbsentMinimum> minima() && { return std::move(minima_); }
@@ -67,17 +82,28 @@ class PlaneTest {
  private:
   /// Descends until D is known well enough: a minimum far above the plane needs no
   /// digits, one near or below it needs all of them.
-  void descend_from(std::size_t phase, std::vector<double> y) {
+  void descend_from(std::size_t phase, DescentStarts& starts) {
     Conditions& conditions = generation_.conditions();
     const Candidate& candidate = conditions.phases[phase];
     const double enough = far_ * most_atoms(*candidate.phase);
     const DescentLimits coarse{60, 1e-2, false, enough}, fine{300, 1e-8};
-    auto minimum =
-        descend(conditions, candidate, mu_, coarse, generation_.step(), y.data());
-    if (minimum.stopped_above) return;
-    if (!minimum.converged || !(minimum.d_per_atom() > kFewDigits))
-      minimum = descend(conditions, candidate, mu_, fine, generation_.step(), y.data());
-    add({phase, std::move(y), minimum.d_per_atom(), minimum.converged});
+    const auto jobs = starts.jobs();
+    descend(conditions, candidate, mu_, coarse, generation_.memory(), jobs);
+    const auto exact = std::stable_partition(jobs.begin(), jobs.end(), is_far);
+    descend(conditions, candidate, mu_, fine, generation_.memory(),
+            {exact, jobs.end()});
+    for (const DescentJob& job : jobs) {
+      if (job.result.stopped_above) continue;
+      const auto y = starts.y(job);
+      add({phase, {y.begin(), y.end()}, job.result.d_per_atom(), job.result.converged});
+    }
+  }
+
+  /// Needs no more digits.
+  static bool is_far(const DescentJob& job) noexcept {
+    const DescentResult& minimum = job.result;
+    return minimum.stopped_above ||
+           (minimum.converged && minimum.d_per_atom() > kFewDigits);
   }
 
   void add(AbsentMinimum minimum) {
@@ -105,10 +131,29 @@ std::vector<AbsentMinimum> test_plane(ColumnGeneration& generation,
   for (std::size_t f = 0; f < generation.conditions().phases.size(); ++f)
     test.from_columns(f);
   for (const PhaseSet& set : sets) test.from_kinks(set);
+  for (std::size_t a = 0; a < sets.size(); ++a)
+    for (std::size_t b = 0; b < a; ++b) test.between(sets[a], sets[b]);
   auto minima = std::move(test).minima();
   std::sort(minima.begin(), minima.end(),
             [](const auto& a, const auto& b) { return a.d < b.d; });
   return minima;
+}
+
+std::vector<AbsentMinimum> glance_below(ColumnGeneration& generation,
+                                        std::span<const double> mu,
+                                        const SolveOptions& options) {
+  std::vector<AbsentMinimum> below;
+  for (std::size_t f = 0; f < generation.conditions().phases.size(); ++f) {
+    DescentStarts starts;
+    for (const DescentJob& job : generation.price(f, mu, starts)) {
+      const auto y = starts.y(job);
+      if (job.result.d_per_atom() < -options.stability_tolerance)
+        below.push_back({f, {y.begin(), y.end()}, job.result.d_per_atom(), false});
+    }
+  }
+  std::sort(below.begin(), below.end(),
+            [](const auto& a, const auto& b) { return a.d < b.d; });
+  return below;
 }
 
 void polish(ColumnGeneration& generation, const std::vector<PhaseSet>& sets,
@@ -121,7 +166,7 @@ void polish(ColumnGeneration& generation, const std::vector<PhaseSet>& sets,
     for (int pass = 0; pass < 8; ++pass) {
       for (std::size_t e = 0; e < raised.size(); ++e) raised[e] = mu[e] + m.d;
       const auto result = descend(conditions, conditions.phases[m.phase], raised,
-                                  {200, 1e-9}, generation.step(), m.y.data());
+                                  {200, 1e-9}, generation.memory(), m.y.data());
       m.converged = result.converged;
       const double change = result.d / result.atoms;
       m.d += change;

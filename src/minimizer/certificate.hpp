@@ -29,6 +29,12 @@ std::vector<AbsentMinimum> test_plane(ColumnGeneration& generation,
                                       const SolveOptions& options,
                                       PlaneTestDepth depth);
 
+/// Points below the plane that few starts with few steps lead to, the lowest first:
+/// enough to go on where the assemblage is not yet complete.
+std::vector<AbsentMinimum> glance_below(ColumnGeneration& generation,
+                                        std::span<const double> mu,
+                                        const SolveOptions& options);
+
 /// Moves a minimum of D per formula unit to the minimum of D per mole of atoms, which
 /// differs where the number of atoms depends on y (fractional programming: D - d N(y)
 /// is D at potentials raised by d). Coincident minima are dropped.

@@ -18,21 +18,23 @@ class ColumnGeneration {
   /// failed
   bool run(double depth, int rounds);
 
-  /// Descends at the program's chemical potentials.
-  DescentResult descend_from(std::size_t phase, double* y, const DescentLimits& limits);
-
   const LinearProgram& program() const noexcept { return program_; }
   ColumnPool& pool() noexcept { return pool_; }
-  TangentStep& step() noexcept { return step_; }
+  DescentMemory& memory() noexcept { return memory_; }
   Conditions& conditions() noexcept { return conditions_; }
 
+  /// Short descents at `mu` from the lowest columns of a phase, kept in `starts`.
+  std::span<DescentJob> price(std::size_t phase, std::span<const double> mu,
+                              DescentStarts& starts);
+
  private:
-  double price(std::size_t phase);
+  /// Adds what lies below the plane of the program. @return the lowest D
+  double add_columns(std::size_t phase);
 
   Conditions& conditions_;
   ColumnPool pool_;
   LinearProgram program_;
-  TangentStep step_;
+  DescentMemory memory_;
 };
 
 /// Columns of one phase, the lowest D at `mu` first, each at least `apart` from those

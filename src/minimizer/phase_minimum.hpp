@@ -1,42 +1,42 @@
 #pragma once
-/// Local minimum of D(y) = G(y) - mu . M(y) of one phase at fixed chemical potentials:
+/// Local minima of D(y) = G(y) - mu . M(y) of one phase at fixed chemical potentials:
 /// damped Newton in scaled variables, descending at every step.
 
-#include <limits>
-
-#include "minimizer/tangent_step.hpp"
+#include "lanes/run_descents.hpp"
+#include "minimizer/conditions.hpp"
 
 namespace gibbsteel::internal {
 
-struct DescentLimits {
-  int steps = 40;
-  double tolerance = 1e-9;  ///< predicted decrease [J/mol of formula units]
-  /// Stop once D is clearly positive: the predicted decrease is a small part of it.
-  bool stop_when_positive = false;
-  /// Stop where D cannot fall to this [J/mol of formula units] by what convex ideal
-  /// mixing allows: it falls by no more than the Newton decrement while that is below
-  /// 0.46 R T. Infinite: not asked.
-  double enough = std::numeric_limits<double>::infinity();
-};
-
-struct DescentResult {
-  double d = 0.0;       ///< D [J/mol of formula units]
-  double energy = 0.0;  ///< G [J/mol of formula units]
-  double atoms = 0.0;   ///< per formula unit
-  bool converged = false;
-  bool stopped_above = false;  ///< D stays above `enough`
-  double d_per_atom() const noexcept { return d / atoms; }
-};
-
-/// Multiplicative update that keeps y > 0 and the sums of the sublattices: y (1 + r)
-/// for small r = dy/y, exponential for a large r of a dilute constituent and where
-/// r < -1/2, then renormalized.                                               Eq. (N2)
+/// See lanes/fractions.hpp, Eq. (N2).
 void update_fractions(const CompiledPhase& phase, const double* y, const double* dy,
                       double fraction, double* out) noexcept;
+
+/// From each start to the minimum that it leads to.
+/// @param jobs  starts; the results are those of one descent after the other, to the
+/// bit
+void descend(Conditions& conditions, const Candidate& candidate,
+             std::span<const double> mu, const DescentLimits& limits,
+             DescentMemory& memory, std::span<DescentJob> jobs);
+
+/// Starts of one phase, kept here while they descend.
+class DescentStarts {
+ public:
+  void add(std::span<const double> y);
+  /// Call it once, after the last add().
+  std::span<DescentJob> jobs();
+  std::span<const double> y(const DescentJob& job) const noexcept {
+    return {job.y, n_};
+  }
+
+ private:
+  std::size_t n_ = 0;
+  std::vector<double> y_;
+  std::vector<DescentJob> jobs_;
+};
 
 /// @param y  start on entry (each > 0), minimum on return
 DescentResult descend(Conditions& conditions, const Candidate& candidate,
                       std::span<const double> mu, const DescentLimits& limits,
-                      TangentStep& step, double* y);
+                      DescentMemory& memory, double* y);
 
 }  // namespace gibbsteel::internal

@@ -44,6 +44,28 @@ bool is_negligible(const Conditions& conditions, const double* composition,
   return true;
 }
 
+/// Moves each set to the minimum at the potentials of the program; amounts [mol of
+/// atoms] become mol of formula units.
+void descend_sets(ColumnGeneration& generation, std::vector<PhaseSet>& sets) {
+  Conditions& conditions = generation.conditions();
+  std::vector<DescentJob> jobs;
+  std::vector<PhaseSet*> of_job;
+  for (std::size_t f = 0; f < conditions.phases.size(); ++f) {
+    jobs.clear();
+    of_job.clear();
+    for (PhaseSet& set : sets)
+      if (set.phase == f) {
+        jobs.emplace_back().y = set.y.data();
+        of_job.push_back(&set);
+      }
+    if (jobs.empty()) continue;
+    descend(conditions, conditions.phases[f], generation.program().potentials(), {},
+            generation.memory(), jobs);
+    for (std::size_t k = 0; k < jobs.size(); ++k)
+      of_job[k]->amount /= jobs[k].result.atoms;
+  }
+}
+
 }  // namespace
 
 std::vector<PhaseSet> sets_from_basis(ColumnGeneration& generation) {
@@ -56,10 +78,10 @@ std::vector<PhaseSet> sets_from_basis(ColumnGeneration& generation) {
     set.phase = generation.pool().phase(column);
     const auto y = generation.pool().y(column);
     set.y.assign(y.begin(), y.end());
-    const auto minimum = generation.descend_from(set.phase, set.y.data(), {});
-    set.amount = amount / minimum.atoms;
+    set.amount = amount;
     sets.push_back(std::move(set));
   }
+  descend_sets(generation, sets);
   merge_close_sets(sets, kClusterDistance);
   return sets;
 }

@@ -11,12 +11,14 @@ namespace gibbsteel::internal {
 namespace {
 
 /// Depths [J/mol of atoms] to which the cold start is carried before the refinement is
-/// tried (again), and the rounds allowed for each.
+/// tried (again), and the rounds allowed for each. One round is enough for most steels:
+/// what is still missing is seen at a glance, see glance().
 struct Stage {
   double depth;
   int rounds;
 };
-constexpr std::array kStages{Stage{100.0, 15}, Stage{1.0, 25}, Stage{0.01, 40}};
+constexpr std::array kStages{Stage{3000.0, 1}, Stage{100.0, 15}, Stage{1.0, 25},
+                             Stage{0.01, 40}};
 constexpr double kProgress = 1e-9;  ///< least fall of the energy [J/mol of atoms]
 
 }  // namespace
@@ -56,6 +58,7 @@ bool Search::start(SolveReport& report) {
   for (const Stage& stage : kStages) {
     if (!generation_.run(stage.depth, stage.rounds)) continue;
     if (generation_.program().infeasible()) {
+      if (&stage != &kStages.back()) continue;  // not for lack of columns
       const bool known = generation_.pool().finite_energies();
       report.status = known ? SolveStatus::infeasible : SolveStatus::stalled;
       report.reason = known ? "no mixture of the allowed phases has this composition"
@@ -88,14 +91,29 @@ void Search::add_columns(const std::vector<AbsentMinimum>& violations) {
   for (const auto& set : sets_) add(set.phase, set.y);
 }
 
-/// Takes over what `sets` refine to. @return false when the energy does not fall
-bool Search::refine_lower(std::vector<PhaseSet> sets) {
+/// True when the energy has fallen, or has stayed (a trace of a phase weighs next to
+/// nothing) and the point is no longer below the plane.
+bool Search::improves(const std::vector<PhaseSet>& sets, const std::vector<double>& mu,
+                      double before, const AbsentMinimum& below) const {
+  const double change = total_energy(conditions_, sets) - before;
+  if (change < -kProgress) return true;
+  const Candidate& candidate = conditions_.phases[below.phase];
+  const CompiledPhase& phase = *candidate.phase;
+  std::vector<double> formula(mu.size(), 0.0);
+  add_atoms(phase, below.y.data(), 1.0, formula.data());
+  double d = gibbs_energy(phase, candidate.at, below.y.data());
+  for (std::size_t e = 0; e < mu.size(); ++e) d -= mu[e] * formula[e];
+  return change < kProgress &&
+         d > -0.5 * options_.stability_tolerance * atoms(phase, below.y.data());
+}
+
+/// Takes over what `sets` refine to. @return false when that is no better
+bool Search::refine_lower(std::vector<PhaseSet> sets, const AbsentMinimum& below) {
   auto mu = mu_;
   const auto result = refine(conditions_, options_.max_newton_steps,
                              options_.balance_tolerance, sets, mu);
   newton_steps_ += result.steps;
-  const double before = total_energy(conditions_, sets_);
-  if (!result.converged || total_energy(conditions_, sets) > before - kProgress)
+  if (!result.converged || !improves(sets, mu, total_energy(conditions_, sets_), below))
     return false;
   sets_ = std::move(sets);
   mu_ = std::move(mu);
@@ -114,15 +132,15 @@ bool Search::refine_with(const std::vector<AbsentMinimum>& violations) {
     added.amount = first_amount(conditions_, lowest.phase, lowest.y.data());
     added.y = lowest.y;
     sets.push_back(std::move(added));
-    if (refine_lower(std::move(sets))) return true;
+    if (refine_lower(std::move(sets), lowest)) return true;
   }
   for (auto& sets : twin_starts(conditions_, sets_, violations))
-    if (refine_lower(std::move(sets))) return true;
+    if (refine_lower(std::move(sets), lowest)) return true;
   return false;
 }
 
 /// Adds what lies below the plane, and refines with it or from the program again:
-/// deeper each time, until the energy falls or, where the assemblage leaves the
+/// deeper each time, until that is better or, where the assemblage leaves the
 /// potentials free, they move.
 bool Search::refine_again(const std::vector<AbsentMinimum>& violations) {
   add_columns(violations);
@@ -130,9 +148,18 @@ bool Search::refine_again(const std::vector<AbsentMinimum>& violations) {
   const double before = total_energy(conditions_, sets_);
   for (const Stage& stage : kStages)
     if (generation_.run(stage.depth, stage.rounds) && refine_from_program() &&
-        (total_energy(conditions_, sets_) < before - kProgress || !last_.unique))
+        (improves(sets_, mu_, before, violations.front()) || !last_.unique))
       return true;
   return false;
+}
+
+/// A look from few starts, for what is far from complete. @return true when it found a
+/// phase below the plane that could be added
+bool Search::glance() {
+  const auto below = glance_below(generation_, mu_, options_);
+  if (below.empty()) return false;
+  add_columns(below);
+  return refine_with(below);
 }
 
 /// Fills absent_. @return false when some descent did not end, so that D is not known
@@ -182,6 +209,7 @@ bool Search::certify(SolveReport& report) {
     return false;
   };
   for (; report.rounds < options_.max_rounds; ++report.rounds) {
+    if (glance()) continue;
     const bool known = test();
     const auto found = violations();
     if (!found.empty()) {
@@ -194,8 +222,11 @@ bool Search::certify(SolveReport& report) {
       return fail(SolveStatus::stalled,
                   "too close to a consolute point to tell one phase from two");
     }
-    if (known && prove()) return true;
     if (known) {
+      NewtonMemory memory;
+      condition_number_ = last_step(conditions_, options_.balance_tolerance, sets_, mu_,
+                                    last_, memory);
+      if (prove()) return true;
       if (refine_again(proof_.violations)) continue;
       return fail(SolveStatus::stalled,
                   "the refinement did not converge after the proof found a phase");
@@ -210,7 +241,7 @@ void Search::finish(SolveReport& report) {
   report.balance_residual = last_.balance;
   report.present_residual = last_.plane;
   report.unique = last_.unique;
-  report.condition_number = condition_number(conditions_, sets_);
+  report.condition_number = condition_number_;
   if (!absent_.empty()) report.lowest_absent = absent_.front().d;
   report.proof = proof_.progress;
   report.proof_boxes = proof_.boxes;

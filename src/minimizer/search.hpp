@@ -26,10 +26,13 @@ class Search {
   bool start(SolveReport& report);
   bool refine_from_program();
   bool refine_without_one();
-  bool refine_lower(std::vector<PhaseSet> sets);
+  bool improves(const std::vector<PhaseSet>& sets, const std::vector<double>& mu,
+                double before, const AbsentMinimum& below) const;
+  bool refine_lower(std::vector<PhaseSet> sets, const AbsentMinimum& below);
   bool refine_with(const std::vector<AbsentMinimum>& violations);
   bool refine_again(const std::vector<AbsentMinimum>& violations);
   bool certify(SolveReport& report);
+  bool glance();
   bool test();
   bool prove();
   bool split_unstable();
@@ -46,6 +49,7 @@ class Search {
   Refinement last_;
   PlaneProof proof_;
   int newton_steps_ = 0;
+  double condition_number_ = SolveReport::kUnset;
 };
 
 }  // namespace gibbsteel::internal

@@ -6,7 +6,9 @@
 namespace gibbsteel::internal {
 namespace {
 
-constexpr double kSoftening = 0.06;        ///< share of the bulk-like part at a corner
+constexpr double kSoftening = 0.06;  ///< share of the bulk-like part at a corner
+constexpr double kHardly = 0.003;    ///< the same, of phases with few corners
+constexpr std::size_t kFewSeeds = 30;
 constexpr std::size_t kFewestSeeds = 12;   ///< of a phase that has freedom
 constexpr std::size_t kMostCorners = 160;  ///< per phase; more are thinned out evenly
 constexpr std::array kFillings{0.002, 0.02, 0.08, 0.25, 0.5, 0.75, 0.92, 0.985};
@@ -43,9 +45,10 @@ void add_seed(const Conditions& conditions, std::size_t phase,
            gibbs_energy(*candidate.phase, candidate.at, y.data()));
 }
 
-/// Every combination of one constituent per sublattice, softened by the bulk-like
-/// point.
-void add_corners(const Conditions& conditions, std::size_t phase, ColumnPool& pool) {
+/// Every combination of one constituent per sublattice, softened by a share of the
+/// bulk-like point.
+void add_corners(const Conditions& conditions, std::size_t phase, double softening,
+                 ColumnPool& pool) {
   const CompiledPhase& compiled = *conditions.phases[phase].phase;
   std::size_t count = 1;
   for (std::size_t s = 0; s < compiled.sublattice_count(); ++s)
@@ -58,7 +61,7 @@ void add_corners(const Conditions& conditions, std::size_t phase, ColumnPool& po
     std::size_t code = corner;
     for (std::size_t s = 0; s < compiled.sublattice_count(); ++s) {
       const std::size_t size = compiled.first[s + 1] - compiled.first[s];
-      const double part = size > 1 ? kSoftening : 0.0;
+      const double part = size > 1 ? softening : 0.0;
       for (std::size_t i = compiled.first[s]; i < compiled.first[s + 1]; ++i)
         y[i] = part * soft[i];
       y[compiled.first[s] + code % size] += 1.0 - part;
@@ -96,7 +99,8 @@ void add_seeds(const Conditions& conditions, ColumnPool& pool) {
         add_seed(conditions, f, bulk_like(conditions, phase, filling), pool);
     else
       add_seed(conditions, f, bulk_like(conditions, phase, 0.5), pool);
-    add_corners(conditions, f, pool);
+    add_corners(conditions, f, kSoftening, pool);
+    if (pool.size() - begin <= kFewSeeds) add_corners(conditions, f, kHardly, pool);
     add_midpoints(conditions, f, begin, pool);
   }
 }

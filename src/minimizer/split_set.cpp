@@ -49,8 +49,8 @@ bool split_set(ColumnGeneration& generation, std::span<const double> mu,
   auto one = exchanged(set.y, exchange, 1.0);
   auto other = exchanged(set.y, exchange, -1.0);
   const DescentLimits limits{400, 1e-13};
-  descend(conditions, candidate, mu, limits, generation.step(), one.data());
-  descend(conditions, candidate, mu, limits, generation.step(), other.data());
+  descend(conditions, candidate, mu, limits, generation.memory(), one.data());
+  descend(conditions, candidate, mu, limits, generation.memory(), other.data());
   if (distance(one, other) < 2.0 * kMergeDistance) return false;
   set.amount *= 0.5;
   PhaseSet second;

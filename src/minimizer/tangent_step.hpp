@@ -1,15 +1,11 @@
 #pragma once
 /// The inverse Hessian of one phase on the directions that keep the sum of site
-/// fractions of every sublattice ("phase matrix" of the two-level scheme), in scaled
-/// variables.
-///
-/// With d_i = sqrt(y_i / (R T a_i)) the ideal part of D H D is the identity, however
-/// small y_i is. Multiples of the sublattice directions added to it change nothing on
-/// the tangent space and make it factorisable; only when that is not enough the phase
-/// is inside a spinodal, and a multiple of the identity is added.              Eq. (N1)
+/// fractions of every sublattice ("phase matrix" of the two-level scheme), Eq. (N1),
+/// and its products with the atoms of the elements.
 
 #include <vector>
 
+#include "lanes/tangent_factor.hpp"
 #include "minimizer/conditions.hpp"
 
 namespace gibbsteel::internal {
@@ -18,6 +14,10 @@ class TangentStep {
  public:
   /// Reserves memory for phases of up to `constituents` and problems of `elements`.
   TangentStep(std::size_t constituents, std::size_t elements);
+  TangentStep(const TangentStep&) = delete;  // factor_ points into memory_
+  TangentStep& operator=(const TangentStep&) = delete;
+  TangentStep(TangentStep&&) = default;
+  TangentStep& operator=(TangentStep&&) = default;
   /// The same later; what is large enough stays.
   void reserve(std::size_t constituents, std::size_t elements);
 
@@ -35,22 +35,15 @@ class TangentStep {
   void add_response(double n, double* out) const;
   /// Adds n A^T P v for v of length n to `out` (length elements).
   void add_projected(double n, const double* v, double* out) const;
-  /// dy = P (A mu - gradient).
-  void response_to(const double* mu, const double* gradient, double* dy) const;
+  /// dy = P (A dmu - excess).
+  void response_to(const double* dmu, const double* excess, double* dy) const;
 
  private:
-  void orthonormalise_sublattices();
-  bool try_factor(double sublattice_weight, double shift);
-  void project_out(double* v) const noexcept;
-
-  std::vector<double> scaled_;  ///< D H D, lower triangle by columns
-  std::vector<double> lower_;   ///< its factor
-  std::vector<double> basis_;   ///< per sublattice: n, orthonormal
+  one::TangentFactor<double> factor_;
+  std::vector<double> memory_;  ///< of factor_
   std::vector<double> atoms_;   ///< L^-1 D A, projected: n rows of e
-  std::vector<double> d_;
   mutable std::vector<double> work_;
   std::size_t n_ = 0, s_ = 0, e_ = 0;
-  const CompiledPhase* phase_ = nullptr;
 };
 
 }  // namespace gibbsteel::internal

@@ -128,16 +128,14 @@ bool Newton::is_converged(double balance_tolerance, Refinement& result) {
 }
 
 void Newton::fill_right_side() {
-  const auto& response = system_.response();
+  system_.excess_over(conditions_, sets_, mu_);
   std::vector<double>& balance = memory_.balance;
   balance = conditions_.overall;
   for (std::size_t f = 0; f < sets_.size(); ++f) {
     const SetPoint& p = system_.points()[f];
-    p.step.add_projected(sets_[f].amount, p.gradient.data(), balance.data());
+    p.step.add_projected(sets_[f].amount, p.excess.data(), balance.data());
     for (std::size_t e = 0; e < e_; ++e) balance[e] -= sets_[f].amount * p.formula[e];
   }
-  for (std::size_t a = 0; a < e_; ++a)
-    for (std::size_t b = 0; b < e_; ++b) balance[a] -= response[a * e_ + b] * mu_[b];
   Eigen::VectorXd& right = memory_.right;
   right.resize(rows());
   for (std::size_t a = 0; a < e_; ++a) right[static_cast<Eigen::Index>(a)] = balance[a];
@@ -164,17 +162,13 @@ double Newton::amount_bound(std::size_t f) const {
 
 /// Changes of all site fractions. @return the largest one
 double Newton::largest_move() {
-  std::vector<double>& target = memory_.target;
-  target = mu_;
-  for (std::size_t e = 0; e < e_; ++e)
-    target[e] += change_[static_cast<Eigen::Index>(e)];
   memory_.dy.resize(sets_.size() * kMaxConstituents);
   double largest = 0.0;
   largest_change_ = 0.0;
   for (std::size_t f = 0; f < sets_.size(); ++f) {
     const SetPoint& p = system_.points()[f];
     double* dy = memory_.dy.data() + f * kMaxConstituents;
-    p.step.response_to(target.data(), p.gradient.data(), dy);
+    p.step.response_to(change_.data(), p.excess.data(), dy);
     for (std::size_t i = 0; i < p.gradient.size(); ++i) {
       largest = std::max(largest, std::abs(dy[i]));
       if (sets_[f].y[i] > kNegligible)
@@ -190,7 +184,7 @@ void Newton::take_step() {
   for (std::size_t f = 0; f < sets_.size(); ++f)
     fraction = std::min(fraction, amount_bound(f));
   for (std::size_t e = 0; e < e_; ++e)
-    mu_[e] += fraction * (memory_.target[e] - mu_[e]);
+    mu_[e] += fraction * change_[static_cast<Eigen::Index>(e)];
   for (std::size_t f = 0; f < sets_.size(); ++f) {
     PhaseSet& set = sets_[f];
     std::array<double, kMaxConstituents> moved;
@@ -255,11 +249,25 @@ Refinement refine(Conditions& conditions, int most_steps, double balance_toleran
   return refine(conditions, most_steps, balance_tolerance, sets, mu, memory);
 }
 
-double condition_number(Conditions& conditions, const std::vector<PhaseSet>& sets) {
-  TwoLevelSystem system;
-  system.evaluate(conditions, sets);
-  return system.factor(conditions, sets) ? system.condition_number()
-                                         : std::numeric_limits<double>::infinity();
+double last_step(Conditions& conditions, double balance_tolerance,
+                 std::vector<PhaseSet>& sets, std::vector<double>& mu,
+                 Refinement& refined, NewtonMemory& memory) {
+  auto next_sets = sets;
+  auto next_mu = mu;
+  Newton newton(conditions, next_sets, next_mu, memory);
+  Refinement next = refined;
+  newton.evaluate();
+  if (!newton.solve(next)) return std::numeric_limits<double>::infinity();
+  const double condition = memory.system.condition_number();
+  if (!next.unique) return condition;
+  newton.take_step();
+  if (next_sets.size() == sets.size() && newton.is_converged(balance_tolerance, next) &&
+      next.balance <= refined.balance) {
+    sets = std::move(next_sets);
+    mu = std::move(next_mu);
+    refined = next;
+  }
+  return condition;
 }
 
 double total_energy(const Conditions& conditions, const std::vector<PhaseSet>& sets) {

@@ -30,7 +30,7 @@ struct Refinement {
 struct NewtonMemory {
   TwoLevelSystem system;
   Eigen::VectorXd right, change;  ///< change: dmu, then dn
-  std::vector<double> target, balance, dy;
+  std::vector<double> balance, dy;
 };
 
 /// @param mu    chemical potentials: estimate on entry, refined on return
@@ -41,8 +41,13 @@ Refinement refine(Conditions& conditions, int most_steps, double balance_toleran
 Refinement refine(Conditions& conditions, int most_steps, double balance_tolerance,
                   std::vector<PhaseSet>& sets, std::vector<double>& mu);
 
-/// Eq. (N4) of a mixture at these conditions.
-double condition_number(Conditions& conditions, const std::vector<PhaseSet>& sets);
+/// One more step from a refined assemblage: what is left after it is rounding. Taken
+/// back where it does not balance as well.
+/// @param refined  residuals are brought up to date
+/// @return Eq. (N4) of the mixture
+double last_step(Conditions& conditions, double balance_tolerance,
+                 std::vector<PhaseSet>& sets, std::vector<double>& mu,
+                 Refinement& refined, NewtonMemory& memory);
 
 /// sum n_f G_f [J/mol of atoms]
 double total_energy(const Conditions& conditions, const std::vector<PhaseSet>& sets);

@@ -47,6 +47,17 @@ void TwoLevelSystem::evaluate(Conditions& conditions,
   }
 }
 
+void TwoLevelSystem::excess_over(const Conditions& conditions,
+                                 const std::vector<PhaseSet>& sets,
+                                 const std::vector<double>& mu) {
+  for (std::size_t f = 0; f < sets.size(); ++f) {
+    SetPoint& p = points_[f];
+    plane_weights(*conditions.phases[sets[f].phase].phase, mu, p.excess.data());
+    for (std::size_t i = 0; i < p.excess.size(); ++i)
+      p.excess[i] = p.gradient[i] - p.excess[i];
+  }
+}
+
 void TwoLevelSystem::assemble(const Conditions& conditions,
                               const std::vector<PhaseSet>& sets) {
   const std::size_t elements = conditions.elements();

@@ -23,14 +23,16 @@ namespace gibbsteel::internal {
 /// Everything about one set at the current point.
 struct SetPoint {
   SetPoint(std::size_t n, std::size_t elements)
-      : step(n, elements), gradient(n), formula(elements) {}
+      : step(n, elements), gradient(n), excess(n), formula(elements) {}
   void resize(std::size_t n, std::size_t elements) {
     step.reserve(n, elements);
     gradient.resize(n);
+    excess.resize(n);
     formula.assign(elements, 0.0);
   }
   TangentStep step;
-  std::vector<double> gradient, formula;  ///< formula: M(y)
+  std::vector<double> gradient, excess;  ///< excess: g - A mu, set by excess_over()
+  std::vector<double> formula;           ///< M(y)
   double energy = 0.0;
   double atoms = 0.0;
   bool unstable = false;
@@ -52,6 +54,10 @@ class TwoLevelSystem {
   void evaluate(Conditions& conditions, const std::vector<PhaseSet>& sets);
   /// Assembles and factors the matrix. @return false when it is not finite
   bool factor(const Conditions& conditions, const std::vector<PhaseSet>& sets);
+  /// Fills the excess of all points: small near the solution, whatever the size of the
+  /// energies.
+  void excess_over(const Conditions& conditions, const std::vector<PhaseSet>& sets,
+                   const std::vector<double>& mu);
   /// False when amounts or potentials are left free; solve() then gives the smallest
   /// change.
   bool unique() const noexcept { return unique_; }

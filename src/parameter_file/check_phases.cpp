@@ -91,14 +91,20 @@ void check_occurrence(const Check& check, const DraftPhase& draft, const Phase& 
     return;
   }
   const auto& names = phase.sublattices[occurrence.sublattice].constituents;
-  const bool there =
-      std::find(names.begin(), names.end(), occurrence.constituent) != names.end();
-  if (there && names.size() > 1) return;
-  check.problems.add(
-      codes::kSecondOccurrence, place + "/when/constituent",
-      there ? in_quotes(occurrence.constituent) + " always fills that sublattice"
-            : in_quotes(occurrence.constituent) + " is not on that sublattice",
-      "give a constituent that shares the sublattice with others");
+  const auto is_missing = [&](const std::string& name) {
+    return std::find(names.begin(), names.end(), name) == names.end();
+  };
+  const auto& counted = occurrence.constituents;
+  const auto missing = std::find_if(counted.begin(), counted.end(), is_missing);
+  const bool all_there = missing == counted.end();
+  if (all_there && names.size() > counted.size()) return;
+  check.problems.add(codes::kSecondOccurrence, place + "/when/constituent",
+                     all_there ? in_quotes(counted.front()) +
+                                     (counted.size() > 1 ? " and the others always fill"
+                                                         : " always fills") +
+                                     " that sublattice"
+                               : in_quotes(*missing) + " is not on that sublattice",
+                     "give a constituent that shares the sublattice with others");
 }
 
 /// Names under which phases and second occurrences appear in results.

@@ -84,6 +84,16 @@ void merge_sublattices(const DraftPhase& draft, Phase& phase, Problems& problems
   }
 }
 
+/// Whether a layer changes nothing but what is counted, and only adds to that.
+bool only_counts_more(const SecondOccurrence& below, SecondOccurrence above) {
+  for (const std::string& name : below.constituents)
+    if (std::find(above.constituents.begin(), above.constituents.end(), name) ==
+        above.constituents.end())
+      return false;
+  above.constituents = below.constituents;
+  return above == below;
+}
+
 void merge_details(const DraftPhase& draft, Phase& phase, Problems& problems) {
   if (draft.role && *draft.role != phase.role) {
     report_change(draft.place + "/role", "the role", problems);
@@ -99,7 +109,7 @@ void merge_details(const DraftPhase& draft, Phase& phase, Problems& problems) {
   }
   if (draft.second_occurrence) {
     if (phase.second_occurrence &&
-        *phase.second_occurrence != draft.second_occurrence->value) {
+        !only_counts_more(*phase.second_occurrence, draft.second_occurrence->value)) {
       report_change(draft.place + "/second_occurrence", "this", problems);
     }
     phase.second_occurrence = draft.second_occurrence->value;

@@ -1,5 +1,6 @@
 #include "read_phase.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <string_view>
@@ -71,6 +72,30 @@ std::optional<std::vector<DraftSublattice>> read_sublattices(const FieldReader& 
   return sublattices;
 }
 
+/// One name, or a list of names that are counted together.
+std::vector<std::string> read_counted(const FieldReader& rule, Problems& problems) {
+  constexpr std::size_t kMost = 20;
+  const JsonNode* node = rule.find("constituent", Need::required);
+  if (node == nullptr) return {};
+  const std::string place = rule.place_of("constituent");
+  std::vector<std::string> names;
+  const auto add = [&](const JsonNode& item, const std::string& item_place) {
+    auto name = read_name(item, item_place, problems);
+    if (!name) return;
+    if (std::find(names.begin(), names.end(), *name) != names.end())
+      problems.add(codes::kSecondOccurrence, item_place,
+                   "\"" + *name + "\" stands in the list twice", "name it once");
+    names.push_back(std::move(*name));
+  };
+  if (node->type != JsonNode::Type::list) {
+    add(*node, place);
+  } else if (is_list(*node, place, kMost, problems)) {
+    for (std::size_t i = 0; i < node->items.size(); ++i)
+      add(node->items[i], place + "/" + std::to_string(i));
+  }
+  return names;
+}
+
 Placed<SecondOccurrence> read_occurrence(const JsonNode& node, const std::string& place,
                                          Problems& problems) {
   const std::size_t before = problems.count();
@@ -93,7 +118,7 @@ Placed<SecondOccurrence> read_occurrence(const JsonNode& node, const std::string
                    "is not a whole number", "give 1 for the first sublattice");
     }
     occurrence.sublattice = static_cast<std::size_t>(position) - 1;
-    occurrence.constituent = rule.name("constituent", Need::required).value_or("");
+    occurrence.constituents = read_counted(rule, problems);
     occurrence.site_fraction_above =
         rule.number("site_fraction_above", Need::required, kFractions).value_or(0.5);
   }

@@ -60,7 +60,8 @@ std::string shape_text(const Phase& phase) {
   if (const auto& second = phase.second_occurrence) {
     text += " Reported as " + second->name + " where more than " +
             number_text(second->site_fraction_above) + " of sublattice " +
-            std::to_string(second->sublattice + 1) + " is " + second->constituent + ".";
+            std::to_string(second->sublattice + 1) + " is " +
+            listed(second->constituents) + ".";
   }
   if (phase.magnetism) {
     text += " Magnetic structure factor " +

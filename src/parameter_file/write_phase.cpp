@@ -94,9 +94,12 @@ void add_shape(JsonText& object, const Phase& phase) {
   object.add("sublattices", sublattices.text());
   if (const auto& second = phase.second_occurrence) {
     auto when = JsonText::object(kOneLine);
-    when.add_number("sublattice", static_cast<double>(second->sublattice + 1))
-        .add_text("constituent", second->constituent)
-        .add_number("site_fraction_above", second->site_fraction_above);
+    when.add_number("sublattice", static_cast<double>(second->sublattice + 1));
+    if (second->constituents.size() == 1)
+      when.add_text("constituent", second->constituents.front());
+    else
+      when.add("constituent", names_json(second->constituents));
+    when.add_number("site_fraction_above", second->site_fraction_above);
     auto item = JsonText::object(kOneLine);
     item.add_text("name", second->name)
         .add_text("role", to_string(second->role))

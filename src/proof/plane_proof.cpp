@@ -36,7 +36,7 @@ PlaneProof prove_plane(ColumnGeneration& generation, std::span<const double> mu,
     if (proof.outcome == PhaseProof::Outcome::violated) {
       AbsentMinimum m{f, proof.y, proof.d, true};
       const auto descent = descend(conditions, candidate, mu, {300, 1e-8},
-                                   generation.step(), m.y.data());
+                                   generation.memory(), m.y.data());
       m.d = descent.d_per_atom();
       m.converged = descent.converged;
       result.violations.push_back(std::move(m));

@@ -60,13 +60,13 @@ double deep_search(const PhaseSystem& system, const Equilibrium& result,
                    std::span<const double> x, int starts_per_phase,
                    std::mt19937_64& random) {
   Conditions conditions = conditions_of(system, result.temperature, x);
-  TangentStep step(kMaxConstituents, x.size());
+  DescentMemory memory;
   double lowest = 0.0;
   for (const Candidate& candidate : conditions.phases)
     for (int k = 0; k < starts_per_phase; ++k) {
       auto y = random_start(*candidate.phase, random);
       const auto minimum = descend(conditions, candidate, result.chemical_potential,
-                                   {60, 1e-8, false}, step, y.data());
+                                   {60, 1e-8, false}, memory, y.data());
       lowest = std::min(lowest, minimum.d_per_atom());
     }
   return lowest;

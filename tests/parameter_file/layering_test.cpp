@@ -5,6 +5,8 @@
 #include <doctest/doctest.h>
 
 #include "corpus.hpp"
+#include "gibbsteel/assemblage.hpp"
+#include "gibbsteel/phase_model.hpp"
 
 using namespace gibbsteel;
 
@@ -55,6 +57,42 @@ TEST_CASE("a layer replaces a term whatever the order of the names in a mix") {
   const Term& kept = term_on(austenite, {{"Cr", "Fe"}, {"vacancy"}}, 0);
   CHECK(kept.value.terms[0].coefficient == 10833.0);
   CHECK(kept.provenance.file == "small.json");
+}
+
+TEST_CASE("a layer adds to what a second occurrence counts, and that is written") {
+  const SharedParameters set =
+      load_parameters(corpus::folder("layers") / "nitrogen.json", small());
+  const auto counted = [](const ParameterSet& of) {
+    return of.find_phase("austenite")->second_occurrence->constituents;
+  };
+  CHECK(counted(*small()) == std::vector<std::string>{"C"});
+  CHECK(counted(*set) == std::vector<std::string>{"C", "N"});
+  const std::string text = write_parameters(*set);
+  CHECK(text.find("\"constituent\": [\"C\", \"N\"]") != std::string::npos);
+  const SharedParameters again = parse_parameters(text, "again.json");
+  CHECK(counted(*again) == counted(*set));
+  CHECK(write_parameters(*again) == text);
+}
+
+TEST_CASE("carbon and nitrogen together make MC of austenite") {
+  const SharedParameters set =
+      load_parameters(corpus::folder("layers") / "nitrogen.json", small());
+  const Phase& phase = *set->find_phase("austenite");
+  const std::vector<std::string> active{"Cr", "Fe", "C", "N"};
+  const PhaseModel model(*set, phase, active);
+  const auto kind = [&](double carbon, double nitrogen) {
+    std::vector<double> y;
+    for (const auto& c : model.constituents())
+      y.push_back(c.name == "C"         ? carbon
+                  : c.name == "N"       ? nitrogen
+                  : c.name == "vacancy" ? 1.0 - carbon - nitrogen
+                                        : 0.5);
+    return kind_of(phase, model, y);
+  };
+  CHECK(kind(0.3, 0.1) == "austenite");
+  CHECK(kind(0.3, 0.3) == "MC");
+  CHECK(kind(0.0, 0.9) == "MC");
+  CHECK(kind(0.5, 0.0) == "austenite");
 }
 
 TEST_CASE("a layer adds and replaces volumes") {

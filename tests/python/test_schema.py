@@ -27,7 +27,7 @@ BEYOND_A_SCHEMA = {
     "compares two numbers": ["025", "028", "044", "045"],
     "needs a name defined elsewhere": [
         *["030", "034", "035", "038", "041", "042", "043", "059", "065"],
-        *["084", "085", "086", "102", "103", "104", "110"],
+        *["084", "085", "086", "102", "103", "104", "110", "113", "114"],
     ],
     "needs known molar masses": ["032"],
     "needs the value of a curve or term": ["046", "047", "052", "111"],
@@ -38,7 +38,7 @@ BEYOND_A_SCHEMA = {
     "needs the list of all end members": ["075", "080", "082"],
     "layer: needs the file below": [
         *["L001", "L002", "L003", "L004", "L005", "L006", "L007", "L008", "L009"],
-        *["L010", "L011", "L012", "L013", "L014", "L016"],
+        *["L010", "L011", "L012", "L013", "L014", "L016", "L018"],
     ],
 }
 LEFT_OUT, ONE_MORE_KEY = object(), object()
@@ -106,7 +106,12 @@ def test_complete_files_are_accepted(path):
 
 
 @pytest.mark.parametrize(
-    "path", sorted(CORPUS.glob("layers/*.json")), ids=lambda path: path.name
+    "path",
+    [
+        *sorted(CORPUS.glob("layers/*.json")),
+        *sorted((ROOT / "thermo_data" / "layers").glob("*.json")),
+    ],
+    ids=lambda path: path.name,
 )
 def test_layers_are_accepted_as_layers_only(path):
     assert [error.message for error in LAYER.iter_errors(content(path))] == []

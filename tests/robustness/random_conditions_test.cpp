@@ -62,7 +62,7 @@ double reference_search(const PhaseSystem& system, const RandomSteel& steel,
   const auto& curves = system.phases().front().curves();
   std::vector<TemperatureValue> values(curves.size());
   curves.evaluate(conditions.kelvin, values);
-  TangentStep step(kMaxConstituents, steel.x.size());
+  DescentMemory memory;
   double lowest = 0.0;
   for (const auto& phase : system.phases()) {
     Candidate candidate{&phase.compiled(), {}};
@@ -70,7 +70,7 @@ double reference_search(const PhaseSystem& system, const RandomSteel& steel,
     for (int k = 0; k < kReferenceStarts; ++k) {
       auto y = random_start(phase.compiled(), random);
       const auto minimum = descend(conditions, candidate, result.chemical_potential,
-                                   {60, 1e-8, false}, step, y.data());
+                                   {60, 1e-8, false}, memory, y.data());
       lowest = std::min(lowest, minimum.d_per_atom());
     }
   }

@@ -219,11 +219,11 @@ double balance_miss(const Solved& s, const EquilibriumSlope& slope,
 }
 
 /// Of u . dmu(v) = v . dmu(u), relative to the size of the terms that are summed; at
-/// the largest number of phases both are zero but for rounding, and a
-/// hundred-millionth of R T stands for the size.
+/// the largest number of phases both are zero but for rounding. A billionth of the
+/// least size is R T epsilon, what rounding leaves of a potential.
 double asymmetry(const std::vector<double>& u, const EquilibriumSlope& along_u,
                  const std::vector<double>& v, const EquilibriumSlope& along_v) {
-  double difference = 0.0, size = 1e-4;  // [J/mol]
+  double difference = 0.0, size = 2e-3;  // [J/mol]
   for (std::size_t i = 0; i < u.size(); ++i) {
     const double a = u[i] * along_v.chemical_potential[i];
     const double b = v[i] * along_u.chemical_potential[i];

@@ -1,5 +1,6 @@
 """One random condition, solved by the library and by the witness."""
 
+import json
 from dataclasses import dataclass
 
 import gibbsteel as gs
@@ -87,11 +88,15 @@ def kind(file, phase, y):
     if rule is None:
         return phase.name
     when = rule["when"]
-    place = (when["sublattice"] - 1, when["constituent"])
-    if place not in phase.constituents:
-        return phase.name
-    above = y[phase.constituents.index(place)] > when["site_fraction_above"]
-    return rule["name"] if above else phase.name
+    counted = when["constituent"]
+    counted = [counted] if isinstance(counted, str) else counted
+    places = [(when["sublattice"] - 1, name) for name in counted]
+    filled = sum(
+        y[phase.constituents.index(place)]
+        for place in places
+        if place in phase.constituents
+    )
+    return rule["name"] if filled > when["site_fraction_above"] else phase.name
 
 
 def _by_name(pairs):
@@ -119,12 +124,18 @@ def recompute(state, phases, x):
     return energy, np.abs(contents / x - 1.0).max()
 
 
-def compare(case, **soak_options):
-    """The numbered case of random_steels.py; options go to the library's soak."""
+def compare(case, parameters=None, always=("C",), **soak_options):
+    """The numbered case of random_steels.py; options go to the library's soak.
+
+    `parameters`: another set than the shipped one; `always`: as in draw().
+    """
     file = shipped()
-    percent, celsius = draw(file, case)
+    if parameters is not None:
+        file = json.loads(gs.write_parameters(parameters))
+    percent, celsius = draw(file, case, always)
     added = {element: w for element, w in percent.items() if element != "Fe"}
-    state = gs.Steel(added).soak(celsius=celsius, **soak_options)
+    steel = gs.Steel(added, parameters=parameters)
+    state = steel.soak(celsius=celsius, **soak_options)
     witness = solve(file, percent, celsius)
     energy, balance = recompute(state, witness.phases, witness.x)
     ours = _by_name(

@@ -11,13 +11,16 @@ LOW_CELSIUS, HIGH_CELSIUS = 700.0, 1250.0
 LEAST_IRON = 20.0
 
 
-def draw(file, number):
-    """(weight percent by element, iron first; temperature [C]) of a numbered case."""
+def draw(file, number, always=("C",)):
+    """(weight percent by element, iron first; temperature [C]) of a numbered case.
+
+    The elements `always` are in every steel.
+    """
     random = np.random.default_rng([20261125, number])
     highest = {el: r[1] for el, r in file["validity"]["weight_percent"].items()}
-    others = [element for element in highest if element != "C"]
+    others = [element for element in highest if element not in always]
     count = random.integers(2, len(others) + 1)
-    chosen = ["C", *random.permutation(others)[:count].tolist()]
+    chosen = [*always, *random.permutation(others)[:count].tolist()]
     share = {
         el: 10.0 ** (-9.0 * random.random())
         if random.random() < 0.15

@@ -41,23 +41,29 @@ def around_overall(phase, elements, x, random):
         weights = spread * np.array([overall.get(name, 1.0) for name in names])
         if "vacancy" in names:
             weights = np.ones_like(spread)
-            weights[:, names.index("C")] = 10.0 ** random.uniform(-4.0, 2.0, POINTS)
+            for guest in (name for name in names if name != "vacancy"):
+                filling = 10.0 ** random.uniform(-4.0, 2.0, POINTS)
+                weights[:, names.index(guest)] = filling
         points[:, part] = weights / weights.sum(axis=1, keepdims=True)
     return points
 
 
 def overall_in(phase, elements, x):
-    """The overall composition as one point of a phase with carbon among vacancies."""
+    """The overall composition as one point of a phase with vacancies on its second
+    sublattice, beside carbon and what else is dissolved there."""
     overall = dict(zip(elements, x))
     metals = np.array(
         [overall[name] for _, name in phase.constituents[phase.sublattices[0]]]
     )
-    carbon, interstices = phase.sublattices[1], phase.sites[phase.sublattices[1].start]
-    filled = overall["C"] / metals.sum() * phase.sites[0] / interstices
-    y = np.empty(phase.size)
+    guests, interstices = phase.sublattices[1], phase.sites[phase.sublattices[1].start]
+    y = np.zeros(phase.size)
     y[phase.sublattices[0]] = metals / metals.sum()
-    names = [name for _, name in phase.constituents[carbon]]
-    y[carbon] = [filled if name == "C" else 1.0 - filled for name in names]
+    names = [name for _, name in phase.constituents[guests]]
+    filled = [
+        0.0 if name == "vacancy" else overall[name] / metals.sum() for name in names
+    ]
+    y[guests] = np.array(filled) * phase.sites[0] / interstices
+    y[guests.start + names.index("vacancy")] = 1.0 - y[guests].sum()
     return y
 
 

@@ -1,0 +1,16 @@
+#include "lanes/run_descents.hpp"
+
+#define GIBBSTEEL_LANES two
+#define GIBBSTEEL_LANE_COUNT 2
+#ifdef __SSE2__
+#include <emmintrin.h>
+#define GIBBSTEEL_LANE_ROOT(x) _mm_sqrt_pd(x)
+#define GIBBSTEEL_LANE_ANY(mask) _mm_movemask_pd(__builtin_bit_cast(__m128d, mask))
+#endif
+#include "lanes/descents.hpp"
+
+namespace gibbsteel::internal {
+
+void descend_two(DescentTask& task) noexcept { two::Descents<two::Lanes>(task).run(); }
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,74 @@
+#pragma once
+/// Cholesky factor of a small matrix and its solves in any number type, on caller-owned
+/// memory: lower triangle, column by column, leading dimension n; the diagonal of a
+/// factor holds the inverse of its entries. Inner loops run along columns.
+
+#include "lanes/real.hpp"
+
+namespace gibbsteel::internal::GIBBSTEEL_LANES {
+
+/// A -> L with A = L L^T, in place. @return where it was positive definite
+template <class Real>
+MaskOf<Real> cholesky(Real* a, std::size_t n) noexcept {
+  MaskOf<Real> positive = Real{} < 1.0;
+  for (std::size_t k = 0; k < n; ++k) {
+    Real* column = a + k * n;
+    for (std::size_t j = 0; j < k; ++j) {
+      const Real* other = a + j * n;
+      const Real factor = other[k];
+      for (std::size_t i = k; i < n; ++i) column[i] -= factor * other[i];
+    }
+    positive &= column[k] > 0.0;
+    if (!any(positive)) return positive;
+    const Real inverse = 1.0 / square_root(column[k]);
+    column[k] = inverse;
+    for (std::size_t i = k + 1; i < n; ++i) column[i] *= inverse;
+  }
+  return positive;
+}
+
+/// v -> L^-1 v
+template <class Real>
+void solve_lower(const Real* l, std::size_t n, Real* v) noexcept {
+  for (std::size_t k = 0; k < n; ++k) {
+    const Real* column = l + k * n;
+    const Real value = v[k] * column[k];
+    v[k] = value;
+    for (std::size_t i = k + 1; i < n; ++i) v[i] -= column[i] * value;
+  }
+}
+
+/// v -> L^-T v
+template <class Real>
+void solve_upper(const Real* l, std::size_t n, Real* v) noexcept {
+  for (std::size_t k = n; k-- > 0;) {
+    const Real value = v[k] * l[k * n + k];
+    v[k] = value;
+    for (std::size_t i = 0; i < k; ++i) v[i] -= l[i * n + k] * value;
+  }
+}
+
+/// X -> L^-1 X for X of n rows and `columns` columns, row by row.
+template <class Real>
+void solve_lower_rows(const Real* l, std::size_t n, Real* x,
+                      std::size_t columns) noexcept {
+  for (std::size_t k = 0; k < n; ++k) {
+    const Real* column = l + k * n;
+    Real* row = x + k * columns;
+    for (std::size_t c = 0; c < columns; ++c) row[c] *= column[k];
+    for (std::size_t i = k + 1; i < n; ++i) {
+      const Real factor = column[i];
+      Real* below = x + i * columns;
+      for (std::size_t c = 0; c < columns; ++c) below[c] -= factor * row[c];
+    }
+  }
+}
+
+template <class Real>
+Real dot(const Real* a, const Real* b, std::size_t n) noexcept {
+  Real sum{};
+  for (std::size_t i = 0; i < n; ++i) sum += a[i] * b[i];
+  return sum;
+}
+
+}  // namespace gibbsteel::internal::GIBBSTEEL_LANES

@@ -1,0 +1,1 @@
+"""The layer with niobium, titanium and nitrogen: records, quantities, fit, page."""

@@ -1,0 +1,241 @@
+"""The layer with niobium, titanium and nitrogen: its records, its page, what it leaves
+alone. Misses stay in sight: element_scoreboard.py prints them, the page lists them."""
+
+import contextlib
+import io
+import json
+import os
+import re
+from collections import Counter
+from pathlib import Path
+
+import element_scoreboard
+import fit_elements
+import gibbsteel as gs
+import pytest
+import scoreboard
+from element_layer import board, layer_file, page
+from evaluate import KINDS, library
+from evaluate.verdict import MISS, NOT_COMPUTED, PASS
+
+ROOT = Path(__file__).resolve().parents[2]
+RECORDS = board.records()
+FROZEN = element_scoreboard.frozen()
+KINDS_OF_TERMS = ("energy", "curie_temperature", "magnetic_moment")
+# Steels without the new elements: (weight percent, Celsius).
+OLD_STEELS = [
+    ({"C": 0.85, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.9, "Mn": 0.3, "Si": 0.3}, 1200),
+    ({"C": 0.85, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.9, "Mn": 0.3, "Si": 0.3}, 780),
+    ({"C": 1.55, "Cr": 12.0, "Mo": 0.8, "V": 0.8, "Mn": 0.4}, 1030),
+    ({"C": 1.0, "Cr": 17.0, "Mo": 0.5, "Ni": 0.3}, 1050),
+    ({"C": 1.1, "Co": 8.0, "Cr": 3.8, "Mo": 9.5, "W": 1.5, "V": 1.2}, 1190),
+    ({"C": 0.4, "Cr": 1.0, "Mo": 0.2, "Mn": 0.8}, 700),
+    ({"C": 0.76}, 727),
+]
+
+
+@pytest.fixture(scope="module")
+def layered():
+    return board.parameters()
+
+
+@pytest.fixture(scope="module")
+def judged(layered):
+    return {o.record["id"]: o for o in board.outcomes(RECORDS, layered)}
+
+
+@pytest.mark.parametrize("name", [r["id"] for r in RECORDS])
+def test_a_frozen_record_still_passes(name, judged):
+    print(scoreboard.line(judged[name]))
+    assert judged[name].verdict != NOT_COMPUTED
+    if name in FROZEN:
+        assert judged[name].verdict == PASS, scoreboard.line(judged[name])
+
+
+def test_every_miss_says_why_and_only_misses_do(judged):
+    silent = [
+        name
+        for name, outcome in judged.items()
+        if (outcome.verdict == MISS) != ("explanation" in outcome.record)
+    ]
+    assert silent == []
+
+
+def test_records_are_well_formed():
+    assert [n for n, k in Counter(r["id"] for r in RECORDS).items() if k > 1] == []
+    assert set(FROZEN) <= {r["id"] for r in RECORDS}
+    for record in RECORDS:
+        assert record["quantity"] in KINDS and record["use"] in board.USES
+        assert record["fitted"] == (record["use"] == "fit")
+        assert len(record["source"]) > 10
+        assert record["confidence"] in ("high", "medium", "low")
+        assert "uncertainty" in record or record["comparison"] in (
+            *("phases", "sign", "between"),
+        )
+
+
+def test_a_third_is_held_back_and_no_low_confidence_is_fitted_to():
+    uses = Counter(r["use"] for r in RECORDS)
+    assert uses["held back"] >= len(RECORDS) / 3
+    fitted = [r for r in RECORDS if r["use"] == "fit"]
+    assert [r["id"] for r in fitted if r["confidence"] == "low"] == []
+
+
+def test_the_layer_names_what_it_was_fitted_to():
+    source = layer_file.read()["sources"]["Nb-Ti-N fit"]
+    assert source["fitted_to_check_records"] == fit_elements.fitted_ids()
+
+
+def test_the_uncertainty_of_the_fit_reaches_a_band(layered):
+    heat = {"C": 0.1, "Mn": 1.4, "Nb": 0.15}
+    band = gs.Steel(heat, parameters=layered).parameter_band(celsius=1150)
+    assert band["Nb in the matrix"].first_order.standard_deviation > 5e-4
+
+
+def test_the_layer_holds_the_numbers_of_the_fit():
+    layer = layer_file.read()
+    assert fit_elements.distance(layer) < 0.1
+    term = fit_elements.term_of(layer, "austenite", (("Fe", "Nb"), "vacancy"))
+    term["terms"]["1"] += 3000.0
+    assert fit_elements.distance(layer) > 0.1
+
+
+def test_a_wrong_end_member_would_be_seen(tmp_path):
+    layer = layer_file.read()
+    terms = layer["phases"]["austenite"]["energy"]
+    (carbide,) = [t for t in terms if t["on"] == ["Nb", "C"]]
+    carbide["terms"]["1"] += 20000.0
+    layer_file.write(layer, tmp_path / "wrong.json")
+    chosen = [r for r in RECORDS if r["steel"] == "Fe-Nb-C"]
+    wrong = board.outcomes(chosen, board.parameters(tmp_path / "wrong.json"))
+    assert Counter(o.verdict for o in wrong)[PASS] <= 2
+
+
+def test_the_file_is_written_as_its_tool_writes_it(tmp_path):
+    layer_file.write(layer_file.read(), tmp_path / "again.json")
+    assert (tmp_path / "again.json").read_text("utf-8") == board.LAYER.read_text(
+        "utf-8"
+    )
+
+
+def test_nothing_of_the_shipped_file_is_changed(layered):
+    below = json.loads(gs.write_parameters(gs.default_parameters()))
+    above = json.loads(gs.write_parameters(layered))
+    for name, phase in below["phases"].items():
+        for kind in KINDS_OF_TERMS:
+            had = phase.get(kind, [])
+            assert above["phases"][name].get(kind, [])[: len(had)] == had
+        for kind in ("room_volume", "hot_volume"):
+            for term in phase.get(kind, {}).get("terms", []):
+                assert term in above["phases"][name][kind]["terms"]
+    assert list(below["phases"]) == list(above["phases"])
+    for part in ("elements", "curves", "sources"):
+        assert above[part].items() >= below[part].items()
+    ranges = below["validity"]["weight_percent"].items()
+    assert above["validity"]["weight_percent"].items() >= ranges
+
+
+@pytest.mark.parametrize("percent, celsius", OLD_STEELS)
+def test_a_steel_without_the_new_elements_is_the_same_to_the_last_bit(
+    percent, celsius, layered
+):
+    plain = gs.Steel(percent).soak(celsius=celsius)
+    same = gs.Steel(percent, parameters=layered).soak(celsius=celsius)
+    assert same.gibbs_energy == plain.gibbs_energy
+    assert same.occurrences == plain.occurrences
+    assert same.chemical_potential == plain.chemical_potential
+    assert same.driving_force == plain.driving_force
+    zero = {**percent, "Nb": 0.0, "Ti": 0.0, "N": 0.0}
+    named = gs.Steel(zero, parameters=layered).soak(celsius=celsius)
+    assert named.gibbs_energy == plain.gibbs_energy
+
+
+def test_it_can_be_laid_on_the_calibrated_carbides():
+    below = gs.load_parameters(
+        ROOT / "thermo_data" / "layers" / "carbides.json",
+        on_top_of=gs.default_parameters(),
+    )
+    both = gs.load_parameters(board.LAYER, on_top_of=below)
+    heat = {"C": 1.0, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.2, "Nb": 1.0, "N": 0.03}
+    state = gs.Steel(heat, parameters=both).soak(celsius=1200)
+    assert state.usable and state.carbides["MC"].weight_percent["Nb"] > 20.0
+
+
+def test_judging_leaves_the_parameters_of_the_suite_alone(layered):
+    library.use(None)
+    board.outcomes(RECORDS[:1], layered)
+    assert library.parameters() == gs.default_parameters()
+
+
+def test_nitrides_are_mc_and_no_matrix(layered):
+    steel = gs.Steel({"C": 0.1, "Mn": 1.4, "Ti": 0.02, "N": 0.006}, parameters=layered)
+    state = steel.soak(celsius=1150)
+    (nitride,) = state.carbides.values()
+    assert nitride.kind == "MC" and nitride.role == "carbide"
+    assert nitride.weight_percent["N"] > 15.0
+    assert list(state.matrix_phases) == ["austenite"]
+
+
+def test_dissolved_nitrogen_is_named_by_the_hardening_estimates(layered):
+    percent = {"C": 0.2, "Cr": 13.0, "N": 0.1}
+    estimates = gs.Steel(percent, parameters=layered).soak(celsius=1050).hardening()
+    (text,) = [w.text for w in estimates.warnings if w.code == "gibbsteel.warning.333"]
+    assert text == (
+        "N 0.1 wt% is dissolved in the matrix: estimates leave it out. It counts like "
+        "about as much carbon."
+    )
+
+
+@pytest.mark.parametrize(
+    "percent, celsius, text",
+    [
+        (
+            {"C": 0.3, "Cr": 15.2, "Mo": 1.0, "N": 0.38},
+            1030,
+            "Known weak spot: in 15Cr steels with carbon and nitrogen M2C, which is "
+            "Cr2(N,C) there, reads high, and the nitrogen in solution 0.1 wt% low or "
+            "more.",
+        ),
+        (
+            {"C": 0.02, "Cr": 17.0, "Nb": 0.8},
+            800,
+            "Known weak spot: there is no Laves phase. Niobium that carbon and "
+            "nitrogen do not bind stays in solution, where 0.05 to 0.2 wt% is "
+            "observed at 700 to 900 C.",
+        ),
+    ],
+)
+def test_its_weak_spots_are_said(percent, celsius, text, layered):
+    def spots(alloy):
+        warnings = gs.Steel(alloy, parameters=layered).soak(celsius=celsius).warnings
+        return [w.text for w in warnings if w.code == "gibbsteel.warning.310"]
+
+    assert text in spots(percent)
+    assert text not in spots({**percent, "N": 0.0, "Nb": 0.0})
+
+
+def test_beyond_the_validity_range_is_said(layered):
+    steel = gs.Steel({"C": 0.3, "Cr": 15.2, "Mo": 1.0, "N": 0.38}, parameters=layered)
+    warnings = steel.soak(celsius=1100).warnings
+    (text,) = [w.text for w in warnings if w.code == "gibbsteel.warning.302"]
+    assert text == (
+        "0.38 wt% N is outside the validity of the parameter file, 0 to 0.15."
+    )
+
+
+def test_the_page_says_of_the_records_what_the_layer_does(judged):
+    assert (
+        page.tables(list(judged.values())) in page.text()
+    ), "element_scoreboard --page"
+
+
+def test_the_example_of_the_page_prints_what_stands_there():
+    code, printed = re.findall(r"```(?:python)?\n(.*?)```", page.text(), re.DOTALL)
+    before, out = os.getcwd(), io.StringIO()
+    os.chdir(ROOT)
+    try:
+        with contextlib.redirect_stdout(out):
+            exec(compile(code, "page", "exec"), {})
+    finally:
+        os.chdir(before)
+    assert out.getvalue() == printed

@@ -1,0 +1,45 @@
+"""Random steels with niobium, titanium and nitrogen, by the library and by the witness.
+
+As test_witness_equilibria.py, with the layer that adds these elements. It runs a few
+conditions, or as many as GIBBSTEEL_WITNESS_CASES says.
+"""
+
+import os
+from pathlib import Path
+
+import gibbsteel as gs
+import pytest
+
+from witness.comparison import compare, summary
+
+CASES = int(os.environ.get("GIBBSTEEL_WITNESS_CASES", "8"))
+LAYERS = Path(__file__).resolve().parents[2] / "thermo_data" / "layers"
+ADDED = ("C", "Nb", "Ti", "N")
+
+
+@pytest.fixture(scope="module")
+def layered():
+    return gs.load_parameters(
+        LAYERS / "niobium_titanium_nitrogen.json", on_top_of=gs.default_parameters()
+    )
+
+
+@pytest.fixture(scope="module")
+def comparisons(layered):
+    return [compare(case, layered, ADDED) for case in range(CASES)]
+
+
+def test_nothing_is_silently_wrong(comparisons, capsys):
+    with capsys.disabled():
+        print("\n" + summary(comparisons))
+    assert [c.line() for c in comparisons if c.library_above] == []
+    assert [c.line() for c in comparisons if c.same_energy and not c.same] == []
+
+
+def test_the_library_gives_up_on_at_most_one_in_fifty(comparisons):
+    assert sum(not c.usable for c in comparisons) <= CASES / 50
+
+
+def test_the_comparison_can_fail(layered):
+    found = compare(0, layered, ADDED, suppressed=["MC", "austenite"])
+    assert found.usable and found.library_above
