@@ -88,9 +88,9 @@ def test_hardening_is_told_apart_by_how_the_austenite_is_known():
 def test_a_soak_known_by_its_range_or_a_counted_carbide_is_no_part_of_the_aims():
     ranged = start(212.0, celsius_range=[800, 820], celsius=None)
     counted = start(212.0, celsius=860, measured_carbide={"M3C": 5.0})
-    plain = start(212.0, celsius=860)
-    rows = {row[0]: row for row in aims.rows([ranged, counted, plain])}
-    assert rows["martensite start [C]"][2].count == 1
+    plain, low = start(212.0, celsius=860), start(212.0, celsius=790)
+    rows = {row[0]: row for row in aims.rows([ranged, counted, plain, low])}
+    assert rows["martensite start [C]"][2].count == 2
 
 
 def test_every_record_has_one_family_and_one_quantity():

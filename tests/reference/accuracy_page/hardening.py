@@ -6,7 +6,6 @@ from . import groups
 from .figures import difference, figures, fitted, has_size, independent, mean
 from .markdown import number, table
 
-QUANTITIES = ("martensite_start", "retained_austenite", "as_quenched_hardness")
 HEAD = """## Hardening by family, and what is at fault
 
 Families are those of `hardening_family.hpp`. Bias is computed less published, and mean
@@ -27,7 +26,9 @@ def how(record):
 
 
 def chosen(outcomes):
-    return [o for o in outcomes if o.record["quantity"] in QUANTITIES and has_size(o)]
+    return [
+        o for o in outcomes if o.record["quantity"] in groups.QUENCHED and has_size(o)
+    ]
 
 
 def hardening_section(outcomes):
