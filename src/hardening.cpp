@@ -8,6 +8,7 @@
 #include "internal/hardening_chain.hpp"
 #include "internal/hardening_warnings.hpp"
 #include "internal/number_format.hpp"
+#include "internal/rockwell_scale.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -141,9 +142,9 @@ Estimate rockwell_estimate(const Estimate& vickers) {
     estimate.*number = internal::rockwell({vickers.*number, 0.0}).value;
   if (vickers.known() && !estimate.known())
     estimate.remarks.push_back("below 20 HRC, where the scale ends");
-  else if (vickers.value < 400.0 || vickers.value > 900.0) {
+  else if (vickers.value > internal::kRockwellToHv) {
     estimate.in_range = false;
-    estimate.remarks.push_back("(H21) is for 400 to 900 HV");
+    estimate.remarks.push_back("(H21) is for 238 to 940 HV");
   }
   if (std::isnan(estimate.low) && estimate.known()) estimate.low = 20.0;
   return estimate;

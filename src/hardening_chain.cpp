@@ -6,6 +6,7 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/hardness_scale.hpp"
 #include "internal/number_format.hpp"
+#include "internal/rockwell_scale.hpp"
 #include "property_equations/builtin.hpp"
 
 namespace gibbsteel {
@@ -185,8 +186,7 @@ HardnessPair hardness(const HardeningBasis& basis, const HardeningChoice& choice
 Along rockwell(Along hv) {
   const double hrc = hrc_from_hv(hv.value);
   if (!(hrc >= kLowestRockwell)) return {Estimate::kUnknown, Estimate::kUnknown};
-  const double reach = hv.value + 223.0;
-  return {hrc, hv.slope * (22300.0 + 15100.0) / (reach * reach)};
+  return {hrc, hv.slope * rockwell_slope(hv.value)};
 }
 
 }  // namespace internal

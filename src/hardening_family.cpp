@@ -25,17 +25,17 @@ HardeningFamily named(const char* key, const char* name, const char* rule) {
 HardeningFamily high_speed_family() {
   HardeningFamily family = named("high-speed", "high-speed and matrix-type steel",
                                  "C 0.45 or more, Cr 3 to 6, Mo + W/2 2 or more");
-  family.start_offset = -60.0;
-  family.start_error = 34.0;
-  family.start_scatter = 13.0;
-  family.start_records = 2;
-  family.transformation_rate = 0.0068;
-  family.retained_error = 0.12;
+  family.start_offset = -69.0;
+  family.start_records = 1;
+  family.transformation_rate = 0.0073;
+  family.retained_error = 0.15;
   family.retained_records = 2;
-  family.hardness_offset = 201.0;
-  family.hardness_error = 49.0;
+  family.hardness_offset = 187.0;
+  family.hardness_error = 48.0;
   family.hardness_records = 1;
-  family.fitted = "T1 and M2 (hardness: M2), austenite measured after hardening";
+  family.fitted =
+      "T1 (start), T1 and M2 (retained austenite), M2 (hardness), austenite measured "
+      "after hardening";
   return family;
 }
 
@@ -46,7 +46,7 @@ HardeningFamily cold_work_family() {
   family.start_offset = -39.0;
   family.start_scatter = 6.0;
   family.start_records = 2;
-  family.hardness_offset = 57.0;
+  family.hardness_offset = 43.0;
   family.hardness_records = 1;
   family.fitted = "D2 and D3 (hardness: D2), austenite measured on steels like them";
   return family;
@@ -63,12 +63,13 @@ HardeningFamily stainless_family() {
 }
 
 HardeningFamily bearing_family() {
-  HardeningFamily family = named("bearing", "bearing steel",
-                                 "C 0.75 to 1.3, Cr 0.9 to 2, Mo + W/2 0.6 or less");
+  HardeningFamily family =
+      named("bearing", "bearing, oil- and water-hardening high-carbon steel",
+            "C 0.75 to 1.3, Cr 2 or less, Mo + W/2 0.6 or less, V 0.6 or less");
   family.start_offset = -21.0;
   family.start_scatter = 12.0;
   family.start_records = 3;
-  family.hardness_offset = 66.0;
+  family.hardness_offset = 51.0;
   family.hardness_records = 1;
   family.fitted = "three 0.8 to 1C-1.4Cr steels without carbide; hardness: 52100";
   return family;
@@ -87,8 +88,8 @@ std::string_view key_of(const NamedValues& wt) {
     return chromium - 5.0 * carbon < 7.0 ? "chromium-cold-work" : "stainless";
   if (carbon >= 0.45 && chromium >= 3.0 && chromium <= 6.0 && molybdenum >= 2.0)
     return "high-speed";
-  if (carbon >= 0.75 && carbon <= 1.3 && chromium >= 0.9 && chromium <= 2.0 &&
-      molybdenum <= 0.6)
+  if (carbon >= 0.75 && carbon <= 1.3 && chromium <= 2.0 && molybdenum <= 0.6 &&
+      wt["V"] <= 0.6)
     return "bearing";
   return "general";
 }

@@ -71,7 +71,7 @@ void check_nitrogen(const State& state, Warnings& out) {
 /// Keys of other families that 5 % more or less of one element would lead to.
 std::string families_nearby(const NamedValues& steel, const std::string& own) {
   std::string keys;
-  for (const char* symbol : {"C", "Cr", "Mo", "W"})
+  for (const char* symbol : {"C", "Cr", "Mo", "W", "V"})
     for (const double factor : {0.95, 1.05}) {
       NamedValues moved = steel;
       moved.set(symbol, factor * steel[symbol]);
@@ -92,11 +92,11 @@ void check_family(const State& state, const HardeningEstimates& result, Warnings
                        "; estimates jump there. Compare with: " + others + "."});
 }
 
-/// Common practice, no source: shop soaks of bearing steels leave carbide that a long
-/// hold dissolves.
+/// Common practice, no source: shop soaks of bearing, oil- and water-hardening steels
+/// leave carbide that a long hold dissolves.
 void check_short_soak(const State& state, const HardeningEstimates& result,
                       Warnings& out) {
-  if (result.family.key == "bearing" &&
+  if (result.family.key == "bearing" && !result.austenite.empty() &&
       state.solve_report.status != SolveStatus::measured)
     out.push_back({"gibbsteel.warning.336",
                    "The soak of a shop leaves carbide of this family undissolved: less "

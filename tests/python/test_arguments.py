@@ -70,3 +70,10 @@ def test_bearing_steel_is_warned_of_short_soaks():
     assert code in [w.code for w in soak.hardening().warnings]
     short = soak.with_measured_carbide({"M3C": 6.0})
     assert code not in [w.code for w in short.hardening().warnings]
+
+
+def test_oil_hardening_steel_is_warned_of_short_soaks_annealed_steel_is_not():
+    code = "gibbsteel.warning.336"
+    oil = gs.Steel({"C": 0.92, "Mn": 1.2, "Cr": 0.5, "W": 0.5, "V": 0.1})
+    assert code in [w.code for w in oil.soak(celsius=805).hardening().warnings]
+    assert code not in [w.code for w in oil.soak(celsius=680).hardening().warnings]

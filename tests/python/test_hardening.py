@@ -75,7 +75,7 @@ def test_repr_is_one_line_and_str_the_table():
     for part in [
         "family: high-speed and matrix-type steel (high-speed, by composition)",
         "low to high: about two in three measurements, for this austenite",
-        "as-quenched hardness: carbon-quadratic (H18), mixed by (H20) + 201 HV",
+        "as-quenched hardness: carbon-quadratic (H18), mixed by (H20) + 187 HV",
         "Cr + 3.3(Mo + W/2) + 16N",
         "local codes and licensed practice come first.",
     ]:
@@ -219,7 +219,8 @@ def test_slopes_of_quantities():
 
 
 def test_hardness_scales():
-    assert gs.hrc_from_hv(700) == pytest.approx(59.5, abs=0.05)
+    # ASTM E140, from memory: 697 HV is 60 HRC, 720 HV 61 HRC.
+    assert gs.hrc_from_hv(697) == pytest.approx(60.0, abs=0.3)
     assert gs.hv_from_hrc(gs.hrc_from_hv(700)) == pytest.approx(700)
     assert gs.carbide_hardness("M3C") == 1100
     mixture = gs.mixture_hardness(

@@ -3,6 +3,7 @@
 
     python3 calibrate_carbides.py              calibrates, then writes layer and page
     python3 calibrate_carbides.py --folder X   into another folder
+    python3 calibrate_carbides.py --wider      with fourteen more numbers; prints only
 
 gibbsteel must be importable (PYTHONPATH of the build tree, or installed).
 """
@@ -40,15 +41,20 @@ def records_part(parameters):
 def main(arguments=None):
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--folder", type=Path, default=FOLDER, help="where to write")
-    folder = parser.parse_args(arguments).folder
+    parser.add_argument("--wider", action="store_true", help="more numbers; print only")
+    options = parser.parse_args(arguments)
+    folder = options.folder
     fit = gs.calibrate(
         data.measurements(),
-        numbers.places(),
+        numbers.places(options.wider),
         on=text.on_silicon(),
         most_evaluations=400,
         file_name=FILE,
     )
     print(fit)
+    if options.wider:
+        print(f"rms of those held back: {fit.rms_before(True)}, {fit.rms_after(True)}")
+        return 0
     folder.mkdir(parents=True, exist_ok=True)
     (folder / FILE).write_text(text.layer(fit), encoding="utf-8")
     layered = gs.load_parameters(folder / FILE, on_top_of=gs.default_parameters())

@@ -14,7 +14,7 @@ from statistics import mean, stdev
 
 import gibbsteel as gs
 from evaluate import hardening, record_file
-from evaluate.library import Absent, soak
+from evaluate.library import Absent
 
 LEAST_START_ERROR = 30.0  # [C], that of Eq. (H12) itself
 COLDEST = 20.0  # [C]
@@ -37,14 +37,12 @@ def held_back(family, quantity):
     return [
         r
         for r in record_file.records()
-        if r["quantity"] == quantity and not r["fitted"] and family_key(r) == family.key
+        if r["quantity"] == quantity
+        and not r["fitted"]
+        and r["comparison"] == "within"
+        and not {"celsius_range", "measured_carbide"} & set(r)
+        and hardening.family_key(r) == family.key
     ]
-
-
-def family_key(record):
-    if "family" in record:
-        return record["family"]
-    return soak(record).hardening().family.key
 
 
 def scatter(values):
@@ -77,7 +75,12 @@ def fit_retained(family):
     records = chosen(family, "retained_austenite")
     if not records:
         return None
-    below = [r["martensite_start"] - COLDEST for r in records]
+    offset = fit_start(family)[0]
+    starts = [
+        r.get("martensite_start") or hardening.general_start(r) + offset
+        for r in records
+    ]
+    below = [start - COLDEST for start in starts]
     found = [measured_fraction(r) for r in records]
     rate = mean(-log(f) / b for f, b in zip(found, below, strict=True))
     off = [f - exp(-rate * b) for f, b in zip(found, below)]
@@ -118,7 +121,9 @@ def in_band(quantity):
     """(inside, all): records that need a soak, against the band of the estimate."""
     inside = total = 0
     for record in record_file.records():
-        if record["quantity"] != quantity or "austenite_wt" in record:
+        if record["quantity"] != quantity or record["comparison"] != "within":
+            continue
+        if {"austenite_wt", "celsius_range", "measured_carbide"} & set(record):
             continue
         estimate = hardening.estimate(record)
         measured = record["value"] * (100.0 if estimate.unit == "vol%" else 1.0)

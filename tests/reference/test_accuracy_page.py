@@ -3,7 +3,7 @@
 from math import inf, isnan
 
 import pytest
-from accuracy_page import aims, groups, markdown
+from accuracy_page import aims, groups, hardening, markdown
 from accuracy_page.figures import figures, fitted, independent, without_size, worst
 from evaluate import record_file
 from evaluate.verdict import Outcome
@@ -63,9 +63,34 @@ def test_worst_and_fitted():
 def test_aims_are_about_hardened_steels():
     annealed = outcome(11.0, celsius=750)
     pure = outcome(11.0, steel="Fe-W")
-    rows = {row[0]: row for row in aims.rows([*THREE, annealed, pure])}
-    _, aim, everything, free = rows["W in the matrix [wt%]"]
-    assert (aim, everything.count, free.count) == (0.5, 3, 3)
+    unsure = outcome(11.0, confidence="low")
+    rows = {row[0]: row for row in aims.rows([*THREE, annealed, pure, unsure])}
+    _, aim, everything, free, sure = rows["W in the matrix [wt%]"]
+    assert (aim, everything.count, free.count, sure.count) == (0.5, 4, 4, 3)
+
+
+def start(computed, **changes):
+    record = {"quantity": "martensite_start", "value": 200.0, "uncertainty": 10.0}
+    return outcome(computed, **{**record, "family": "bearing", **changes})
+
+
+def test_hardening_is_told_apart_by_how_the_austenite_is_known():
+    known = start(212.0, austenite_wt={"C": 1.0}, explanation="Equation: because.")
+    soaked = start(170.0, explanation="Chain, long-hold limit: because.")
+    text = hardening.hardening_section([known, soaked])
+    name = "| martensite start [C] | bearing |"
+    assert f"{name} known | 1 | 12.0 | 12.0 | 0 | - | - |" in text
+    assert f"{name} soaked | 1 | -30.0 | 30.0 | 0 | - | - |" in text
+    assert "| Equation | 1 | `made-up/212.0` |" in text
+    assert "| Chain | 1 | `made-up/170.0` |" in text
+
+
+def test_a_soak_known_by_its_range_or_a_counted_carbide_is_no_part_of_the_aims():
+    ranged = start(212.0, celsius_range=[800, 820], celsius=None)
+    counted = start(212.0, celsius=860, measured_carbide={"M3C": 5.0})
+    plain, low = start(212.0, celsius=860), start(212.0, celsius=790)
+    rows = {row[0]: row for row in aims.rows([ranged, counted, plain, low])}
+    assert rows["martensite start [C]"][2].count == 2
 
 
 def test_every_record_has_one_family_and_one_quantity():

@@ -216,6 +216,14 @@ TEST_CASE("310: weak spots of hardened cobalt, hot-work and tungsten steels") {
       "Known weak spot: in hardened 18W steels M6C reads 2 to 3 wt% high.";
   CHECK(shows(t1, 1290, tungsten));
   CHECK_FALSE(shows(t1, 1100, tungsten));
+  const NamedValues mould{
+      {"C", 0.38}, {"Cr", 13.6}, {"Mn", 0.5}, {"V", 0.3}, {"Si", 0.8}};  // record SS-08
+  const char* ferrite =
+      "Known weak spot: in 13Cr steels with 0.3 % carbon and more, silicon and "
+      "vanadium "
+      "make the file show ferrite that is not expected.";
+  CHECK(shows(mould, 1020, ferrite));
+  CHECK_FALSE(shows({{"C", 0.38}, {"Cr", 13.6}, {"Si", 0.4}}, 1020, ferrite));
 }
 
 TEST_CASE("311: amounts or potentials that the equilibrium leaves free") {

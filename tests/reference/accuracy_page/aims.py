@@ -40,11 +40,12 @@ def about(outcomes, group, families=groups.STEELS):
 
 
 def rows(outcomes):
-    """(what, aim, all records: count and mean, not fitted to: count and mean)."""
+    """(what, aim, figures of all records, of those not fitted to, of sure ones)."""
     for aims, families in (
         (COMPOSITION, HIGH_SPEED_AND_COLD_WORK),
         (HARDENING, groups.STEELS),
     ):
         for group, aim in aims:
             chosen = about(outcomes, group, families)
-            yield group, aim, figures(chosen), figures(independent(chosen))
+            sure = [o for o in chosen if o.record["confidence"] != "low"]
+            yield group, aim, *map(figures, (chosen, independent(chosen), sure))

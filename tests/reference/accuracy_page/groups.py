@@ -4,7 +4,8 @@ import json
 from pathlib import Path
 
 FOLDER = Path(__file__).resolve().parent.parent
-HARDENED_ABOVE = 800.0  # [C]; records of steels below are about annealed ones
+HARDENED_ABOVE = 800.0  # [C]; analyses of steels soaked below are of annealed ones
+QUENCHED = ("martensite_start", "retained_austenite", "as_quenched_hardness")
 
 
 def families():
@@ -30,8 +31,11 @@ def is_steel(record):
 
 
 def is_hardened(record):
-    """A soak of a steel in its hardening range."""
-    return is_steel(record) and (record.get("celsius") or 0.0) > HARDENED_ABOVE
+    """A soak of a steel in its hardening range: W1 hardens from 790 C."""
+    if not is_steel(record):
+        return False
+    hot = (record.get("celsius") or 0.0) > HARDENED_ABOVE
+    return hot or record["quantity"] in QUENCHED
 
 
 # Quantity of a record -> name on the page; `{e}` element, `{p}` phase.
@@ -77,6 +81,10 @@ def quantity_of(record):
     """Name of the group; records of one group have one unit where it names one."""
     kind, phase = record["quantity"], record.get("phase")
     element = record.get("element")
+    if "celsius_range" in record:
+        return "martensite start, soak not stated [C]"
+    if "measured_carbide" in record:
+        return "short soak: start, austenite, hardness with counted carbide"
     if kind == "weight_percent":
         if phase == "matrix":
             return f"{element} in the matrix [wt%]"

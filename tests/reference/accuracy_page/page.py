@@ -2,10 +2,13 @@
 
 from collections import Counter
 
+from element_signs.changes import changes
+from element_signs.section import signs_section
 from evaluate import library
 
 from . import aims, groups
 from .figures import by_group, figures, fitted, independent, without_size, worst
+from .hardening import hardening_section
 from .limits import limits_section
 from .markdown import number, share, short, table
 
@@ -27,8 +30,10 @@ def page(outcomes, left_out):
         aims_section(outcomes),
         grouped("By family", "family", outcomes, groups.family_of, units=False),
         grouped("By quantity", "quantity", outcomes, groups.quantity_of, units=True),
+        hardening_section(outcomes),
         worst_section(outcomes),
         unsized_section(outcomes),
+        signs_section(changes()),
         plots_section(),
         limits_section(outcomes),
         left_out_section(left_out),
@@ -74,16 +79,17 @@ def overall(outcomes):
 
 def aims_section(outcomes):
     rows = []
-    for group, aim, everything, free in aims.rows(outcomes):
+    for group, aim, everything, free, sure in aims.rows(outcomes):
         digits = 2 if aim < 1.0 else 1
         met = "yes" if everything.in_unit <= aim else "**no**"
         rows.append(
             [group, f"{aim:g}", everything.count, number(everything.in_unit, digits)]
             + [met if everything.count else "no record"]
             + [free.count, number(free.in_unit, digits)]
+            + [sure.count, number(sure.in_unit, digits)]
         )
     header = ["mean absolute miss of", "aim", "records", "now", "met"]
-    header += ["not fitted to", "now"]
+    header += ["not fitted to", "now", "confidence high or medium", "now"]
     return (
         "## Aims for hardened steels\n\nComposition and amounts: high-speed and "
         "cold-work steels soaked above 800 C. Hardening: all steels, soaked (chain of "

@@ -40,6 +40,10 @@ def soak(record):
 
 
 def soaked(record):
+    if "celsius_range" in record:
+        return "soak not stated"
+    if "measured_carbide" in record:
+        return "carbide counted"
     return "equation alone" if "austenite_wt" in record else "soak and equation"
 
 

@@ -3,6 +3,13 @@
 Two kinds of record. With `austenite_wt`, the austenite is known (measured, or there was
 no carbide), and a miss is that of the equation and of the family alone: nothing is
 soaked. Without it, the steel is soaked at `celsius`, and a miss is that of the chain.
+
+With `measured_carbide` [vol%] the carbide is what was counted after a short soak, and
+the austenite follows by balance of mass, as a shop should do it.
+
+Where only the range of the soak is known, `celsius_range` stands in place of `celsius`,
+and of what the range allows the value nearest to the published one is compared: a miss
+says that no soak of the range gives it.
 """
 
 import gibbsteel as gs
@@ -14,7 +21,21 @@ def martensite_start(record):
     """[C]; reads `family` with `austenite_wt`."""
     if "austenite_wt" in record:
         return general_start(record) + family_of(record).start_offset
+    if "celsius_range" in record:
+        return nearest_start(record)
     return estimate(record).value
+
+
+RANGE_POINTS = 5
+
+
+def nearest_start(record):
+    """The martensite start nearest to the published one that the range allows."""
+    low, high = record["celsius_range"]
+    step = (high - low) / (RANGE_POINTS - 1)
+    soaks = [low + i * step for i in range(RANGE_POINTS)]
+    starts = [estimate({**record, "celsius": celsius}).value for celsius in soaks]
+    return min(max(record["value"], min(starts)), max(starts))
 
 
 def retained_austenite(record):
@@ -48,6 +69,14 @@ def as_quenched_vickers(record):
 def family_of(record):
     """The family of a steel whose austenite is known."""
     return next(f for f in gs.hardening_families() if f.key == record["family"])
+
+
+def family_key(record):
+    """Of any record about hardening; chosen by composition, so any soak will do."""
+    if "family" in record:
+        return record["family"]
+    celsius = record.get("celsius") or record["celsius_range"][0]
+    return library.soak(record, celsius=celsius).hardening().family.key
 
 
 def general_start(record):
@@ -94,6 +123,9 @@ def estimate(record):
 
 def _estimates(record):
     state = library.soak(record)
+    if "measured_carbide" in record:
+        counted, set_of_it = record["measured_carbide"], library.parameters()
+        state = state.with_measured_carbide(counted, parameters=set_of_it).state
     estimates = state.hardening(coldest_celsius=record.get("coldest_celsius"))
     if not estimates.martensite_start.known:
         raise library.Absent(estimates.martensite_start.remarks[-1])
