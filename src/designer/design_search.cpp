@@ -6,6 +6,8 @@
 #include <exception>
 #include <memory>
 
+#include "designer/damped_least_squares.hpp"
+
 namespace gibbsteel::internal {
 namespace {
 
@@ -187,7 +189,18 @@ DesignPoint descend(DesignProblem& problem, const std::vector<double>& start,
   // long as it helps.
   constexpr int kAgain = 8;
   constexpr double kHelps = 0.999, kDone = 1e-8;
-  DesignPoint best = Descent(problem, start, aim).run(most_steps);
+  DesignPoint best;
+  const auto& targets = problem.targets();
+  if (std::any_of(targets.begin(), targets.end(), [](const DesignTarget& target) {
+        return target.sense == TargetSense::equal;
+      })) {
+    best = damped_least_squares(problem, start, most_steps);
+    if (!best.usable()) return best;
+    if (best.violation <= DesignPoint::kHolds && best.misfit <= kDone) return best;
+  }
+  const DesignPoint searched =
+      Descent(problem, best.usable() ? best.point : start, aim).run(most_steps);
+  if (!best.usable() || searched.better_than(best)) best = searched;
   for (int i = 0; i < kAgain && best.usable(); ++i) {
     if (best.violation <= DesignPoint::kHolds && best.misfit <= kDone) break;
     const DesignPoint next = Descent(problem, best.point, aim).run(most_steps);

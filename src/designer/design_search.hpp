@@ -1,5 +1,6 @@
 #pragma once
-/// One descent from one start, by sequential quadratic programming.
+/// One descent from one start: by damped least squares where targets are to be met
+/// exactly, then by sequential quadratic programming.
 
 #include <vector>
 
