@@ -52,11 +52,12 @@ std::string_view to_string(SolveStatus) noexcept;
 std::string_view to_string(Certificate) noexcept;
 
 struct SolveOptions {
-  int max_rounds = 30;         ///< certificate rounds that may add phases, >= 1
+  /// Rounds that may add phases, each a look from few starts or the whole test, >= 1.
+  int max_rounds = 30;
   int max_newton_steps = 200;  ///< per refinement, >= 1
   /// Mutually distant starts of the certificate, >= 1: half of them the lowest columns
-  /// that the search came across, the others the farthest from these. A phase has 6 to
-  /// 170 seeds to choose from.
+  /// that the search came across, the others the farthest from these. A phase that can
+  /// vary has 12 to 170 seeds to choose from.
   int starts_per_phase = 20;
   double balance_tolerance = 1e-11;   ///< per element, relative, in (0, 1e-6]
   double stability_tolerance = 1e-3;  ///< [J/mol of atoms] below the plane, > 0
@@ -81,7 +82,7 @@ struct SolveReport {
   SolveStatus status = SolveStatus::not_run;
   Certificate certificate = Certificate::none;
   std::string reason = "minimize() was not run";
-  int rounds = 0;                    ///< certificate rounds
+  int rounds = 0;                    ///< that added phases, see max_rounds
   int newton_steps = 0;              ///< of the two-level scheme
   int columns = 0;                   ///< generated for the linear program
   int evaluations = 0;               ///< of a phase with its Hessian

@@ -273,16 +273,12 @@ bool LineSolver::certify() {
 Equilibrium LineSolver::equilibrium() {
   if (is_cold_) return cold_;
   Equilibrium result;
-  Refinement refined;
-  refined.balance = report_.balance_residual;
-  report_.condition_number = last_step(conditions_, options_.balance_tolerance, sets_,
-                                       mu_, refined, newton_);
-  report_.balance_residual = refined.balance;
   for (TrackedMinimum& m : tracked_) evaluate_fully(conditions_, mu_, memory_, m);
   drop_coincident();
   std::sort(tracked_.begin(), tracked_.end(),
             [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });
   if (!tracked_.empty()) report_.lowest_absent = tracked_.front().d;
+  report_.condition_number = condition_number(conditions_, sets_, newton_);
   result.report = report_;
   result.temperature = Temperature::kelvin(conditions_.kelvin);
   for (const PhaseSet& set : sets_)

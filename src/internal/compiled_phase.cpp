@@ -1,9 +1,9 @@
 #include "internal/compiled_phase.hpp"
 
 #include <algorithm>
-#include <map>
 #include <optional>
 #include <tuple>
+#include <utility>
 
 #include "gibbsteel/errors.hpp"
 #include "internal/error_codes.hpp"
@@ -85,23 +85,28 @@ void fill(CompiledExpression& coefficient, const ParameterSet& set,
 /// Groups terms that differ in order only; orders a file leaves out become zeros.
 CompiledTerms compile_terms(const ParameterSet& set, const CompiledPhase& phase,
                             const std::vector<Term>& terms) {
-  std::map<TermShape, std::vector<const Term*>> groups;
+  std::vector<std::pair<TermShape, const Term*>> shapes;
+  shapes.reserve(terms.size());
   for (const Term& term : terms)
-    if (const auto shape = shape_of(phase, term)) groups[*shape].push_back(&term);
+    if (const auto shape = shape_of(phase, term)) shapes.emplace_back(*shape, &term);
+  const auto by_shape = [](const auto& a, const auto& b) { return a.first < b.first; };
+  std::stable_sort(shapes.begin(), shapes.end(), by_shape);
   CompiledTerms result;
-  for (const auto& [shape, members] : groups) {
-    TermGroup group = shape.group;
+  for (auto begin = shapes.begin(); begin != shapes.end();) {
+    const auto end = std::upper_bound(begin, shapes.end(), *begin, by_shape);
+    TermGroup group = begin->first.group;
     int highest = 0;
-    for (const Term* term : members)
-      highest = std::max(highest, term->order.value_or(0));
+    for (auto member = begin; member != end; ++member)
+      highest = std::max(highest, member->second->order.value_or(0));
     group.first_coefficient = result.polynomial.coefficient_count;
     group.coefficient_count = static_cast<std::uint8_t>(highest + 1);
     result.polynomial.coefficient_count += group.coefficient_count;
     result.coefficients.resize(result.polynomial.coefficient_count);
-    for (const Term* term : members)
-      fill(result.coefficients[group.first_coefficient +
-                               static_cast<std::uint32_t>(term->order.value_or(0))],
-           set, phase, *term);
+    for (; begin != end; ++begin) {
+      const Term& term = *begin->second;
+      const auto order = static_cast<std::uint32_t>(term.order.value_or(0));
+      fill(result.coefficients[group.first_coefficient + order], set, phase, term);
+    }
     result.polynomial.groups.push_back(group);
   }
   return result;

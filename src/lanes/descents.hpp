@@ -9,7 +9,7 @@
 #include "lanes/tangent_factor.hpp"
 #include "lanes/task.hpp"
 
-namespace gibbsteel::internal::GIBBSTEEL_LANES {
+namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
 
 template <class Real>
 class Descents {
@@ -100,18 +100,16 @@ class Descents {
     if (limits.stop_when_positive && d > 0.0 && decrease < 0.1 * d)
       return finish(l, false);
     const bool convex = lane(shift_, l) == 0.0 && decrease < 0.46 * task_.rt;
-    if (convex && d - decrease > limits.enough) {
-      task_.jobs[job_[l]].result.stopped_above = true;
-      return finish(l, false);
-    }
+    if (convex && d - decrease > limits.enough) return finish(l, false, true);
     return false;
   }
 
-  bool finish(std::size_t l, bool converged) noexcept {
+  bool finish(std::size_t l, bool converged, bool above = false) noexcept {
     DescentJob& job = task_.jobs[job_[l]];
     job.result.energy = lane(energy_, l);
     job.result.d = lane(d_, l);
     job.result.converged = converged;
+    job.result.stopped_above = above;
     job.result.atoms = 0.0;
     for (std::size_t i = 0; i < n_; ++i) {
       job.y[i] = lane(y_[i], l);
@@ -162,4 +160,4 @@ class Descents {
   Real energy_{}, d_{}, decrease_{}, shift_{};
 };
 
-}  // namespace gibbsteel::internal::GIBBSTEEL_LANES
+}  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

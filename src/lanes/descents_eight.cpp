@@ -11,7 +11,7 @@
 #include <limits>
 
 #ifdef GIBBSTEEL_WIDE_LANES
-#define GIBBSTEEL_LANES eight
+#define GIBBSTEEL_LANE_NAMESPACE eight
 #define GIBBSTEEL_LANE_COUNT 8
 #define GIBBSTEEL_LANE_ROOT(x) _mm512_maskz_sqrt_pd(0xff, x)
 #define GIBBSTEEL_LANE_ANY(mask) _mm512_movepi64_mask(__builtin_bit_cast(__m512i, mask))

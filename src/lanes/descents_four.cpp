@@ -11,7 +11,7 @@
 #include <limits>
 
 #ifdef GIBBSTEEL_WIDE_LANES
-#define GIBBSTEEL_LANES four
+#define GIBBSTEEL_LANE_NAMESPACE four
 #define GIBBSTEEL_LANE_COUNT 4
 #define GIBBSTEEL_LANE_ROOT(x) _mm256_sqrt_pd(x)
 #define GIBBSTEEL_LANE_ANY(mask) _mm256_movemask_pd(__builtin_bit_cast(__m256d, mask))

@@ -1,6 +1,6 @@
 #include "lanes/run_descents.hpp"
 
-#define GIBBSTEEL_LANES two
+#define GIBBSTEEL_LANE_NAMESPACE two
 #define GIBBSTEEL_LANE_COUNT 2
 #ifdef __SSE2__
 #include <emmintrin.h>

@@ -4,7 +4,7 @@
 
 #include "lanes/real.hpp"
 
-namespace gibbsteel::internal::GIBBSTEEL_LANES {
+namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
 
 inline constexpr double kLn2High = 0x1.62e42fee00000p-1;
 inline constexpr double kLn2Low = 0x1.a39ef35793c76p-33;
@@ -79,4 +79,4 @@ Real exponential(const Real& x) noexcept {
   return value * __builtin_bit_cast(Real, exponent);
 }
 
-}  // namespace gibbsteel::internal::GIBBSTEEL_LANES
+}  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

@@ -5,7 +5,7 @@
 #include "internal/compiled_phase.hpp"
 #include "lanes/exponentials.hpp"
 
-namespace gibbsteel::internal::GIBBSTEEL_LANES {
+namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
 
 /// Factor of y for a relative Newton step r. A dilute constituent obeys Henry's law, so
 /// that r is the change of ln y however large it is.
@@ -54,4 +54,4 @@ Real step_bound(const Real* dy, std::size_t n) noexcept {
   return largest > kLargestMove ? kLargestMove / largest : Real{} + 1.0;
 }
 
-}  // namespace gibbsteel::internal::GIBBSTEEL_LANES
+}  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

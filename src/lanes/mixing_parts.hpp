@@ -5,7 +5,7 @@
 #include "internal/polynomial_kernel.hpp"
 #include "lanes/real.hpp"
 
-namespace gibbsteel::internal::GIBBSTEEL_LANES {
+namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
 
 template <class Real>
 struct MixingPart {
@@ -101,4 +101,4 @@ void mixing_part(const TermGroup& g, const double* coefficient, const Real* y,
   }
 }
 
-}  // namespace gibbsteel::internal::GIBBSTEEL_LANES
+}  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

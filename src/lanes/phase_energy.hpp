@@ -7,7 +7,7 @@
 #include "lanes/exponentials.hpp"
 #include "lanes/polynomial.hpp"
 
-namespace gibbsteel::internal::GIBBSTEEL_LANES {
+namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
 
 /// Room for the derivatives of Curie temperature and moment.
 template <class Real>
@@ -157,4 +157,4 @@ Real energy_with_slopes(const CompiledPhase& phase, const PhaseCoefficients& at,
   return value;
 }
 
-}  // namespace gibbsteel::internal::GIBBSTEEL_LANES
+}  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

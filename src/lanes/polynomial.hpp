@@ -2,9 +2,11 @@
 /// The polynomials in site fractions of Eq. (G1) to (G4) in any number type: value,
 /// gradient and upper triangle of the Hessian on caller-owned memory.
 
+#include <algorithm>
+
 #include "lanes/mixing_parts.hpp"
 
-namespace gibbsteel::internal::GIBBSTEEL_LANES {
+namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
 
 /// Where derivatives are added. The Hessian receives the upper triangle only (row <=
 /// column).
@@ -173,4 +175,4 @@ Real add_polynomial(const Polynomial& polynomial, const double* coefficients,
   return sum;
 }
 
-}  // namespace gibbsteel::internal::GIBBSTEEL_LANES
+}  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

@@ -5,20 +5,20 @@
 /// reordered.
 ///
 /// Code for wider vectors than the base of the platform is compiled in a namespace of
-/// its own (GIBBSTEEL_LANES, set by lanes/descents_*.cpp), so that no function of it
-/// can be picked for a machine without them.
+/// its own (GIBBSTEEL_LANE_NAMESPACE, set by lanes/descents_*.cpp; `one` for double),
+/// so that no function of it can be picked for a machine without them. For the same
+/// reason these headers serve one number of lanes per source file: no unity builds.
 
-#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
 #include <limits>
 
-#ifndef GIBBSTEEL_LANES
-#define GIBBSTEEL_LANES one
+#ifndef GIBBSTEEL_LANE_NAMESPACE
+#define GIBBSTEEL_LANE_NAMESPACE one
 #endif
 
-namespace gibbsteel::internal::GIBBSTEEL_LANES {
+namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
 
 /// Numbers in a Real, and the type of its bits.
 template <class Real>
@@ -67,11 +67,6 @@ inline bool any(const LaneMask& mask) noexcept {
 template <class Real>
 using MaskOf = decltype(Real{} < Real{});
 
-template <class Mask>
-bool all(const Mask& mask) noexcept {
-  return !any(!mask);
-}
-
 template <class Real>
 Real magnitude(const Real& x) noexcept {
   return x < 0.0 ? -x : x;
@@ -110,4 +105,4 @@ inline Lanes square_root(const Lanes& x) noexcept {
 }
 #endif
 
-}  // namespace gibbsteel::internal::GIBBSTEEL_LANES
+}  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

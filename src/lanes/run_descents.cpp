@@ -25,8 +25,9 @@ void DescentMemory::reserve(std::size_t constituents, std::size_t lanes) {
 }
 
 void run_descents(DescentTask& task, DescentMemory& memory, std::size_t most_lanes) {
+  const std::size_t most = std::min(most_lanes, widest_lanes());
   std::size_t lanes = 1;
-  while (lanes < most_lanes && lanes < task.count) lanes *= 2;
+  while (2 * lanes <= most && lanes < task.count) lanes *= 2;
   memory.reserve(task.phase->size(), lanes);
   task.memory = memory.data();
   if (lanes == 1) return descend_one(task);

@@ -5,7 +5,7 @@
 
 #include "lanes/real.hpp"
 
-namespace gibbsteel::internal::GIBBSTEEL_LANES {
+namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
 
 /// A -> L with A = L L^T, in place. @return where it was positive definite
 template <class Real>
@@ -71,4 +71,4 @@ Real dot(const Real* a, const Real* b, std::size_t n) noexcept {
   return sum;
 }
 
-}  // namespace gibbsteel::internal::GIBBSTEEL_LANES
+}  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

@@ -9,7 +9,7 @@
 #include "internal/compiled_phase.hpp"
 #include "lanes/small_matrix.hpp"
 
-namespace gibbsteel::internal::GIBBSTEEL_LANES {
+namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
 
 template <class Real>
 class TangentFactor {
@@ -136,4 +136,4 @@ class TangentFactor {
   std::size_t n_ = 0, s_ = 0;
 };
 
-}  // namespace gibbsteel::internal::GIBBSTEEL_LANES
+}  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

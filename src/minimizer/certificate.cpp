@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <limits>
 
 #include "minimizer/kink_starts.hpp"
@@ -89,21 +90,22 @@ class PlaneTest {
     const DescentLimits coarse{60, 1e-2, false, enough}, fine{300, 1e-8};
     const auto jobs = starts.jobs();
     descend(conditions, candidate, mu_, coarse, generation_.memory(), jobs);
-    const auto exact = std::stable_partition(jobs.begin(), jobs.end(), is_far);
-    descend(conditions, candidate, mu_, fine, generation_.memory(),
-            {exact, jobs.end()});
-    for (const DescentJob& job : jobs) {
+    std::vector<DescentJob> exact;
+    std::copy_if(jobs.begin(), jobs.end(), std::back_inserter(exact), needs_digits);
+    descend(conditions, candidate, mu_, fine, generation_.memory(), exact);
+    auto next = exact.begin();
+    for (DescentJob& job : jobs) {
       if (job.result.stopped_above) continue;
+      if (needs_digits(job)) job = *next++;
       const auto y = starts.y(job);
       add({phase, {y.begin(), y.end()}, job.result.d_per_atom(), job.result.converged});
     }
   }
 
-  /// Needs no more digits.
-  static bool is_far(const DescentJob& job) noexcept {
+  static bool needs_digits(const DescentJob& job) noexcept {
     const DescentResult& minimum = job.result;
-    return minimum.stopped_above ||
-           (minimum.converged && minimum.d_per_atom() > kFewDigits);
+    return !minimum.stopped_above &&
+           !(minimum.converged && minimum.d_per_atom() > kFewDigits);
   }
 
   void add(AbsentMinimum minimum) {
@@ -147,7 +149,8 @@ std::vector<AbsentMinimum> glance_below(ColumnGeneration& generation,
     DescentStarts starts;
     for (const DescentJob& job : generation.price(f, mu, starts)) {
       const auto y = starts.y(job);
-      if (job.result.d_per_atom() < -options.stability_tolerance)
+      if (job.result.d_per_atom() < -options.stability_tolerance &&
+          !is_known(below, f, y))
         below.push_back({f, {y.begin(), y.end()}, job.result.d_per_atom(), false});
     }
   }

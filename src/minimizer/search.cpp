@@ -58,7 +58,8 @@ bool Search::start(SolveReport& report) {
   for (const Stage& stage : kStages) {
     if (!generation_.run(stage.depth, stage.rounds)) continue;
     if (generation_.program().infeasible()) {
-      if (&stage != &kStages.back()) continue;  // not for lack of columns
+      if (&stage != &kStages.back())
+        continue;  // the next stage may have the columns that are missing
       const bool known = generation_.pool().finite_energies();
       report.status = known ? SolveStatus::infeasible : SolveStatus::stalled;
       report.reason = known ? "no mixture of the allowed phases has this composition"
@@ -121,6 +122,21 @@ bool Search::refine_lower(std::vector<PhaseSet> sets, const AbsentMinimum& below
   return true;
 }
 
+/// The violating minimum in the place of each set in turn: a trace that one set is
+/// there for may be held by the other.
+bool Search::refine_in_place_of_one(const AbsentMinimum& below) {
+  const auto all = sets_;
+  for (std::size_t f = 0; f < all.size() && all.size() > 1; ++f) {
+    auto sets = all;
+    sets[f] = PhaseSet{};
+    sets[f].phase = below.phase;
+    sets[f].amount = first_amount(conditions_, below.phase, below.y.data());
+    sets[f].y = below.y;
+    if (refine_lower(std::move(sets), below)) return true;
+  }
+  return false;
+}
+
 /// Adds the lowest violating minimum as a small new set, or, where it lies close to a
 /// set of the same phase, in the place of that set or opposite to it.
 bool Search::refine_with(const std::vector<AbsentMinimum>& violations) {
@@ -136,7 +152,7 @@ bool Search::refine_with(const std::vector<AbsentMinimum>& violations) {
   }
   for (auto& sets : twin_starts(conditions_, sets_, violations))
     if (refine_lower(std::move(sets), lowest)) return true;
-  return false;
+  return refine_in_place_of_one(lowest);
 }
 
 /// Adds what lies below the plane, and refines with it or from the program again:
@@ -164,6 +180,9 @@ bool Search::glance() {
 
 /// Fills absent_. @return false when some descent did not end, so that D is not known
 bool Search::test() {
+  NewtonMemory memory;
+  condition_number_ =
+      last_step(conditions_, options_.balance_tolerance, sets_, mu_, last_, memory);
   absent_ = test_plane(generation_, sets_, mu_, options_, PlaneTestDepth::all_minima);
   if (violations().empty()) polish(generation_, sets_, mu_, options_, absent_);
   return std::all_of(absent_.begin(), absent_.end(), [](const AbsentMinimum& m) {
@@ -223,9 +242,6 @@ bool Search::certify(SolveReport& report) {
                   "too close to a consolute point to tell one phase from two");
     }
     if (known) {
-      NewtonMemory memory;
-      condition_number_ = last_step(conditions_, options_.balance_tolerance, sets_, mu_,
-                                    last_, memory);
       if (prove()) return true;
       if (refine_again(proof_.violations)) continue;
       return fail(SolveStatus::stalled,

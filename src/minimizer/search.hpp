@@ -29,6 +29,7 @@ class Search {
   bool improves(const std::vector<PhaseSet>& sets, const std::vector<double>& mu,
                 double before, const AbsentMinimum& below) const;
   bool refine_lower(std::vector<PhaseSet> sets, const AbsentMinimum& below);
+  bool refine_in_place_of_one(const AbsentMinimum& below);
   bool refine_with(const std::vector<AbsentMinimum>& violations);
   bool refine_again(const std::vector<AbsentMinimum>& violations);
   bool certify(SolveReport& report);

@@ -18,7 +18,7 @@ class TangentStep {
   TangentStep& operator=(const TangentStep&) = delete;
   TangentStep(TangentStep&&) = default;
   TangentStep& operator=(TangentStep&&) = default;
-  /// The same later; what is large enough stays.
+  /// The same later; what is large enough stays. What was factored before is lost.
   void reserve(std::size_t constituents, std::size_t elements);
 
   /// Factors the Hessian (n x n, row by row) at y.

@@ -165,6 +165,10 @@ double Newton::largest_move() {
   memory_.dy.resize(sets_.size() * kMaxConstituents);
   double largest = 0.0;
   largest_change_ = 0.0;
+  for (std::size_t e = 0; e < e_; ++e)
+    largest_change_ =
+        std::max(largest_change_,
+                 std::abs(change_[static_cast<Eigen::Index>(e)]) / conditions_.rt);
   for (std::size_t f = 0; f < sets_.size(); ++f) {
     const SetPoint& p = system_.points()[f];
     double* dy = memory_.dy.data() + f * kMaxConstituents;
@@ -261,13 +265,21 @@ double last_step(Conditions& conditions, double balance_tolerance,
   const double condition = memory.system.condition_number();
   if (!next.unique) return condition;
   newton.take_step();
-  if (next_sets.size() == sets.size() && newton.is_converged(balance_tolerance, next) &&
-      next.balance <= refined.balance) {
+  if (next_sets.size() == sets.size() && newton.has_settled() &&
+      newton.is_converged(balance_tolerance, next) && next.balance <= refined.balance) {
     sets = std::move(next_sets);
     mu = std::move(next_mu);
     refined = next;
   }
   return condition;
+}
+
+double condition_number(Conditions& conditions, const std::vector<PhaseSet>& sets,
+                        NewtonMemory& memory) {
+  memory.system.evaluate(conditions, sets);
+  return memory.system.factor(conditions, sets)
+             ? memory.system.condition_number()
+             : std::numeric_limits<double>::infinity();
 }
 
 double total_energy(const Conditions& conditions, const std::vector<PhaseSet>& sets) {

@@ -43,11 +43,15 @@ Refinement refine(Conditions& conditions, int most_steps, double balance_toleran
 
 /// One more step from a refined assemblage: what is left after it is rounding. Taken
 /// back where it does not balance as well.
-/// @param refined  residuals are brought up to date
+/// @param refined  what refine() returned; brought up to date
 /// @return Eq. (N4) of the mixture
 double last_step(Conditions& conditions, double balance_tolerance,
                  std::vector<PhaseSet>& sets, std::vector<double>& mu,
                  Refinement& refined, NewtonMemory& memory);
+
+/// Eq. (N4) of a mixture at these conditions.
+double condition_number(Conditions& conditions, const std::vector<PhaseSet>& sets,
+                        NewtonMemory& memory);
 
 /// sum n_f G_f [J/mol of atoms]
 double total_energy(const Conditions& conditions, const std::vector<PhaseSet>& sets);

@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <cstdlib>
+#include <limits>
 #include <random>
 
 #include "differences.hpp"
@@ -219,11 +220,13 @@ double balance_miss(const Solved& s, const EquilibriumSlope& slope,
 }
 
 /// Of u . dmu(v) = v . dmu(u), relative to the size of the terms that are summed; at
-/// the largest number of phases both are zero but for rounding. A billionth of the
-/// least size is R T epsilon, what rounding leaves of a potential.
-double asymmetry(const std::vector<double>& u, const EquilibriumSlope& along_u,
-                 const std::vector<double>& v, const EquilibriumSlope& along_v) {
-  double difference = 0.0, size = 2e-3;  // [J/mol]
+/// the largest number of phases both are zero but for rounding. The least size is such
+/// that 1e-9 of it is R T epsilon, what rounding leaves of a potential.
+double asymmetry(double rt, const std::vector<double>& u,
+                 const EquilibriumSlope& along_u, const std::vector<double>& v,
+                 const EquilibriumSlope& along_v) {
+  double difference = 0.0;
+  double size = rt * std::numeric_limits<double>::epsilon() / 1e-9;  // [J/mol]
   for (std::size_t i = 0; i < u.size(); ++i) {
     const double a = u[i] * along_v.chemical_potential[i];
     const double b = v[i] * along_u.chemical_potential[i];
@@ -260,9 +263,9 @@ struct Identities {
     const auto u = direction(s.x, random), v = direction(s.x, random);
     const auto along_u = linear.along(u), along_v = linear.along(v);
     balance = std::max(balance, balance_miss(s, along_u, u));
-    symmetry = std::max(symmetry, asymmetry(u, along_u, v, along_v));
-    convexity = std::min(convexity, dot(u, along_u.chemical_potential));
     const double rt = kGasConstant * s.result.temperature.in_kelvin();
+    symmetry = std::max(symmetry, asymmetry(rt, u, along_u, v, along_v));
+    convexity = std::min(convexity, dot(u, along_u.chemical_potential));
     duhem = std::max(duhem, std::abs(dot(s.x, along_u.chemical_potential)) / rt);
   }
 };
