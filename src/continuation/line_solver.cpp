@@ -273,14 +273,18 @@ bool LineSolver::certify() {
 Equilibrium LineSolver::equilibrium() {
   if (is_cold_) return cold_;
   Equilibrium result;
+  result.temperature = Temperature::kelvin(conditions_.kelvin);
   for (TrackedMinimum& m : tracked_) evaluate_fully(conditions_, mu_, memory_, m);
   drop_coincident();
   std::sort(tracked_.begin(), tracked_.end(),
             [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });
   if (!tracked_.empty()) report_.lowest_absent = tracked_.front().d;
+  if (report_.lowest_absent < -options_.stability_tolerance) {
+    solve_cold(result.temperature, normalized_);
+    return cold_;
+  }
   report_.condition_number = condition_number(conditions_, sets_, newton_);
   result.report = report_;
-  result.temperature = Temperature::kelvin(conditions_.kelvin);
   for (const PhaseSet& set : sets_)
     result.present.push_back({set.phase, set.amount, set.y, 0.0});
   for (const TrackedMinimum& m : tracked_)

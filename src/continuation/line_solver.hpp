@@ -47,7 +47,8 @@ class LineSolver {
   /// The next point is solved cold.
   void forget() noexcept { known_ = false; }
   /// Result of the last point. Minima far above the plane are brought up to date first,
-  /// so that driving forces are those of this point.
+  /// so that driving forces are those of this point; where one then lies below the
+  /// plane the point is solved cold.
   Equilibrium equilibrium();
 
   const SolveReport& report() const noexcept { return report_; }

@@ -26,8 +26,9 @@ class Line {
         close();
       if (ended_) break;
       solver_.next(point.temperature, point.mole_fractions);
+      Equilibrium result = solver_.equilibrium();
       if (solver_.is_cold()) solve_again();
-      waiting_.push_back(solver_.equilibrium());
+      waiting_.push_back(std::move(result));
     }
     if (!ended_) close();
     LineCounts counts = solver_.counts();

@@ -5,9 +5,10 @@
 namespace gibbsteel::internal {
 namespace {
 
-constexpr double kSafety = 4.0;  ///< times the first-order change
-constexpr double kMargin = 2.0;  ///< [J/mol of atoms]
-constexpr double kNear = 50.0;   ///< [J/mol of atoms]: every digit counts below
+constexpr double kSafety = 4.0;         ///< times the first-order change
+constexpr double kMargin = 2.0;         ///< [J/mol of atoms]
+constexpr double kHeatCapacity = 30.0;  ///< most that two phases differ by [J/mol/K]
+constexpr double kNear = 50.0;          ///< [J/mol of atoms]: every digit counts below
 
 /// D per mole of atoms where the number of atoms depends on y: D at potentials raised
 /// by d, repeated until d stays (as polish() of the certificate does).
@@ -48,9 +49,26 @@ double TrackedMinimum::change(double to_kelvin,
   return sum;
 }
 
+/// What the first order leaves out: half the variance of the changes of potentials over
+/// R T, as in ideal mixing, and half the difference of heat capacities over T; twice of
+/// both.
+double TrackedMinimum::beyond_first_order(
+    double to_kelvin, std::span<const double> to_mu) const noexcept {
+  double mean = 0.0, squares = 0.0;
+  for (std::size_t e = 0; e < composition.size(); ++e) {
+    const double step = to_mu[e] - mu[e];
+    mean += composition[e] * step;
+    squares += composition[e] * step * step;
+  }
+  const double rt = kGasConstant * to_kelvin, warmer = to_kelvin - kelvin;
+  return (squares - mean * mean) / rt + kHeatCapacity * warmer * warmer / to_kelvin;
+}
+
 bool TrackedMinimum::far_above(double to_kelvin,
                                std::span<const double> to_mu) const noexcept {
-  return d - kSafety * std::abs(change(to_kelvin, to_mu)) > kMargin;  // false for NaN
+  return d - kSafety * std::abs(change(to_kelvin, to_mu)) -
+             beyond_first_order(to_kelvin, to_mu) >
+         kMargin;  // false for NaN
 }
 
 void evaluate(Conditions& conditions, std::span<const double> mu, DescentMemory& memory,

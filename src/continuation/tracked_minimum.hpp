@@ -25,8 +25,11 @@ struct TrackedMinimum {
 
   /// First-order change of D from where it was evaluated [J/mol of atoms], Eq. (C1).
   double change(double to_kelvin, std::span<const double> to_mu) const noexcept;
+  /// Twice what the second order takes off D by a rule of thumb [J/mol of atoms].
+  double beyond_first_order(double to_kelvin,
+                            std::span<const double> to_mu) const noexcept;
   /// True when D cannot have come near 0: the first-order change, taken `kSafety`
-  /// times, leaves it positive.
+  /// times, and what lies beyond it leave it positive.
   bool far_above(double to_kelvin, std::span<const double> to_mu) const noexcept;
 };
 
