@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <random>
 
+#include "../../benchmarks/high_speed_steel.hpp"
 #include "gibbsteel/gibbsteel.hpp"
 #include "minimizer/phase_minimum.hpp"
 
@@ -14,7 +15,7 @@ using namespace gibbsteel::internal;
 
 namespace {
 
-/// A steel with all elements of the shipped file: every phase has all its constituents.
+/// All elements of the shipped file: every phase has all its constituents.
 struct Case {
   Equilibrium solved;
   PhaseSystem system;
@@ -22,18 +23,8 @@ struct Case {
 };
 
 Case high_speed_steel(double celsius) {
-  const Steel steel({{"C", 0.85},
-                     {"Cr", 4.1},
-                     {"Mo", 5.0},
-                     {"W", 6.2},
-                     {"V", 1.9},
-                     {"Co", 5.0},
-                     {"Ni", 0.3},
-                     {"Mn", 0.3},
-                     {"Si", 0.3}});
-  std::vector<std::string> phases;
-  for (const Phase& phase : default_parameters()->phases) phases.push_back(phase.name);
-  PhaseSystem system(default_parameters(), steel.elements(), phases);
+  const Steel& steel = benchmarks::high_speed_steel();
+  PhaseSystem system(default_parameters(), steel.elements(), benchmarks::all_phases());
   const auto t = Temperature::celsius(celsius);
   Equilibrium solved = minimize(system, t, steel.mole_fractions());
   Case made{std::move(solved), std::move(system), {}};
