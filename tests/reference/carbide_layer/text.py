@@ -169,15 +169,26 @@ def records_section(before, after, used):
             "## Records",
             table(header, rows),
             changes("Gained", before, after, "miss", "pass"),
-            changes("Lost", before, after, "pass", "miss"),
+            lost(before, after),
         ]
     )
 
 
-def changes(title, before, after, was, now):
-    names = [
-        f"`{a.record['id']}` ({b.miss:+.1f} to {a.miss:+.1f})"
+def changed(before, after, was, now):
+    """(words, record) of those whose verdict changed so."""
+    return [
+        (f"`{a.record['id']}` ({b.miss:+.1f} to {a.miss:+.1f})", a.record)
         for b, a in zip(before, after)
         if b.verdict == was and a.verdict == now
     ]
+
+
+def changes(title, before, after, was, now):
+    names = [words for words, _ in changed(before, after, was, now)]
     return f"{title} ({len(names)}; misses in uncertainties): {', '.join(names)}."
+
+
+def lost(before, after):
+    found = changed(before, after, "pass", "miss")
+    lines = [f"* {words}: {record['explanation']}" for words, record in found]
+    return f"Lost ({len(lines)}), and why:\n\n" + "\n".join(lines)
