@@ -55,14 +55,17 @@ constexpr std::array kWeakSpots{
     WeakSpot{
         is_annealed_high_speed,
         "Known weak spot: in annealed high-speed steels the carbide holds too little "
-        "iron and its total reads up to 3 wt% low; those rich in molybdenum show M7C3 "
-        "where M23C6 is observed.",
+        "iron and its total reads up to 3 wt% low; M7C3 may show where M23C6 is "
+        "observed.",
         Edition::present},
     WeakSpot{[](const Conditions& c) {
-               return c.m23c6 && c.steel["W"] > 0.3 && c.steel["Cr"] < 2.5;
+               return c.m23c6 && c.steel["W"] > 0.3 &&
+                      (c.steel["Cr"] < 2.5 ||
+                       (c.steel["Cr"] > 10.0 && c.steel["C"] >= kDieSteelCarbon));
              },
-             "Known weak spot: M23C6 of low-alloy steels with tungsten rests on "
-             "estimates; cementite is expected.",
+             "Known weak spot: M23C6 in steels with about 1 % tungsten rests on "
+             "estimates; in low-alloy steels cementite is expected, in 12Cr die steels "
+             "M7C3 alone.",
              Edition::present},
     WeakSpot{[](const Conditions& c) { return c.m2c && c.celsius < 800.0; },
              "Known weak spot: below 800 C the amount of M2C in steels rich in "
