@@ -5,8 +5,9 @@
     python3 calibration_time.py --repeat 5  the least of five runs
 
 Measurements and numbers are from those that the layer carbides.json is made with, on
-the edition of the shipped file that it lies on; leaving out one steel at a time is part of what is timed. gibbsteel must be importable
-(PYTHONPATH of the build tree, or installed).
+the edition of the shipped file that it lies on; leaving out one steel at a time is part
+of what is timed. gibbsteel must be importable (PYTHONPATH of the build tree, or
+installed).
 """
 
 import argparse

@@ -2,8 +2,8 @@
 
 All are terms marked `estimated`; published binary and ternary terms stay. A first round
 with 32 numbers showed those left out here as not seen by the data (standard deviation
-above 0.95 of the prior). Chromium with iron beside tungsten in M23C6 is at that limit and
-moves all the same: without it, steels without chromium hold the fit back.
+above 0.95 of the prior). Chromium with iron beside tungsten in M23C6 is at that limit
+and moves all the same: without it, steels without chromium hold the fit back.
 """
 
 # Phase -> (index of the energy term, power, prior standard deviation [J/mol or

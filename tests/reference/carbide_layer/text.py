@@ -26,7 +26,7 @@ HEAD = {
 
 
 def silicon():
-    """Chromium with silicon in austenite and ferrite, which edition 2026-11-25 lacks."""
+    """Chromium with silicon in austenite and ferrite, which the edition below lacks."""
     common = {
         "source": SILICON,
         "kind": "recalled",
