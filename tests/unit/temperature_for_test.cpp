@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "first_edition.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/gibbsteel.hpp"
 
@@ -152,6 +153,14 @@ TEST_CASE("matching temperature: the same matrix carbon in another steel") {
         "as punch heat 7 at 1120 C (C in the matrix 0.4717 wt%): punch heat 8, 900 to "
         "1250 C, long-hold limit: found: C in the matrix is 0.4717 wt% at 1074 C "
         "(rising)");
+  const State before = Steel(reference.analysis.given, {"old", first_edition(), false})
+                           .soak(celsius(1120));
+  const auto across =
+      matching_temperature(before, other, quantities::matrix("C"), range(900, 1250));
+  CHECK(
+      across.brief().starts_with("as old at 1120 C (C in the matrix 0.467 wt%; made "
+                                 "with Tool steels: Fe C Cr Mo W V Co Ni Mn Si "
+                                 "(edition 2026-11-25)): punch heat 8"));
   CHECK_THROWS_WITH_AS(
       matching_temperature(State{}, other, quantities::matrix("C"), range(900, 1250)),
       "[gibbsteel.input.253] reference: the state is not usable: minimize() was not "
