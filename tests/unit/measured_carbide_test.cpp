@@ -87,8 +87,8 @@ TEST_CASE("short soak: 52100 at 845 C with 6 vol% M3C left") {
   CHECK(carbon >= 0.62);
   CHECK(carbon <= 0.66);
   CHECK(limit.matrix.weight_percent["C"] >= 0.80);
-  // 0.8815 with the present edition, so the bound is kept on the one it was given for.
-  MESSAGE("long-hold limit, C in the matrix: " << limit.matrix.weight_percent["C"]);
+  // A miss that stays in sight: 0.8815 with the present edition, 0.870 with the first.
+  WARN(limit.matrix.weight_percent["C"] <= 0.88);
   const Steel before(limit.analysis.given, {"AISI 52100", first_edition(), false});
   const double carbon_before =
       before.soak(limit.temperature).matrix.weight_percent["C"];
