@@ -13,6 +13,8 @@ std::size_t ColumnPool::add(const Conditions& conditions, std::size_t phase,
   add_atoms(compiled, y, 1.0 / count, &composition_[composition_.size() - elements_]);
   energy_.push_back(energy / count);
   atoms_.push_back(count);
+  if (of_phase_.size() <= phase) of_phase_.resize(phase + 1);
+  of_phase_[phase].push_back(phase_.size());
   phase_.push_back(phase);
   y_.insert(y_.end(), y, y + compiled.size());
   offset_.push_back(y_.size());
@@ -26,9 +28,14 @@ bool ColumnPool::finite_energies() const noexcept {
 
 double ColumnPool::d(std::size_t column, std::span<const double> mu) const noexcept {
   const double* x = composition(column);
-  double value = energy_[column];
-  for (std::size_t e = 0; e < elements_; ++e) value -= mu[e] * x[e];
-  return value;
+  double even = energy_[column], odd = 0.0;
+  std::size_t e = 0;
+  for (; e + 1 < elements_; e += 2) {
+    even -= mu[e] * x[e];
+    odd -= mu[e + 1] * x[e + 1];
+  }
+  if (e < elements_) even -= mu[e] * x[e];
+  return even + odd;
 }
 
 }  // namespace gibbsteel::internal

@@ -17,6 +17,11 @@ class ColumnPool {
 
   std::size_t size() const noexcept { return phase_.size(); }
   std::size_t phase(std::size_t column) const noexcept { return phase_[column]; }
+  /// Of one phase, in the order of their numbers.
+  std::span<const std::size_t> columns_of(std::size_t phase) const noexcept {
+    if (phase >= of_phase_.size()) return {};
+    return of_phase_[phase];
+  }
   /// Atom fractions, length elements.
   const double* composition(std::size_t column) const noexcept {
     return &composition_[column * elements_];
@@ -36,6 +41,7 @@ class ColumnPool {
   std::vector<std::size_t> phase_;
   std::vector<double> composition_, energy_, atoms_, y_;
   std::vector<std::size_t> offset_{0};
+  std::vector<std::vector<std::size_t>> of_phase_;
 };
 
 /// Softened end members and compositions like the bulk with several interstitial
