@@ -16,8 +16,8 @@
 #define GIBBSTEEL_LANE_ROOT(x) _mm512_maskz_sqrt_pd(0xff, x)
 #define GIBBSTEEL_LANE_ANY(mask) _mm512_movepi64_mask(__builtin_bit_cast(__m512i, mask))
 // All that is shared comes before the target: it stays as it is for every machine.
+#include "gibbsteel/units.hpp"
 #include "internal/compiled_phase.hpp"
-#include "internal/magnetic_kernel.hpp"
 
 #ifdef __clang__
 #pragma clang attribute push(__attribute__((target("avx512f,avx512dq"))), \

@@ -16,8 +16,8 @@
 #define GIBBSTEEL_LANE_ROOT(x) _mm256_sqrt_pd(x)
 #define GIBBSTEEL_LANE_ANY(mask) _mm256_movemask_pd(__builtin_bit_cast(__m256d, mask))
 // All that is shared comes before the target: it stays as it is for every machine.
+#include "gibbsteel/units.hpp"
 #include "internal/compiled_phase.hpp"
-#include "internal/magnetic_kernel.hpp"
 
 #ifdef __clang__
 #pragma clang attribute push(__attribute__((target("avx2"))), apply_to = function)

@@ -9,7 +9,8 @@ namespace {
 
 /// Largest difference of a site fraction; in two chains, for they hide each other's
 /// waiting.
-double farthest_fraction(std::span<const double> a, std::span<const double> b) noexcept {
+double farthest_fraction(std::span<const double> a,
+                         std::span<const double> b) noexcept {
   double even = 0.0, odd = 0.0;
   std::size_t i = 0;
   for (; i + 1 < a.size(); i += 2) {

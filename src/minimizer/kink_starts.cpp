@@ -4,8 +4,8 @@
 #include <array>
 #include <cmath>
 
-#include "internal/magnetic_kernel.hpp"
 #include "internal/polynomial_kernel.hpp"
+#include "lanes/magnetic_energy.hpp"
 #include "minimizer/phase_minimum.hpp"
 
 namespace gibbsteel::internal {
@@ -48,8 +48,9 @@ bool is_close(const Row& step, std::size_t n) noexcept {
 }
 
 double magnetic_part(const CompiledPhase& phase, double kelvin, const double* y) {
-  return std::abs(magnetic_energy(kelvin, effective_curie(phase, y),
-                                  effective_moment(phase, y), phase.structure_factor)
+  return std::abs(one::magnetic_energy(kelvin, effective_curie(phase, y),
+                                       effective_moment(phase, y),
+                                       phase.structure_factor)
                       .value);
 }
 
