@@ -1,7 +1,7 @@
 #pragma once
 /// Cholesky factor of a small matrix and its solves in any number type, on caller-owned
 /// memory: lower triangle, column by column, leading dimension n; the diagonal of a
-/// factor holds the inverse of its entries. Inner loops run along columns.
+/// factor holds the inverse of its entries. Sums are kept in registers.
 
 #include "lanes/real.hpp"
 
@@ -13,16 +13,17 @@ MaskOf<Real> cholesky(Real* a, std::size_t n) noexcept {
   MaskOf<Real> positive = Real{} < 1.0;
   for (std::size_t k = 0; k < n; ++k) {
     Real* column = a + k * n;
-    for (std::size_t j = 0; j < k; ++j) {
-      const Real* other = a + j * n;
-      const Real factor = other[k];
-      for (std::size_t i = k; i < n; ++i) column[i] -= factor * other[i];
-    }
-    positive &= column[k] > 0.0;
+    Real pivot = column[k];
+    for (std::size_t j = 0; j < k; ++j) pivot -= a[j * n + k] * a[j * n + k];
+    positive &= pivot > 0.0;
     if (!any(positive)) return positive;
-    const Real inverse = 1.0 / square_root(column[k]);
+    const Real inverse = 1.0 / square_root(pivot);
     column[k] = inverse;
-    for (std::size_t i = k + 1; i < n; ++i) column[i] *= inverse;
+    for (std::size_t i = k + 1; i < n; ++i) {
+      Real value = column[i];
+      for (std::size_t j = 0; j < k; ++j) value -= a[j * n + k] * a[j * n + i];
+      column[i] = value * inverse;
+    }
   }
   return positive;
 }
@@ -31,10 +32,9 @@ MaskOf<Real> cholesky(Real* a, std::size_t n) noexcept {
 template <class Real>
 void solve_lower(const Real* l, std::size_t n, Real* v) noexcept {
   for (std::size_t k = 0; k < n; ++k) {
-    const Real* column = l + k * n;
-    const Real value = v[k] * column[k];
-    v[k] = value;
-    for (std::size_t i = k + 1; i < n; ++i) v[i] -= column[i] * value;
+    Real value = v[k];
+    for (std::size_t j = 0; j < k; ++j) value -= l[j * n + k] * v[j];
+    v[k] = value * l[k * n + k];
   }
 }
 
@@ -42,9 +42,9 @@ void solve_lower(const Real* l, std::size_t n, Real* v) noexcept {
 template <class Real>
 void solve_upper(const Real* l, std::size_t n, Real* v) noexcept {
   for (std::size_t k = n; k-- > 0;) {
-    const Real value = v[k] * l[k * n + k];
-    v[k] = value;
-    for (std::size_t i = 0; i < k; ++i) v[i] -= l[i * n + k] * value;
+    Real value = v[k];
+    for (std::size_t i = n; --i > k;) value -= l[k * n + i] * v[i];
+    v[k] = value * l[k * n + k];
   }
 }
 
