@@ -19,7 +19,18 @@ MaskOf<Real> cholesky(Real* a, std::size_t n) noexcept {
     if (!any(positive)) return positive;
     const Real inverse = 1.0 / square_root(pivot);
     column[k] = inverse;
-    for (std::size_t i = k + 1; i < n; ++i) {
+    std::size_t i = k + 1;
+    for (; i + 1 < n; i += 2) {  // two at once, for what they share
+      Real one = column[i], two = column[i + 1];
+      for (std::size_t j = 0; j < k; ++j) {
+        const Real* other = a + j * n;
+        one -= other[k] * other[i];
+        two -= other[k] * other[i + 1];
+      }
+      column[i] = one * inverse;
+      column[i + 1] = two * inverse;
+    }
+    if (i < n) {
       Real value = column[i];
       for (std::size_t j = 0; j < k; ++j) value -= a[j * n + k] * a[j * n + i];
       column[i] = value * inverse;
@@ -64,11 +75,17 @@ void solve_lower_rows(const Real* l, std::size_t n, Real* x,
   }
 }
 
+/// In two sums, which do not wait for each other.
 template <class Real>
 Real dot(const Real* a, const Real* b, std::size_t n) noexcept {
-  Real sum{};
-  for (std::size_t i = 0; i < n; ++i) sum += a[i] * b[i];
-  return sum;
+  Real even{}, odd{};
+  std::size_t i = 0;
+  for (; i + 1 < n; i += 2) {
+    even += a[i] * b[i];
+    odd += a[i + 1] * b[i + 1];
+  }
+  if (i < n) even += a[i] * b[i];
+  return even + odd;
 }
 
 }  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

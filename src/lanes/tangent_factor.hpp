@@ -68,7 +68,7 @@ class TangentFactor {
       d_[i] = square_root(Real(y[i] / (rt * phase.sites[i])));
       largest = larger(largest, magnitude(Real(d_[i] * hessian[i * n_ + i] * d_[i])));
     }
-    return 30.0 + 12.0 * largest;
+    return 100.0 + 40.0 * largest;
   }
 
   Real factor_shifted(const CompiledPhase& phase, double rt, const Real* hessian,
@@ -80,7 +80,7 @@ class TangentFactor {
     Real used = weight, shift{};
     MaskOf<Real> bad = wanted & !try_factor(used, shift);
     if (!any(bad)) return shift;
-    used = bad ? 100.0 * weight : used;
+    used = bad ? 1000.0 * weight : used;
     bad = wanted & !try_factor(used, shift);
     used = bad ? weight : used;
     shift = bad ? shift + 0.25 : shift;
