@@ -4,10 +4,10 @@
 /// Each lane takes a start, and the next one when it has arrived; what it does depends
 /// on no other lane.
 
+#include "lanes/descent_task.hpp"
 #include "lanes/fractions.hpp"
 #include "lanes/phase_energy.hpp"
 #include "lanes/tangent_factor.hpp"
-#include "lanes/task.hpp"
 
 namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
 

@@ -59,22 +59,6 @@ void solve_upper(const Real* l, std::size_t n, Real* v) noexcept {
   }
 }
 
-/// X -> L^-1 X for X of n rows and `columns` columns, row by row.
-template <class Real>
-void solve_lower_rows(const Real* l, std::size_t n, Real* x,
-                      std::size_t columns) noexcept {
-  for (std::size_t k = 0; k < n; ++k) {
-    const Real* column = l + k * n;
-    Real* row = x + k * columns;
-    for (std::size_t c = 0; c < columns; ++c) row[c] *= column[k];
-    for (std::size_t i = k + 1; i < n; ++i) {
-      const Real factor = column[i];
-      Real* below = x + i * columns;
-      for (std::size_t c = 0; c < columns; ++c) below[c] -= factor * row[c];
-    }
-  }
-}
-
 /// In two sums, which do not wait for each other.
 template <class Real>
 Real dot(const Real* a, const Real* b, std::size_t n) noexcept {

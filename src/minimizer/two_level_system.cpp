@@ -1,6 +1,7 @@
 #include "minimizer/two_level_system.hpp"
 
 #include <Eigen/Eigenvalues>
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <limits>
@@ -66,14 +67,18 @@ void TwoLevelSystem::assemble(const Conditions& conditions,
   for (std::size_t e = 0; e < elements; ++e)
     scale_[e] = 1.0 / std::sqrt(conditions.overall[e]);
   amount_scale_.clear();
-  response_.assign(elements * elements, 0.0);
+  const std::size_t stride = ElementRows::stride_for(elements);
+  products_.reserve(elements * stride);
+  std::fill_n(products_.data(), elements * stride, 0.0);
   for (std::size_t f = 0; f < sets.size(); ++f) {
     amount_scale_.push_back(std::sqrt(sets[f].amount));
-    points_[f].step.add_response(sets[f].amount, response_.data());
+    points_[f].step.add_response(sets[f].amount, products_.data());
   }
+  response_.resize(elements * elements);
   for (std::size_t a = 0; a < elements; ++a)
-    for (std::size_t b = 0; b < a; ++b)
-      response_[b * elements + a] = response_[a * elements + b];
+    for (std::size_t b = 0; b <= a; ++b)
+      response_[b * elements + a] = response_[a * elements + b] =
+          products_.data()[a * stride + b];
   const Eigen::Index rows = index(elements + sets.size());
   matrix_.setZero(rows, rows);
   for (std::size_t a = 0; a < elements; ++a) {
@@ -132,8 +137,7 @@ void TwoLevelSystem::solve(Eigen::VectorXd& right, Eigen::VectorXd& change) cons
     change = full_.solve(right);
   else
     change = least_.solve(right);
-  for (std::size_t e = 0; e < elements; ++e)
-    change[index(e)] *= rt_ * scale_[e];
+  for (std::size_t e = 0; e < elements; ++e) change[index(e)] *= rt_ * scale_[e];
   for (std::size_t f = 0; f < amount_scale_.size(); ++f)
     change[index(elements + f)] *= amount_scale_[f];
 }

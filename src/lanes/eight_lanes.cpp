@@ -1,4 +1,4 @@
-#include "lanes/run_descents.hpp"
+#include "lanes/lane_kernels.hpp"
 
 #ifdef GIBBSTEEL_WIDE_LANES
 #include <immintrin.h>
@@ -11,28 +11,27 @@
 #include <limits>
 
 #ifdef GIBBSTEEL_WIDE_LANES
-#define GIBBSTEEL_LANE_NAMESPACE four
-#define GIBBSTEEL_LANE_COUNT 4
-#define GIBBSTEEL_LANE_ROOT(x) _mm256_sqrt_pd(x)
-#define GIBBSTEEL_LANE_ANY(mask) _mm256_movemask_pd(__builtin_bit_cast(__m256d, mask))
+#define GIBBSTEEL_LANE_NAMESPACE eight
+#define GIBBSTEEL_LANE_COUNT 8
+#define GIBBSTEEL_LANE_ROOT(x) _mm512_maskz_sqrt_pd(0xff, x)
+#define GIBBSTEEL_LANE_ANY(mask) _mm512_movepi64_mask(__builtin_bit_cast(__m512i, mask))
 // All that is shared comes before the target: it stays as it is for every machine.
 #include "gibbsteel/units.hpp"
 #include "internal/compiled_phase.hpp"
 
 #ifdef __clang__
-#pragma clang attribute push(__attribute__((target("avx2"))), apply_to = function)
+#pragma clang attribute push(__attribute__((target("avx512f,avx512dq"))), \
+                             apply_to = function)
 #else
 #pragma GCC push_options
-#pragma GCC target("avx2")
+#pragma GCC target("avx512f,avx512dq")
 #endif
 
-#include "lanes/descents.hpp"
+#include "lanes/kernels_of.hpp"
 
 namespace gibbsteel::internal {
 
-void descend_four(DescentTask& task) noexcept {
-  four::Descents<four::Lanes>(task).run();
-}
+constinit const LaneKernels kEightLanes = eight::kernels_of<eight::Lanes>();
 
 }  // namespace gibbsteel::internal
 
