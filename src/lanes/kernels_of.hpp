@@ -1,6 +1,7 @@
 #pragma once
 /// The kernels of one number type.
 
+#include "lanes/column_distances.hpp"
 #include "lanes/descents.hpp"
 #include "lanes/element_rows.hpp"
 #include "lanes/energies.hpp"
@@ -15,7 +16,8 @@ void descend(DescentTask& task) noexcept {
 
 template <class Real>
 constexpr LaneKernels kernels_of() noexcept {
-  return {descend<Real>, energies<Real>, project_rows<Real>, add_row_products<Real>};
+  return {descend<Real>, energies<Real>, project_rows<Real>, add_row_products<Real>,
+          column_distances<Real>};
 }
 
 }  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

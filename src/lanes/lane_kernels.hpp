@@ -2,6 +2,7 @@
 /// The kernels that work on several numbers at once, for the lanes that the machine
 /// has. The results do not depend on the number of lanes, to the bit.
 
+#include "lanes/column_blocks.hpp"
 #include "lanes/descent_task.hpp"
 #include "lanes/element_rows_task.hpp"
 #include "lanes/energies_task.hpp"
@@ -17,6 +18,8 @@ struct LaneKernels {
   void (*energies)(const EnergiesTask&) noexcept;     ///< see energies.hpp
   void (*project_rows)(const ElementRows&) noexcept;  ///< see element_rows.hpp
   void (*add_row_products)(const ElementRows&, double, double*) noexcept;
+  /// See column_distances.hpp
+  void (*column_distances)(const ColumnBlocks&, const double*, double*) noexcept;
 };
 
 /// One number, two (on every machine), four with AVX2, eight with AVX-512.

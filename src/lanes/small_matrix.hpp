@@ -39,12 +39,13 @@ MaskOf<Real> cholesky(Real* a, std::size_t n) noexcept {
   return positive;
 }
 
-/// v -> L^-1 v
+/// v -> L^-1 v for v that is zero before `first`
 template <class Real>
-void solve_lower(const Real* l, std::size_t n, Real* v) noexcept {
-  for (std::size_t k = 0; k < n; ++k) {
+void solve_lower(const Real* l, std::size_t n, Real* v,
+                 std::size_t first = 0) noexcept {
+  for (std::size_t k = first; k < n; ++k) {
     Real value = v[k];
-    for (std::size_t j = 0; j < k; ++j) value -= l[j * n + k] * v[j];
+    for (std::size_t j = first; j < k; ++j) value -= l[j * n + k] * v[j];
     v[k] = value * l[k * n + k];
   }
 }

@@ -116,7 +116,7 @@ class TangentFactor {
       Real* q = basis_ + s * n_;
       set_zero(q, n_);
       for (std::size_t i = begin; i < end; ++i) q[i] = d_[i];
-      solve_lower(lower_, n_, q);
+      solve_lower(lower_, n_, q, begin);
       for (int pass = 0; pass < 2; ++pass)
         for (std::size_t k = 0; k < s; ++k) {
           const Real* other = basis_ + k * n_;

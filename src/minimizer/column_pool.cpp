@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "lanes/lane_kernels.hpp"
+
 namespace gibbsteel::internal {
 
 std::size_t ColumnPool::add(const Conditions& conditions, std::size_t phase,
@@ -12,6 +14,7 @@ std::size_t ColumnPool::add(const Conditions& conditions, std::size_t phase,
   composition_.resize(composition_.size() + elements_, 0.0);
   add_atoms(compiled, y, 1.0 / count, &composition_[composition_.size() - elements_]);
   energy_.push_back(energy / count);
+  blocks_.add(&composition_[composition_.size() - elements_], energy / count);
   atoms_.push_back(count);
   if (of_phase_.size() <= phase) of_phase_.resize(phase + 1);
   of_phase_[phase].push_back(phase_.size());
@@ -26,16 +29,11 @@ bool ColumnPool::finite_energies() const noexcept {
                      [](double energy) { return std::isfinite(energy); });
 }
 
-double ColumnPool::d(std::size_t column, std::span<const double> mu) const noexcept {
-  const double* x = composition(column);
-  double even = energy_[column], odd = 0.0;
-  std::size_t e = 0;
-  for (; e + 1 < elements_; e += 2) {
-    even -= mu[e] * x[e];
-    odd -= mu[e + 1] * x[e + 1];
-  }
-  if (e < elements_) even -= mu[e] * x[e];
-  return even + odd;
+std::span<const double> ColumnPool::distances(std::span<const double> mu,
+                                              AlignedNumbers& memory) const {
+  memory.reserve(blocks_.count() * ColumnBlocks::kColumns);
+  lane_kernels().column_distances(blocks_, mu.data(), memory.data());
+  return {memory.data(), size()};
 }
 
 }  // namespace gibbsteel::internal

@@ -29,7 +29,9 @@ class Choice {
       : pool_(pool) {
     const auto columns = pool.columns_of(phase);
     candidates_.reserve(columns.size());
-    for (const std::size_t k : columns) candidates_.push_back({pool.d(k, mu), k});
+    AlignedNumbers memory;
+    const auto d = pool.distances(mu, memory);
+    for (const std::size_t k : columns) candidates_.push_back({d[k], k});
     std::sort(candidates_.begin(), candidates_.end());
   }
 
