@@ -59,7 +59,8 @@ LineSolver::LineSolver(const PhaseSystem& system, const SolveOptions& options)
           std::vector<double>(system.elements().size(),
                               1.0 / static_cast<double>(system.elements().size())))),
       curves_(system.phases().empty() ? 0 : system.phases().front().curves().size()),
-      memory_(largest_phase(conditions_)) {}
+      memory_(largest_phase(conditions_)),
+      descent_(largest_phase(conditions_)) {}
 
 void LineSolver::move_to(Temperature t) {
   conditions_.overall = normalized_;
@@ -274,7 +275,7 @@ Equilibrium LineSolver::equilibrium() {
   if (is_cold_) return cold_;
   Equilibrium result;
   result.temperature = Temperature::kelvin(conditions_.kelvin);
-  for (TrackedMinimum& m : tracked_) evaluate_fully(conditions_, mu_, memory_, m);
+  for (TrackedMinimum& m : tracked_) evaluate_fully(conditions_, mu_, descent_, m);
   drop_coincident();
   std::sort(tracked_.begin(), tracked_.end(),
             [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });

@@ -87,6 +87,7 @@ class LineSolver {
   std::vector<double> mu_;
   std::vector<TrackedMinimum> tracked_;
   DescentMemory memory_;
+  ResumedDescent descent_;  ///< of minima that are brought up to date fully
   NewtonMemory newton_;
   Predictor predictor_;
   std::vector<double> normalized_;  ///< mole fractions of the point that is solved
