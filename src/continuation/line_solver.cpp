@@ -36,6 +36,15 @@ bool near_any(const std::vector<PhaseSet>& sets, std::size_t phase,
   });
 }
 
+/// Member by member: the memory of the site fractions is used again.
+void put(std::size_t phase, double amount, const std::vector<double>& y,
+         double driving_force, PhasePoint& point) {
+  point.phase = phase;
+  point.amount = amount;
+  point.y = y;
+  point.driving_force = driving_force;
+}
+
 }  // namespace
 
 LineCounts& LineCounts::operator+=(const LineCounts& other) noexcept {
@@ -100,6 +109,9 @@ bool LineSolver::refined(int most_steps) {
   report_.present_residual = r.plane;
   report_.unique = r.unique;
   if (!r.converged || !r.unique || !r.unstable.empty()) return false;
+  energy_ = 0.0;  // those of the test that ended the refinement
+  for (std::size_t f = 0; f < sets_.size(); ++f)
+    energy_ += sets_[f].amount * newton_.system.points()[f].energy;
   for (const PhaseSet& set : sets_)
     if (!near_any(before_, set.phase, set.y, kJump)) return false;
   track_vanished();
@@ -271,29 +283,34 @@ bool LineSolver::certify() {
   return true;
 }
 
-Equilibrium LineSolver::equilibrium() {
-  if (is_cold_) return cold_;
-  Equilibrium result;
-  result.temperature = Temperature::kelvin(conditions_.kelvin);
+void LineSolver::equilibrium(Equilibrium& result) {
+  if (is_cold_) {
+    result = cold_;
+    return;
+  }
+  const Temperature t = Temperature::kelvin(conditions_.kelvin);
   for (TrackedMinimum& m : tracked_) evaluate_fully(conditions_, mu_, descent_, m);
   drop_coincident();
   std::sort(tracked_.begin(), tracked_.end(),
             [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });
   if (!tracked_.empty()) report_.lowest_absent = tracked_.front().d;
   if (report_.lowest_absent < -options_.stability_tolerance) {
-    solve_cold(result.temperature, normalized_);
-    return cold_;
+    solve_cold(t, normalized_);
+    result = cold_;
+    return;
   }
   report_.condition_number = condition_number(conditions_, sets_, newton_);
   result.report = report_;
-  for (const PhaseSet& set : sets_)
-    result.present.push_back({set.phase, set.amount, set.y, 0.0});
-  for (const TrackedMinimum& m : tracked_)
-    result.absent.push_back({m.phase, 0.0, m.y, -m.d});
+  result.temperature = t;
+  result.present.resize(sets_.size());
+  for (std::size_t f = 0; f < sets_.size(); ++f)
+    put(sets_[f].phase, sets_[f].amount, sets_[f].y, 0.0, result.present[f]);
+  result.absent.resize(tracked_.size());
+  for (std::size_t k = 0; k < tracked_.size(); ++k)
+    put(tracked_[k].phase, 0.0, tracked_[k].y, -tracked_[k].d, result.absent[k]);
   sort_by_atoms(conditions_, result.present);
   result.chemical_potential = mu_;
-  result.gibbs_energy = total_energy(conditions_, sets_);
-  return result;
+  result.gibbs_energy = energy_;
 }
 
 }  // namespace gibbsteel::internal

@@ -46,10 +46,10 @@ class LineSolver {
   bool certify();
   /// The next point is solved cold.
   void forget() noexcept { known_ = false; }
-  /// Result of the last point. Minima far above the plane are brought up to date first,
-  /// so that driving forces are those of this point; where one then lies below the
-  /// plane the point is solved cold.
-  Equilibrium equilibrium();
+  /// Result of the last point, in memory that is used again. Minima far above the plane
+  /// are brought up to date first, so that driving forces are those of this point;
+  /// where one then lies below the plane the point is solved cold.
+  void equilibrium(Equilibrium& result);
 
   const SolveReport& report() const noexcept { return report_; }
   const std::vector<PhaseSet>& sets() const noexcept { return sets_; }
@@ -91,6 +91,7 @@ class LineSolver {
   NewtonMemory newton_;
   Predictor predictor_;
   std::vector<double> normalized_;  ///< mole fractions of the point that is solved
+  double energy_ = 0.0;             ///< of the last refinement [J/mol of atoms]
   SolveReport report_;
   Equilibrium cold_;  ///< of the last point, when it was solved cold
   bool is_cold_ = false;

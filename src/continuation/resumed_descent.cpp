@@ -10,7 +10,7 @@ namespace gibbsteel::internal {
 namespace {
 
 constexpr int kHalvings = 14;
-constexpr double kClose = 0.01;   ///< relative change of every site fraction
+constexpr double kClose = 0.01;  ///< relative change of every site fraction
 constexpr double kSurely = 0.1;  ///< of the tolerance, by the Hessian close by
 
 /// Numbers that a descent needs for n constituents on s sublattices.
