@@ -7,8 +7,6 @@
 
 #include "minimizer/certificate.hpp"
 #include "minimizer/kink_starts.hpp"
-#include "minimizer/phase_points.hpp"
-#include "minimizer/two_level_newton.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -34,15 +32,6 @@ bool near_any(const std::vector<PhaseSet>& sets, std::size_t phase,
   return std::any_of(sets.begin(), sets.end(), [&](const PhaseSet& set) {
     return set.phase == phase && distance(set.y, y) < closest;
   });
-}
-
-/// Member by member: the memory of the site fractions is used again.
-void put(std::size_t phase, double amount, const std::vector<double>& y,
-         double driving_force, PhasePoint& point) {
-  point.phase = phase;
-  point.amount = amount;
-  point.y = y;
-  point.driving_force = driving_force;
 }
 
 }  // namespace
@@ -85,8 +74,10 @@ void LineSolver::move_to(Temperature t) {
 double LineSolver::log_distance(std::span<const double> x) const noexcept {
   const double sum = std::accumulate(x.begin(), x.end(), 0.0);
   double log = 0.0;
-  for (std::size_t e = 0; e < x.size(); ++e)
-    log = std::max(log, std::abs(std::log(x[e] / sum / conditions_.overall[e])));
+  for (std::size_t e = 0; e < x.size(); ++e) {
+    const double ratio = x[e] / sum / conditions_.overall[e];
+    if (ratio != 1.0) log = std::max(log, std::abs(std::log(ratio)));
+  }
   return log;
 }
 
@@ -281,36 +272,6 @@ bool LineSolver::certify() {
   drop_coincident();
   distance_ = 0.0;
   return true;
-}
-
-void LineSolver::equilibrium(Equilibrium& result) {
-  if (is_cold_) {
-    result = cold_;
-    return;
-  }
-  const Temperature t = Temperature::kelvin(conditions_.kelvin);
-  for (TrackedMinimum& m : tracked_) evaluate_fully(conditions_, mu_, descent_, m);
-  drop_coincident();
-  std::sort(tracked_.begin(), tracked_.end(),
-            [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });
-  if (!tracked_.empty()) report_.lowest_absent = tracked_.front().d;
-  if (report_.lowest_absent < -options_.stability_tolerance) {
-    solve_cold(t, normalized_);
-    result = cold_;
-    return;
-  }
-  report_.condition_number = condition_number(conditions_, sets_, newton_);
-  result.report = report_;
-  result.temperature = t;
-  result.present.resize(sets_.size());
-  for (std::size_t f = 0; f < sets_.size(); ++f)
-    put(sets_[f].phase, sets_[f].amount, sets_[f].y, 0.0, result.present[f]);
-  result.absent.resize(tracked_.size());
-  for (std::size_t k = 0; k < tracked_.size(); ++k)
-    put(tracked_[k].phase, 0.0, tracked_[k].y, -tracked_[k].d, result.absent[k]);
-  sort_by_atoms(conditions_, result.present);
-  result.chemical_potential = mu_;
-  result.gibbs_energy = energy_;
 }
 
 }  // namespace gibbsteel::internal

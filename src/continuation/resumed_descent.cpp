@@ -53,17 +53,18 @@ void ResumedDescent::begin(Conditions& conditions, const Candidate& candidate,
   candidate_ = &candidate;
   y_ = y;
   place(candidate.size(), candidate.phase->sublattice_count());
-  evaluated_ = factored_ = is_close_ = false;
+  evaluated_ = factored_ = false;
 }
 
-void ResumedDescent::evaluate(bool with_hessian) {
-  const CompiledPhase& phase = *candidate_->phase;
-  energy_ = one::energy_with_slopes(phase, candidate_->at, conditions_->rt, y_,
-                                    {gradient_, with_hessian ? hessian_ : nullptr, n_},
-                                    magnetic_room(room_, n_));
-  evaluated_ = true;
-  if (!with_hessian) return;
-  factor_.factor(phase, conditions_->rt, y_, hessian_, true);
+/// @return G at y, with its gradient and, if wanted, its Hessian
+double ResumedDescent::evaluate(const double* y, bool with_hessian) {
+  return one::energy_with_slopes(*candidate_->phase, candidate_->at, conditions_->rt, y,
+                                 {gradient_, with_hessian ? hessian_ : nullptr, n_},
+                                 magnetic_room(room_, n_));
+}
+
+void ResumedDescent::factor() {
+  factor_.factor(*candidate_->phase, conditions_->rt, y_, hessian_, true);
   factored_ = true;
   ++conditions_->evaluations;
 }
@@ -77,36 +78,42 @@ void ResumedDescent::look_downhill() {
 }
 
 bool ResumedDescent::has_arrived(double tolerance) {
-  if (!factored_ && is_close_) {
-    if (!evaluated_) evaluate(false);
+  if (evaluated_ && !factored_) {
     look_downhill();
     if (std::abs(decrease_) < kSurely * tolerance) return true;
   }
-  if (!factored_) evaluate(true);
+  if (!factored_) {
+    energy_ = evaluate(y_, true);
+    evaluated_ = true;
+    factor();
+  }
   look_downhill();
   return decrease_ < tolerance;
 }
 
+/// Nearly always the first trial is taken: so all that is wanted there is evaluated at
+/// once.
 /// @return false when no step leads downhill
 bool ResumedDescent::move() {
-  const CompiledPhase& phase = *candidate_->phase;
   double fraction = one::step_bound(direction_, n_);
   const double noise = 1e-13 * std::abs(energy_);
   for (int h = 0; h < kHalvings; ++h) {
-    one::update_fractions(phase, y_, direction_, fraction, trial_);
-    const double energy =
-        one::energy_value(phase, candidate_->at, conditions_->rt, trial_);
+    one::update_fractions(*candidate_->phase, y_, direction_, fraction, trial_);
+    const bool is_close = is_close_to(trial_, y_, n_);
+    const double energy = evaluate(trial_, !is_close);
     const double d = energy - one::dot(w_, trial_, n_);
     if (d < d_ - 1e-4 * fraction * decrease_ + noise) {
-      is_close_ = is_close_to(trial_, y_, n_);
       std::copy_n(trial_, n_, y_);
       energy_ = energy;
       d_ = d;
-      evaluated_ = factored_ = false;
+      evaluated_ = true;
+      factored_ = false;
+      if (!is_close) factor();
       return true;
     }
     fraction *= 0.4;
   }
+  evaluated_ = factored_ = false;  // the gradient is that of a trial
   return false;
 }
 

@@ -30,7 +30,8 @@ class ResumedDescent {
  private:
   void place(std::size_t n, std::size_t sublattices);
   bool has_arrived(double tolerance);
-  void evaluate(bool with_hessian);
+  double evaluate(const double* y, bool with_hessian);
+  void factor();
   void look_downhill();
   bool move();
   DescentResult result(bool converged) const;
@@ -47,8 +48,7 @@ class ResumedDescent {
   double *direction_ = nullptr, *trial_ = nullptr;
   double energy_ = 0.0, d_ = 0.0, decrease_ = 0.0;
   bool evaluated_ = false;  ///< energy and gradient are those at y
-  bool factored_ = false;   ///< and so is the factor of the Hessian
-  bool is_close_ = false;   ///< the factor is that of a point close by
+  bool factored_ = false;   ///< the factor is that at y, not at a point close to it
 };
 
 }  // namespace gibbsteel::internal
