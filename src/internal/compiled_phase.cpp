@@ -152,9 +152,8 @@ void PhaseCoefficients::refresh(const CompiledPhase& phase, double t,
   value.resize(count);
   dt.resize(count);
   dt2.resize(count);
-  TemperaturePowers powers(t);
   for (std::size_t i = 0; i < count; ++i) {
-    const auto v = phase.energy.coefficients[i].at(powers, curve_values);
+    const auto v = phase.energy.coefficients[i].at(t, curve_values);
     value[i] = v.value;
     dt[i] = v.dt;
     dt2[i] = v.dt2;

@@ -36,30 +36,11 @@ TemperatureValue power_value(TemperaturePower power, double t) noexcept {
   return {value, n * value / t, n * (n - 1) * value / (t * t)};
 }
 
-TemperatureValue TemperaturePowers::of(TemperaturePower power) noexcept {
-  const int n = power.exponent;
-  if (n < -kLargest || n > kLargest) return power_value(power, kelvin_);
-  const auto place =
-      static_cast<std::size_t>(power.times_log ? 2 * kLargest + 1 : n + kLargest);
-  const std::uint32_t bit = std::uint32_t{1} << place;
-  if ((known_ & bit) == 0) {
-    values_[place] = power_value(power, kelvin_);
-    known_ |= bit;
-  }
-  return values_[place];
-}
-
 TemperatureValue CompiledExpression::at(
     double kelvin, std::span<const TemperatureValue> curve_values) const noexcept {
-  TemperaturePowers powers(kelvin);
-  return at(powers, curve_values);
-}
-
-TemperatureValue CompiledExpression::at(
-    TemperaturePowers& powers,
-    std::span<const TemperatureValue> curve_values) const noexcept {
   TemperatureValue sum;
-  for (const auto& term : terms) sum.add(term.coefficient, powers.of(term.power));
+  for (const auto& term : terms)
+    sum.add(term.coefficient, power_value(term.power, kelvin));
   for (const auto& [curve, factor] : curves) sum.add(factor, curve_values[curve]);
   return sum;
 }
@@ -102,9 +83,8 @@ std::size_t CurveTable::piece_at(std::size_t curve, double kelvin) const noexcep
 
 void CurveTable::evaluate(double kelvin,
                           std::span<TemperatureValue> out) const noexcept {
-  TemperaturePowers powers(kelvin);
   for (const std::size_t i : order_)
-    out[i] = pieces_[i][piece_at(i, kelvin)].value.at(powers, out);
+    out[i] = pieces_[i][piece_at(i, kelvin)].value.at(kelvin, out);
 }
 
 void CurveTable::propagate(double kelvin, std::span<double> change) const noexcept {

@@ -2,7 +2,6 @@
 /// Values and temperature derivatives of the sums of powers and curves in a parameter
 /// file, Eq. (P1).
 
-#include <array>
 #include <cstdint>
 #include <span>
 #include <utility>
@@ -28,27 +27,11 @@ struct TemperatureValue {
 /// T^n or T ln T.
 TemperatureValue power_value(TemperaturePower power, double kelvin) noexcept;
 
-/// Powers of one temperature, each computed once.
-class TemperaturePowers {
- public:
-  explicit TemperaturePowers(double kelvin) noexcept : kelvin_(kelvin) {}
-  TemperatureValue of(TemperaturePower power) noexcept;
-
- private:
-  static constexpr int kLargest = 9;  ///< exponent, of either sign, that is kept
-  double kelvin_;
-  std::uint32_t known_ = 0;  ///< a bit for each of values_
-  std::array<TemperatureValue, 2 * kLargest + 2> values_;  ///< T ln T last
-};
-
 /// An expression whose curves are given by index.
 struct CompiledExpression {
   std::vector<TemperatureTerm> terms;
   std::vector<std::pair<std::uint32_t, double>> curves;
 
-  /// @param curve_values  values of all curves of the set at the same temperature
-  TemperatureValue at(TemperaturePowers& powers,
-                      std::span<const TemperatureValue> curve_values) const noexcept;
   /// @param curve_values  values of all curves of the set at the same temperature
   TemperatureValue at(double kelvin,
                       std::span<const TemperatureValue> curve_values) const noexcept;
