@@ -22,7 +22,7 @@ class NamedValues {
   bool contains(std::string_view name) const noexcept;
   /// Replaces the number of `name`, or appends it.
   void set(std::string_view name, double value);
-  /// Appends a name that is not listed yet, without looking.
+  /// Appends a name. It must not be listed yet: nothing looks.
   void append(std::string_view name, double value) {
     entries_.emplace_back(name, value);
   }
