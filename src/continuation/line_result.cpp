@@ -19,7 +19,7 @@ void put(std::size_t phase, double amount, const std::vector<double>& y,
 
 }  // namespace
 
-void LineSolver::equilibrium(Equilibrium& result) {
+void LineSolver::equilibrium(Equilibrium& result, ConditionNumbers numbers) {
   if (is_cold_) {
     result = cold_;
     return;
@@ -35,7 +35,8 @@ void LineSolver::equilibrium(Equilibrium& result) {
     result = cold_;
     return;
   }
-  report_.condition_number = condition_number(conditions_, sets_, newton_);
+  if (numbers == ConditionNumbers::wanted)
+    report_.condition_number = condition_number(conditions_, sets_, newton_);
   result.report = report_;
   result.temperature = t;
   result.present.resize(sets_.size());

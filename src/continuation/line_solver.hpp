@@ -34,6 +34,10 @@ struct LineCounts {
   LineCounts& operator+=(const LineCounts& other) noexcept;
 };
 
+/// Of points that are followed. Left out they are NaN: one costs as much as half the
+/// Newton steps of a point.
+enum class ConditionNumbers { wanted, left_out };
+
 class LineSolver {
  public:
   LineSolver(const PhaseSystem& system, const SolveOptions& options);
@@ -49,7 +53,8 @@ class LineSolver {
   /// Result of the last point, in memory that is used again. Minima far above the plane
   /// are brought up to date first, so that driving forces are those of this point;
   /// where one then lies below the plane the point is solved cold.
-  void equilibrium(Equilibrium& result);
+  void equilibrium(Equilibrium& result,
+                   ConditionNumbers numbers = ConditionNumbers::wanted);
 
   const SolveReport& report() const noexcept { return report_; }
   const std::vector<PhaseSet>& sets() const noexcept { return sets_; }

@@ -11,11 +11,12 @@ constexpr std::size_t kLongestStretch = 64;
 class Line {
  public:
   Line(const PhaseSystem& system, const SolveOptions& options,
-       std::span<const LinePoint> points, const Sink& sink)
+       std::span<const LinePoint> points, const Sink& sink, ConditionNumbers numbers)
       : system_(system),
         options_(options),
         points_(points),
         sink_(sink),
+        numbers_(numbers),
         solver_(system, options) {}
 
   LineCounts run() {
@@ -26,7 +27,7 @@ class Line {
       if (ended_) break;
       solver_.next(point.temperature, point.mole_fractions);
       if (next_ == results_.size()) results_.emplace_back();
-      solver_.equilibrium(results_[next_]);
+      solver_.equilibrium(results_[next_], numbers_);
       if (solver_.is_cold()) solve_again();
       ++next_;
     }
@@ -79,6 +80,7 @@ class Line {
   const SolveOptions& options_;
   std::span<const LinePoint> points_;
   const Sink& sink_;
+  const ConditionNumbers numbers_;
   LineSolver solver_;
   std::vector<Equilibrium> results_;  ///< their memory serves one stretch after another
   std::size_t next_ = 0;              ///< so many of them wait
@@ -101,9 +103,10 @@ LineCounts solve_each(const PhaseSystem& system, const SolveOptions& options,
 }  // namespace
 
 LineCounts solve_line(const PhaseSystem& system, const SolveOptions& options,
-                      std::span<const LinePoint> points, const Sink& sink) {
+                      std::span<const LinePoint> points, const Sink& sink,
+                      ConditionNumbers numbers) {
   if (system.phases().empty()) return solve_each(system, options, points, sink);
-  return Line(system, options, points, sink).run();
+  return Line(system, options, points, sink, numbers).run();
 }
 
 }  // namespace gibbsteel::internal

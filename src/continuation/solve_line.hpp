@@ -17,6 +17,7 @@ struct LinePoint {
 ///              false ends the line
 LineCounts solve_line(const PhaseSystem& system, const SolveOptions& options,
                       std::span<const LinePoint> points,
-                      const std::function<bool(std::size_t, Equilibrium&&)>& sink);
+                      const std::function<bool(std::size_t, Equilibrium&&)>& sink,
+                      ConditionNumbers numbers = ConditionNumbers::wanted);
 
 }  // namespace gibbsteel::internal
