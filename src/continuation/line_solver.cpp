@@ -57,8 +57,7 @@ LineSolver::LineSolver(const PhaseSystem& system, const SolveOptions& options)
           std::vector<double>(system.elements().size(),
                               1.0 / static_cast<double>(system.elements().size())))),
       curves_(system.phases().empty() ? 0 : system.phases().front().curves().size()),
-      memory_(largest_phase(conditions_)),
-      descent_(largest_phase(conditions_)) {}
+      memory_(largest_phase(conditions_)) {}
 
 void LineSolver::move_to(Temperature t) {
   conditions_.overall = normalized_;

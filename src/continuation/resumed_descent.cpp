@@ -30,11 +30,10 @@ bool is_close_to(const double* a, const double* b, std::size_t n) {
 
 }  // namespace
 
-ResumedDescent::ResumedDescent(std::size_t constituents)
-    : memory_(room_for(constituents, kMaxSublattices)) {}
-
 void ResumedDescent::place(std::size_t n, std::size_t sublattices) {
   n_ = n;
+  if (memory_.size() < room_for(n, sublattices))
+    memory_.resize(room_for(n, sublattices));
   double* memory = memory_.data();
   const auto take = [&memory](std::size_t count) {
     double* place = memory;

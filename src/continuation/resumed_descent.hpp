@@ -8,16 +8,16 @@
 /// to see that nothing is left to gain; only when it leaves a doubt the Hessian there
 /// is evaluated.
 
+#include "lanes/run_descents.hpp"
 #include "lanes/tangent_factor.hpp"
-#include "lanes/task.hpp"
 #include "minimizer/conditions.hpp"
 
 namespace gibbsteel::internal {
 
 class ResumedDescent {
  public:
-  /// Takes memory for phases of up to `constituents`.
-  explicit ResumedDescent(std::size_t constituents);
+  /// Memory grows to the largest phase it is used for, and stays.
+  ResumedDescent() = default;
   ResumedDescent(const ResumedDescent&) = delete;  // factor_ points into memory_
   ResumedDescent& operator=(const ResumedDescent&) = delete;
 

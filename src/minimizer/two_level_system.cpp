@@ -1,5 +1,6 @@
 #include "minimizer/two_level_system.hpp"
 
+#include <Eigen/Eigenvalues>
 #include <array>
 #include <cmath>
 #include <limits>
@@ -73,13 +74,11 @@ void TwoLevelSystem::assemble(const Conditions& conditions,
       response_[b * elements + a] = response_[a * elements + b];
   const Eigen::Index rows = index(elements + sets.size());
   matrix_.setZero(rows, rows);
-  roots_.clear();
-  for (const double x : overall_) roots_.push_back(std::sqrt(x));
   for (std::size_t a = 0; a < elements; ++a) {
-    const double scale = 1.0 / roots_[a];
+    const double scale = 1.0 / std::sqrt(overall_[a]);
     for (std::size_t b = 0; b < elements; ++b)
       matrix_(index(a), index(b)) =
-          response_[a * elements + b] * rt_ * scale / roots_[b];
+          response_[a * elements + b] * rt_ * scale / std::sqrt(overall_[b]);
     for (std::size_t f = 0; f < sets.size(); ++f)
       matrix_(index(a), index(elements + f)) = matrix_(index(elements + f), index(a)) =
           points_[f].formula[a] * scale * std::sqrt(amounts_[f]);

@@ -88,7 +88,6 @@ class TwoLevelSystem {
   std::size_t used_ = 0;
   std::vector<double> response_;
   std::vector<double> overall_, amounts_;
-  std::vector<double> roots_;  ///< of overall_
   double rt_ = 0.0;
   Eigen::MatrixXd matrix_;
   Eigen::PartialPivLU<Eigen::MatrixXd> quick_;

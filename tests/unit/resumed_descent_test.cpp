@@ -81,7 +81,7 @@ void compare(Conditions& conditions, const PhasePoint& start,
 
 TEST_CASE("descents that resume give the bits of those that do not") {
   const SoakProblem problem(high_speed(), {});
-  ResumedDescent resumed(kMaxConstituents);
+  ResumedDescent resumed;
   DescentMemory memory(kMaxConstituents);
   Tally tally;
   for (double celsius = 700.0; celsius <= 1250.0; celsius += 50.0)
@@ -105,7 +105,7 @@ TEST_CASE("a resumed descent stops where its steps end, like the other") {
   const auto soak = problem.solve(Temperature::celsius(1100.0));
   auto conditions =
       conditions_of(problem.system, soak.temperature, problem.mole_fractions);
-  ResumedDescent resumed(kMaxConstituents);
+  ResumedDescent resumed;
   DescentMemory memory(kMaxConstituents);
   for (const PhasePoint& start : soak.absent)
     for (const int steps : {1, 2, 3}) {
