@@ -132,7 +132,7 @@ DescentResult ResumedDescent::to_minimum(std::span<const double> mu,
     if (has_arrived(limits.tolerance)) return result(true);
     if (!move()) return result(decrease_ < 1e3 * limits.tolerance);
   }
-  return result(false);
+  return result(has_arrived(limits.tolerance));
 }
 
 }  // namespace gibbsteel::internal
