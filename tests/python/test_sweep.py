@@ -113,7 +113,7 @@ def test_an_interrupt_returns_what_is_done(punch):
 def test_the_interpreter_goes_on_during_a_sweep(high_speed):
     """With the lock held, this thread would see nothing between start and end."""
     thread = threading.Thread(
-        target=high_speed.sweep, kwargs={"celsius": np.linspace(1000.0, 1200.0, 300)}
+        target=high_speed.sweep, kwargs={"celsius": np.linspace(1000.0, 1200.0, 3000)}
     )
     thread.start()
     seen = 0
