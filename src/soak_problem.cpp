@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "gibbsteel/curve_value.hpp"
 #include "gibbsteel/errors.hpp"
 #include "internal/candidate_phases.hpp"
 #include "internal/kind_names.hpp"
@@ -30,6 +31,9 @@ double reference_energy(const PhaseSystem& system, const Element& element,
   const auto found = std::find_if(
       curves.begin(), curves.end(),
       [&](const Curve& curve) { return curve.name == element.reference_curve; });
+  if (found == curves.end())  // a set made by hand: it says so
+    return curve_value(system.parameters(), element.reference_curve,
+                       Temperature::kelvin(kelvin));
   const CurveTable& table = system.phases().front().curves();
   std::vector<TemperatureValue> values(table.size());
   table.evaluate(kelvin, values);

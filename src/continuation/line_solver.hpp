@@ -34,8 +34,8 @@ struct LineCounts {
   LineCounts& operator+=(const LineCounts& other) noexcept;
 };
 
-/// Of points that are followed. Left out they are NaN: one costs as much as half the
-/// Newton steps of a point.
+/// Of points that are followed. Left out they are NaN: one costs as much as the Newton
+/// steps of a point.
 enum class ConditionNumbers { wanted, left_out };
 
 class LineSolver {

@@ -10,19 +10,23 @@
 
 namespace gibbsteel::internal {
 
-/// `factor` times the site fractions that an end member names; 0 when one is not there.
+/// Site fraction of the named constituent of a sublattice; 0 when it is not there.
+template <class Number>
+Number fraction_of(const PhaseModel& model, const std::vector<Number>& y,
+                   std::size_t sublattice, const std::string& name) {
+  const auto& all = model.constituents();
+  for (std::size_t i = 0; i < all.size(); ++i)
+    if (all[i].sublattice == sublattice && all[i].name == name) return y[i];
+  return Number(0.0);
+}
+
+/// `factor` times the site fractions that an end member names.
 template <class Number>
 Number end_member_share(double factor, const PhaseModel& model,
                         const std::vector<Number>& y, const VolumeTerm& term) {
-  const auto& all = model.constituents();
   Number share(factor);
-  std::size_t i = 0;  // constituents stand sublattice by sublattice
-  for (std::size_t s = 0; s < term.on.size() && !is_zero(share); ++s) {
-    while (i < all.size() && all[i].sublattice < s) ++i;
-    while (i < all.size() && all[i].sublattice == s && all[i].name != term.on[s]) ++i;
-    const bool is_there = i < all.size() && all[i].sublattice == s;
-    share = share * (is_there ? y[i] : Number(0.0));
-  }
+  for (std::size_t s = 0; s < term.on.size() && !is_zero(share); ++s)
+    share = share * fraction_of(model, y, s, term.on[s]);
   return share;
 }
 
