@@ -8,13 +8,17 @@
 namespace gibbsteel {
 namespace {
 
-/// "heat 7 at 1120 C (C in the matrix 0.4605 wt%)"
+/// "heat 7 at 1120 C (C in the matrix 0.4605 wt%)"; names the parameters of the
+/// reference when the search has others.
 std::string reference_text(const MatchingTemperature& match) {
   const State& state = match.reference;
   const std::string unit = match.search.unit.empty() ? "" : " " + match.search.unit;
   return (state.steel.empty() ? "steel" : state.steel) + " at " +
          internal::fixed(state.temperature.in_celsius(), 0) + " C (" +
          match.search.quantity + " " + internal::significant(match.value, 4) + unit +
+         (state.parameters == match.search.parameters
+              ? ""
+              : "; made with " + state.parameters) +
          ")";
 }
 

@@ -141,7 +141,7 @@ ParameterBand parameter_band(const Steel& steel, Temperature t,
   plan.threads = options.threads;
   plan.progress = options.progress;
   internal::take_samples(plan, chosen, band);
-  band.warnings = internal::band_warnings(band);
+  band.warnings = internal::parameter_warnings(numbers, band);
   return band;
 }
 

@@ -45,10 +45,11 @@ double PhaseModel::sites(std::size_t i) const noexcept { return compiled_->sites
 
 PhaseDerivatives PhaseModel::evaluate(Temperature t, std::span<const double> y) const {
   check_length(*compiled_, y);
+  const internal::TemperaturePowers powers(t.in_kelvin());
   std::vector<internal::TemperatureValue> curve_values(curves_->size());
-  curves_->evaluate(t.in_kelvin(), curve_values);
+  curves_->evaluate(powers, curve_values);
   internal::PhaseCoefficients at;
-  at.refresh(*compiled_, t.in_kelvin(), curve_values);
+  at.refresh(*compiled_, powers, curve_values);
   const std::size_t n = compiled_->size();
   PhaseDerivatives d;
   d.dy.resize(n);

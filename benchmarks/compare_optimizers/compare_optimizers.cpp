@@ -41,6 +41,8 @@ class Runner {
       add(i, "NLopt SLSQP", "naive", [&] { return nlopt_slsqp(task, naive); });
       add(i, "NLopt SLSQP", "warm",
           [&] { return nlopt_slsqp(task, warm_start(task)); });
+      from_line(i, task);
+      from_program(i, task);
     }
   }
 
@@ -63,7 +65,30 @@ class Runner {
     add(i, "gibbsteel", "cold", [&] { return gibbsteel_cold(task); });
     add(i, "gibbsteel", "warm", gibbsteel_there_and_back(task));
     runs_.back().outcome.seconds /= 2.0;
-    add(i, "gibbsteel, Newton only", "warm", [&] { return gibbsteel_newton(task); });
+    add(i, "gibbsteel, Newton only", "warm", [&] {
+      return gibbsteel_newton(task, warm_start(task), task.nearby.chemical_potential);
+    });
+  }
+
+  /// Per soak of a line, and the optimizers from the soak before.
+  void from_line(std::size_t i, const Task& task) {
+    add(i, "gibbsteel, line of 2000", "line", [&] { return gibbsteel_line(task); });
+    runs_.back().outcome.seconds /= kLineSoaks;
+    add(i, "Ipopt, lowest barrier", "line",
+        [&] { return ipopt(task, line_start(task), Barrier::lowest); });
+    add(i, "NLopt SLSQP", "line", [&] { return nlopt_slsqp(task, line_start(task)); });
+  }
+
+  /// From phases and compositions of the linear program.
+  void from_program(std::size_t i, const Task& task) {
+    const ProgramStart start = program_start(task);
+    add(i, "gibbsteel, Newton only", "program",
+        [&] { return gibbsteel_newton(task, start.sets, start.potentials); });
+    add(i, "Ipopt, low barrier", "program",
+        [&] { return ipopt(task, start.sets, Barrier::low); });
+    add(i, "Ipopt, lowest barrier", "program",
+        [&] { return ipopt(task, start.sets, Barrier::lowest); });
+    add(i, "NLopt SLSQP", "program", [&] { return nlopt_slsqp(task, start.sets); });
   }
 
   void add(std::size_t task, std::string solver, std::string start,

@@ -16,7 +16,7 @@ from pathlib import Path
 BALANCED = 1e-6  # largest error of a mole fraction
 RIGHT, NEARLY = 1e-3, 1.0  # [J/mol of atoms]
 OURS_COLD, OURS_WARM = ("gibbsteel", "cold"), ("gibbsteel", "warm")
-NEWTON = ("gibbsteel, Newton only", "warm")
+LINE = ("gibbsteel, line of 2000", "line")
 ORDER = [
     OURS_COLD,
     ("Ipopt, its own settings", "naive"),
@@ -28,11 +28,18 @@ ORDER = [
     ("SciPy trust-constr, low barrier", "naive"),
     ("SciPy HiGHS, 10^4 points", "none"),
     OURS_WARM,
-    NEWTON,
+    ("gibbsteel, Newton only", "warm"),
     ("Ipopt, lowest barrier", "warm"),
     ("NLopt SLSQP", "warm"),
     ("SciPy SLSQP", "warm"),
     ("SciPy trust-constr, low barrier", "warm"),
+    LINE,
+    ("Ipopt, lowest barrier", "line"),
+    ("NLopt SLSQP", "line"),
+    ("gibbsteel, Newton only", "program"),
+    ("Ipopt, low barrier", "program"),
+    ("Ipopt, lowest barrier", "program"),
+    ("NLopt SLSQP", "program"),
 ]
 
 
@@ -94,11 +101,11 @@ def row(key: tuple[str, str], group: list[dict], ours: list[float | None]) -> st
 
 def comparison(groups: dict[tuple[str, str], list[dict]]) -> list[str]:
     """The table of all solvers."""
-    ours = [mean_seconds(groups.get(key)) for key in (OURS_COLD, OURS_WARM, NEWTON)]
+    ours = [mean_seconds(groups.get(key)) for key in (OURS_COLD, OURS_WARM, LINE)]
     lines = [
         "| solver | start | median, ms | mean, ms | within 1e-3 J/mol | within 1 J/mol"
         " | no balance | median gap, J/mol | worst gap, J/mol | / our cold | / our warm"
-        " | / our Newton |",
+        " | / our line |",
         "| --- | --- " + "| ---: " * 10 + "|",
     ]
     for key in ORDER:

@@ -67,7 +67,9 @@ void write_size(std::ostream& out, const Size& size) {
       << ", \"evaluations\": " << cold.report.evaluations;
   const Sets naive = naive_start(task);
   time("cold", [&] { return gibbsteel_cold(task); });
-  time("newton", [&] { return gibbsteel_newton(task); });
+  time("newton", [&] {
+    return gibbsteel_newton(task, warm_start(task), task.nearby.chemical_potential);
+  });
   time("ipopt_naive", [&] { return ipopt(task, naive, Barrier::low); });
   time("ipopt_warm", [&] { return ipopt(task, warm_start(task), Barrier::lowest); });
   time("slsqp_warm", [&] { return nlopt_slsqp(task, warm_start(task)); });

@@ -85,6 +85,9 @@ std::vector<std::pair<std::size_t, int>> all_kinds(const PhaseSystem& system) {
   return kinds;
 }
 
+/// Below it lines come from above, to stay in the range of the file; their step [K].
+constexpr double kTurn = 1273.15, kLineStep = 0.2;
+
 Equilibrium solve(const Task& task, double warmer, Certificate certificate) {
   SolveOptions options;
   options.certify = certificate;
@@ -97,6 +100,12 @@ Equilibrium solve(const Task& task, double warmer, Certificate certificate) {
 }
 
 }  // namespace
+
+Temperature on_line(const Task& task, int soaks_before) {
+  const double kelvin = task.temperature.in_kelvin();
+  const double step = kelvin < kTurn ? kLineStep : -kLineStep;
+  return Temperature::kelvin(kelvin + step * soaks_before);
+}
 
 Task make_task(std::string name, const NamedValues& weight_percent,
                Temperature temperature, std::vector<std::string> phases) {
@@ -111,6 +120,8 @@ Task make_task(std::string name, const NamedValues& weight_percent,
   task.temperature = temperature;
   task.reference = solve(task, 0.0, Certificate::proof);
   task.nearby = solve(task, 1.0, Certificate::many_starts);
+  task.before = solve(task, on_line(task, 1).in_kelvin() - temperature.in_kelvin(),
+                      Certificate::many_starts);
   return task;
 }
 

@@ -21,7 +21,13 @@ struct Task {
   Temperature temperature = Temperature::kelvin(0.0);
   Equilibrium reference;  ///< of minimize(), with a proof where the budget allows one
   Equilibrium nearby;     ///< the same 1 K higher: where the warm starts come from
+  Equilibrium before;     ///< the same one soak of the line before
 };
+
+/// A line of soaks that ends at the task, from the side that stays in the range of the
+/// file.
+inline constexpr int kLineSoaks = 2000;
+Temperature on_line(const Task& task, int soaks_before);
 
 /// Ten soaks of one nine-element high-speed steel and ten random tool steels. The
 /// random ones are the same on every machine.
@@ -47,5 +53,8 @@ Sets random_start(const Task& task, unsigned seed);
 
 /// The phases that are stable 1 K higher, with their amounts and compositions there.
 inline const Sets& warm_start(const Task& task) { return task.nearby.present; }
+
+/// The same one soak of the line before.
+inline const Sets& line_start(const Task& task) { return task.before.present; }
 
 }  // namespace gibbsteel::contest

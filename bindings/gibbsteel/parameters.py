@@ -20,21 +20,26 @@ def parameter_files() -> dict[str, Path]:
     -------
     dict of str to Path
         Where they are installed; for reading, for laying a copy on top, for editors.
+        Those in ``editions`` are earlier editions of ``tool_steel.json``, for results
+        that were made with them; those in ``layers`` go on top of another file.
 
     Examples
     --------
     >>> import gibbsteel as gs
-    >>> list(gs.parameter_files())
-    ['tool_steel.json']
+    >>> files = gs.parameter_files()
+    >>> [name for name in files if not name.startswith("layers/")]
+    ['editions/2026-11-25.json', 'tool_steel.json']
+    >>> gs.load_parameters(files["editions/2026-11-25.json"])
+    <Tool steels: Fe C Cr Mo W V Co Ni Mn Si (edition 2026-11-25)>
     """
-    folder = resources.files("gibbsteel") / "thermo_data"
-    files = [Path(str(file)) for file in folder.iterdir()]
-    chosen = [file for file in files if file.suffix == ".json"]
-    return {
-        file.name: file
-        for file in sorted(chosen)
+    folder = Path(str(resources.files("gibbsteel") / "thermo_data"))
+    found = [
+        file
+        for pattern in ("*.json", "editions/*.json", "layers/*.json")
+        for file in folder.glob(pattern)
         if not file.name.endswith(".schema.json")
-    }
+    ]
+    return {file.relative_to(folder).as_posix(): file for file in sorted(found)}
 
 
 @lru_cache(maxsize=1)

@@ -61,7 +61,7 @@ class Steel(
     >>> steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75, "W": 2.0, "V": 1.0})
     >>> state = steel.soak(celsius=1120)
     >>> list(state.carbides)
-    ['MC', 'M6C']
+    ['M6C', 'MC']
     """
 
     def __init__(

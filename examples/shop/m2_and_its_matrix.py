@@ -24,7 +24,7 @@ def dissolution(steel: gs.Steel) -> None:
 
 
 def m23c6_of_m2() -> None:
-    """M2 has M23C6 when annealed; the parameter file does not form it."""
+    """M2 has M23C6 when annealed; in the parameter file it dissolves too early."""
     page.compared(
         "M23C6 is gone above",
         M2.dissolution_temperature("M23C6").celsius,
@@ -33,7 +33,8 @@ def m23c6_of_m2() -> None:
         digits=0,
         source="record M2-M23C6-solvus, 1095 +-35 C in short austenitizing, Kayser "
         "and Cohen 1952, from memory; its note: equilibrium about 950 to 1050 C",
-        why="the parameter file forms no M23C6 in M2, a known fault (warning 310)",
+        why="M23C6 of M2 is not stable enough in the file; T1, O1 and steels with "
+        "tungsten and no chromium, which it was fitted to as well, allow no more",
     )
     annealed = M2.soak(celsius=750)
     amounts = ", ".join(

@@ -95,7 +95,8 @@ def compare_peak() -> gs.HardeningEstimates:
         "vol%",
         (12, 18),
         source=PRODUCER,
-        why=f"not explained yet; D2 peaks high too, at {d2_peak} C with "
+        why="not explained yet; for D2 the same equations put the peak at "
+        f"{d2_peak} C (published 1010 to 1050) with "
         f"{d2.retained_austenite_of_matrix.value:.0f} vol% of its matrix",
     )
     return best

@@ -118,9 +118,11 @@ std::vector<Correlation> layer_correlations(const CalibrationProblem& problem,
     if (!is_one_of(names, known.first) && !is_one_of(names, known.second) &&
         (in_replaced_term(names, known.first) || in_replaced_term(names, known.second)))
       kept.push_back(known);
+  // What lies below counts too: the merged set must be a file that can be read.
   const std::size_t most = FileLimits{}.correlations;
   std::vector<Pair> pairs = pairs_of(result, names, remarks);
-  keep_largest(most - std::min(most, kept.size()), pairs, remarks);
+  keep_largest(most - std::min(most, problem.set().correlations.size()), pairs,
+               remarks);
   make_possible(names.size(), pairs, remarks);
   for (const auto& [i, j, r] : pairs)
     kept.push_back({*names[i], *names[j], r, provenance});

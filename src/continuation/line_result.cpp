@@ -25,7 +25,10 @@ void LineSolver::equilibrium(Equilibrium& result, ConditionNumbers numbers) {
     return;
   }
   const Temperature t = Temperature::kelvin(conditions_.kelvin);
-  for (TrackedMinimum& m : tracked_) evaluate_fully(conditions_, mu_, descent_, m);
+  for (TrackedMinimum& m : tracked_) {
+    moving_.refresh(m.phase);
+    evaluate_fully(conditions_, mu_, descent_, m);
+  }
   drop_coincident();
   std::sort(tracked_.begin(), tracked_.end(),
             [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });

@@ -52,22 +52,8 @@ LineCounts& LineCounts::operator+=(const LineCounts& other) noexcept {
 LineSolver::LineSolver(const PhaseSystem& system, const SolveOptions& options)
     : system_(system),
       options_(options),
-      conditions_(conditions_of(
-          system, Temperature::kelvin(1000.0),
-          std::vector<double>(system.elements().size(),
-                              1.0 / static_cast<double>(system.elements().size())))),
-      curves_(system.phases().empty() ? 0 : system.phases().front().curves().size()),
+      moving_(system),
       memory_(largest_phase(conditions_)) {}
-
-void LineSolver::move_to(Temperature t) {
-  conditions_.overall = normalized_;
-  if (t.in_kelvin() == conditions_.kelvin) return;
-  conditions_.kelvin = t.in_kelvin();
-  conditions_.rt = kGasConstant * conditions_.kelvin;
-  system_.phases().front().curves().evaluate(conditions_.kelvin, curves_);
-  for (Candidate& candidate : conditions_.phases)
-    candidate.at.refresh(*candidate.phase, conditions_.kelvin, curves_);
-}
 
 /// Largest change of ln b of any element.
 double LineSolver::log_distance(std::span<const double> x) const noexcept {
@@ -92,6 +78,7 @@ double LineSolver::step_to(Temperature t, std::span<const double> x) const noexc
 
 bool LineSolver::refined(int most_steps) {
   before_ = sets_;
+  for (const PhaseSet& set : sets_) moving_.refresh(set.phase);
   const Refinement r =
       refine(conditions_, most_steps, options_.balance_tolerance, sets_, mu_, newton_);
   report_.newton_steps += r.steps;
@@ -150,6 +137,7 @@ void LineSolver::drop_coincident() {
 
 /// @return false when D is not known
 bool LineSolver::update(TrackedMinimum& minimum) {
+  moving_.refresh(minimum.phase);
   evaluate(conditions_, mu_, memory_, minimum);
   return minimum.converged && std::isfinite(minimum.d);
 }
@@ -236,7 +224,7 @@ bool LineSolver::next(Temperature t, std::span<const double> mole_fractions) {
   const double sum = std::accumulate(normalized_.begin(), normalized_.end(), 0.0);
   for (double& x : normalized_) x /= sum;
   if (known_) predictor_.predict(conditions_, t.in_kelvin(), normalized_, sets_, mu_);
-  move_to(t);
+  moving_.move_to(t, normalized_);
   static const SolveReport blank;
   report_ = blank;  // a copy keeps the memory of its texts
   is_cold_ = false;
@@ -254,6 +242,7 @@ bool LineSolver::next(Temperature t, std::span<const double> mole_fractions) {
 bool LineSolver::certify() {
   if (!known_ || is_cold_) return true;
   ++counts_.anchors;
+  moving_.refresh_all();
   ColumnGeneration generation(conditions_);
   std::vector<TrackedMinimum> fresh;
   for (const AbsentMinimum& absent :

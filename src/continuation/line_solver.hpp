@@ -12,6 +12,7 @@
 #include <functional>
 #include <memory>
 
+#include "continuation/moving_conditions.hpp"
 #include "continuation/predictor.hpp"
 #include "continuation/tracked_minimum.hpp"
 #include "gibbsteel/minimizer.hpp"
@@ -41,6 +42,8 @@ enum class ConditionNumbers { wanted, left_out };
 class LineSolver {
  public:
   LineSolver(const PhaseSystem& system, const SolveOptions& options);
+  LineSolver(const LineSolver&) = delete;
+  LineSolver& operator=(const LineSolver&) = delete;
 
   /// One more point of the line: followed from the last, or cold.
   /// @return false when it is not usable; see report()
@@ -59,7 +62,6 @@ class LineSolver {
   const SolveReport& report() const noexcept { return report_; }
   const std::vector<PhaseSet>& sets() const noexcept { return sets_; }
   const std::vector<double>& potentials() const noexcept { return mu_; }
-  const Conditions& conditions() const noexcept { return conditions_; }
   /// True when the point is too far from the last to be followed.
   bool far(Temperature t, std::span<const double> mole_fractions) const noexcept;
   /// Length of the step from the last point, in the unit of distance().
@@ -72,7 +74,6 @@ class LineSolver {
   const LineCounts& counts() const noexcept { return counts_; }
 
  private:
-  void move_to(Temperature t);
   double log_distance(std::span<const double> x) const noexcept;
   bool follow();
   bool refined(int most_steps);
@@ -86,8 +87,8 @@ class LineSolver {
 
   const PhaseSystem& system_;
   SolveOptions options_;
-  Conditions conditions_;
-  std::vector<TemperatureValue> curves_;
+  MovingConditions moving_;
+  Conditions& conditions_ = moving_.conditions();
   std::vector<PhaseSet> sets_, before_;  ///< before_: the last refinement
   std::vector<double> mu_;
   std::vector<TrackedMinimum> tracked_;

@@ -145,15 +145,16 @@ CompiledPhase compile_phase(const ParameterSet& set, const Phase& phase,
   return result;
 }
 
-void PhaseCoefficients::refresh(const CompiledPhase& phase, double t,
+void PhaseCoefficients::refresh(const CompiledPhase& phase,
+                                const TemperaturePowers& powers,
                                 std::span<const TemperatureValue> curve_values) {
-  kelvin = t;
+  kelvin = powers.kelvin();
   const std::size_t count = phase.energy.coefficients.size();
   value.resize(count);
   dt.resize(count);
   dt2.resize(count);
   for (std::size_t i = 0; i < count; ++i) {
-    const auto v = phase.energy.coefficients[i].at(t, curve_values);
+    const auto v = phase.energy.coefficients[i].at(powers, curve_values);
     value[i] = v.value;
     dt[i] = v.dt;
     dt2[i] = v.dt2;

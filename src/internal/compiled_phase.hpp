@@ -44,8 +44,8 @@ struct PhaseCoefficients {
   double kelvin = 0.0;
   std::vector<double> value, dt, dt2;  ///< length energy.polynomial.coefficient_count
 
-  /// @param curve_values  all curves of the set at `t`
-  void refresh(const CompiledPhase& phase, double t,
+  /// @param curve_values  all curves of the set at the same temperature
+  void refresh(const CompiledPhase& phase, const TemperaturePowers& powers,
                std::span<const TemperatureValue> curve_values);
 };
 

@@ -201,6 +201,7 @@ inline constexpr std::string_view kMassForVolume = "gibbsteel.warning.334";
 inline constexpr std::string_view kNearFamilyBorder = "gibbsteel.warning.335";
 inline constexpr std::string_view kShopSoakShort = "gibbsteel.warning.336";
 inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
+inline constexpr std::string_view kExactPhases = "gibbsteel.warning.356";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -244,6 +245,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {"gibbsteel.warning.348",
      "less carbide was measured than the long-hold limit holds"},
     {kMapNotComplete, "parts of a section map are not known"},
+    {kExactPhases, "a parameter band takes the numbers of a phase as exact"},
 });
 
 }  // namespace gibbsteel::codes

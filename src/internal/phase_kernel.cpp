@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 
-#include "internal/magnetic_kernel.hpp"
 #include "lanes/phase_energy.hpp"
 
 namespace gibbsteel::internal {
@@ -66,7 +65,8 @@ TemperatureSlopes temperature_slopes(const CompiledPhase& phase,
       effective(phase.curie, phase.curie_coefficients, divisor, y, dc.data());
   const auto b =
       effective(phase.moment, phase.moment_coefficients, divisor, y, db.data());
-  const auto e = magnetic_energy(at.kelvin, c.value, b.value, phase.structure_factor);
+  const auto e =
+      one::magnetic_energy(at.kelvin, c.value, b.value, phase.structure_factor);
   slopes.dt += e.t;
   slopes.dt2 += e.tt;
   for (std::size_t i = 0; dydt && i < n; ++i)
@@ -88,7 +88,7 @@ double magnetic_parameter_slope(const CompiledPhase& phase, double kelvin,
       effective(phase.curie, phase.curie_coefficients, divisor, y, dc.data());
   const auto b =
       effective(phase.moment, phase.moment_coefficients, divisor, y, db.data());
-  const auto e = magnetic_energy(kelvin, c.value, b.value, phase.structure_factor);
+  const auto e = one::magnetic_energy(kelvin, c.value, b.value, phase.structure_factor);
   const bool of_curie = part == MagneticPart::curie;
   const double slope = of_curie ? e.c * c.slope : e.b * b.slope;
   const double in_c = (of_curie ? e.cc * c.slope : e.cb * b.slope) * c.slope;

@@ -6,7 +6,6 @@
 
 namespace gibbsteel::internal {
 
-inline constexpr std::size_t kMaxConstituents = 64;  ///< per phase, see FileLimits
 
 /// G(y) [J/mol of formula units].
 double gibbs_energy(const CompiledPhase& phase, const PhaseCoefficients& at,

@@ -8,6 +8,7 @@
 
 namespace gibbsteel::internal {
 
+inline constexpr std::size_t kMaxConstituents = 64;  ///< per phase, see FileLimits
 inline constexpr std::size_t kMaxSublattices = 6;
 inline constexpr std::size_t kMaxOrder = 5;  ///< of a Redlich-Kister term
 

@@ -36,11 +36,17 @@ TemperatureValue power_value(TemperaturePower power, double t) noexcept {
   return {value, n * value / t, n * (n - 1) * value / (t * t)};
 }
 
+TemperaturePowers::TemperaturePowers(double kelvin) noexcept
+    : kelvin_(kelvin), t_log_t_(power_value({1, true}, kelvin)) {
+  for (int n = -kMost; n <= kMost; ++n)
+    powers_[static_cast<std::size_t>(n + kMost)] = power_value({n, false}, kelvin);
+}
+
 TemperatureValue CompiledExpression::at(
-    double kelvin, std::span<const TemperatureValue> curve_values) const noexcept {
+    const TemperaturePowers& powers,
+    std::span<const TemperatureValue> curve_values) const noexcept {
   TemperatureValue sum;
-  for (const auto& term : terms)
-    sum.add(term.coefficient, power_value(term.power, kelvin));
+  for (const auto& term : terms) sum.add(term.coefficient, powers[term.power]);
   for (const auto& [curve, factor] : curves) sum.add(factor, curve_values[curve]);
   return sum;
 }
@@ -81,10 +87,10 @@ std::size_t CurveTable::piece_at(std::size_t curve, double kelvin) const noexcep
   return k;
 }
 
-void CurveTable::evaluate(double kelvin,
+void CurveTable::evaluate(const TemperaturePowers& powers,
                           std::span<TemperatureValue> out) const noexcept {
   for (const std::size_t i : order_)
-    out[i] = pieces_[i][piece_at(i, kelvin)].value.at(kelvin, out);
+    out[i] = pieces_[i][piece_at(i, powers.kelvin())].value.at(powers, out);
 }
 
 void CurveTable::propagate(double kelvin, std::span<double> change) const noexcept {

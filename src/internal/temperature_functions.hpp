@@ -2,6 +2,7 @@
 /// Values and temperature derivatives of the sums of powers and curves in a parameter
 /// file, Eq. (P1).
 
+#include <array>
 #include <cstdint>
 #include <span>
 #include <utility>
@@ -27,13 +28,32 @@ struct TemperatureValue {
 /// T^n or T ln T.
 TemperatureValue power_value(TemperaturePower power, double kelvin) noexcept;
 
+/// The powers at one temperature, worked out once for all expressions.
+class TemperaturePowers {
+ public:
+  TemperaturePowers(double kelvin) noexcept;  // NOLINT: a temperature will do
+  double kelvin() const noexcept { return kelvin_; }
+  TemperatureValue operator[](TemperaturePower power) const noexcept {
+    if (power.times_log) return t_log_t_;
+    const int at = power.exponent + kMost;
+    if (at < 0 || at > 2 * kMost) return power_value(power, kelvin_);
+    return powers_[static_cast<std::size_t>(at)];
+  }
+
+ private:
+  static constexpr int kMost = 9;  ///< exponents of a parameter file: -9 to 9
+  double kelvin_;
+  TemperatureValue t_log_t_;
+  std::array<TemperatureValue, 2 * kMost + 1> powers_;
+};
+
 /// An expression whose curves are given by index.
 struct CompiledExpression {
   std::vector<TemperatureTerm> terms;
   std::vector<std::pair<std::uint32_t, double>> curves;
 
   /// @param curve_values  values of all curves of the set at the same temperature
-  TemperatureValue at(double kelvin,
+  TemperatureValue at(const TemperaturePowers& powers,
                       std::span<const TemperatureValue> curve_values) const noexcept;
 };
 
@@ -47,7 +67,8 @@ class CurveTable {
   explicit CurveTable(const ParameterSet& set);
   std::size_t size() const noexcept { return order_.size(); }
   /// @param out  length size(); entry i belongs to set.curves[i]
-  void evaluate(double kelvin, std::span<TemperatureValue> out) const noexcept;
+  void evaluate(const TemperaturePowers& powers,
+                std::span<TemperatureValue> out) const noexcept;
   /// Piece of a curve that holds at a temperature.
   std::size_t piece_at(std::size_t curve, double kelvin) const noexcept;
   /// Adds to the change of every curve those of the curves that it is made of.

@@ -4,10 +4,10 @@
 /// Each lane takes a start, and the next one when it has arrived; what it does depends
 /// on no other lane.
 
+#include "lanes/descent_task.hpp"
 #include "lanes/fractions.hpp"
 #include "lanes/phase_energy.hpp"
 #include "lanes/tangent_factor.hpp"
-#include "lanes/task.hpp"
 
 namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
 
@@ -26,21 +26,20 @@ class Descents {
     hessian_ = take(n_ * n_);
     factor_.place(take(TangentFactor<Real>::room(n_, s)), n_, s);
     room_ = {take(n_), take(n_), take(n_ * n_), take(n_ * n_)};
-    for (Real** row : {&y_, &w_, &gradient_, &direction_, &trial_}) *row = take(n_);
+    for (Real** row : {&y_, &w_, &gradient_, &direction_, &next_direction_, &trial_})
+      *row = take(n_);
   }
 
   void run() noexcept {
     for (std::size_t l = 0; l < kLanes; ++l) job_[l] = kIdle;
     for (std::size_t l = 0; l < kLanes; ++l) load(l);
     while (busy_ > 0) {
-      evaluate();
-      Mask moving = busy_mask();
-      for (std::size_t l = 0; l < kLanes; ++l)
-        if (lane(moving, l) && arrived(l)) {
-          load(l);
-          set_lane(moving, l, false);
-        }
-      if (any(moving)) move(moving);
+      set_trial();
+      const Mask lower = accept();
+      for (std::size_t l = 0; l < kLanes; ++l) {
+        if (job_[l] == kIdle) continue;
+        if (lane(lower, l) ? arrived(l) : stuck(l)) load(l);
+      }
     }
   }
 
@@ -54,7 +53,8 @@ class Descents {
   void load(std::size_t l) noexcept {
     if (job_[l] != kIdle) --busy_;
     job_[l] = next_ < task_.count ? next_++ : kIdle;
-    steps_[l] = 0;
+    steps_[l] = halvings_[l] = 0;
+    set_lane(fresh_, l, true);
     if (job_[l] == kIdle && l > 0) return copy_lane(l);
     if (job_[l] == kIdle) return;
     ++busy_;
@@ -66,7 +66,7 @@ class Descents {
     }
   }
 
-  /// A lane without a start works on numbers that are harmless.
+  /// A lane without a start stays where it is, on numbers that are harmless.
   void copy_lane(std::size_t l) noexcept {
     for (std::size_t i = 0; i < n_; ++i) {
       set_lane(y_[i], l, lane(y_[i], 0));
@@ -80,28 +80,60 @@ class Descents {
     return mask;
   }
 
-  /// Energy, Newton direction and predicted decrease at y.
-  void evaluate() noexcept {
-    task_.evaluations += static_cast<int>(busy_);
-    energy_ = energy_with_slopes(phase_, *task_.at, task_.rt, y_,
-                                 {gradient_, hessian_, n_}, room_);
-    d_ = energy_ - dot(w_, y_, n_);
-    for (std::size_t i = 0; i < n_; ++i) gradient_[i] -= w_[i];
-    shift_ = factor_.factor(phase_, task_.rt, y_, hessian_, busy_mask());
-    factor_.newton_direction(gradient_, direction_);
-    decrease_ = -dot(gradient_, direction_, n_);
+  /// The start, or a step from y along the direction.
+  void set_trial() noexcept {
+    update_fractions(phase_, y_, direction_, fraction_, trial_);
+    if (!any(fresh_)) return;
+    for (std::size_t i = 0; i < n_; ++i) trial_[i] = fresh_ ? y_[i] : trial_[i];
   }
 
-  /// @return true when the start of a lane needs no further step
+  /// Moves to the trial where it lies lower (nearly always: so everything is evaluated
+  /// there at once), with its Newton direction and predicted decrease; elsewhere the
+  /// step gets shorter. @return where it moved
+  Mask accept() noexcept {
+    task_.evaluations += static_cast<int>(busy_);
+    const Real energy = energy_with_slopes(phase_, *task_.at, task_.rt, trial_,
+                                           {gradient_, hessian_, n_}, room_);
+    const Real d = energy - dot(w_, trial_, n_);
+    const Real noise = 1e-13 * magnitude(energy_);
+    const Mask lower = fresh_ | (d < d_ - 1e-4 * fraction_ * decrease_ + noise);
+    energy_ = lower ? energy : energy_;
+    d_ = lower ? d : d_;
+    for (std::size_t i = 0; i < n_; ++i) gradient_[i] -= w_[i];
+    const Real shift =
+        factor_.factor(phase_, task_.rt, trial_, hessian_, busy_mask() & lower);
+    factor_.newton_direction(gradient_, next_direction_);
+    const Real decrease = -dot(gradient_, next_direction_, n_);
+    shift_ = lower ? shift : shift_;
+    decrease_ = lower ? decrease : decrease_;
+    for (std::size_t i = 0; i < n_; ++i) {
+      y_[i] = lower ? trial_[i] : y_[i];
+      direction_[i] = lower ? next_direction_[i] : direction_[i];
+    }
+    fraction_ = lower ? step_bound(direction_, n_) : 0.4 * fraction_;
+    return lower;
+  }
+
+  /// @return true when the start of a lane needs no further step, or has used them
   bool arrived(std::size_t l) noexcept {
     const DescentLimits& limits = task_.limits;
+    const bool started = lane(fresh_, l);
+    set_lane(fresh_, l, false);
+    halvings_[l] = 0;
     const double d = lane(d_, l), decrease = lane(decrease_, l);
     if (decrease < limits.tolerance) return finish(l, true);
     if (limits.stop_when_positive && d > 0.0 && decrease < 0.1 * d)
       return finish(l, false);
     const bool convex = lane(shift_, l) == 0.0 && decrease < 0.46 * task_.rt;
     if (convex && d - decrease > limits.enough) return finish(l, false, true);
+    if (!started && ++steps_[l] == limits.steps) return finish(l, false);
     return false;
+  }
+
+  /// @return true when no step leads lower: then it has arrived
+  bool stuck(std::size_t l) noexcept {
+    if (++halvings_[l] < kHalvings) return false;
+    return finish(l, lane(decrease_, l) < 1e3 * task_.limits.tolerance);
   }
 
   bool finish(std::size_t l, bool converged, bool above = false) noexcept {
@@ -119,45 +151,18 @@ class Descents {
     return true;
   }
 
-  /// Moves y downhill where it can; a start from which no step does has arrived, and so
-  /// has one that has used its steps.
-  void move(Mask moving) noexcept {
-    Real fraction = step_bound(direction_, n_);
-    const Real noise = 1e-13 * magnitude(energy_);
-    Mask pending = moving;
-    for (int h = 0; h < kHalvings && any(pending); ++h) {
-      update_fractions(phase_, y_, direction_, fraction, trial_);
-      const Real energy = energy_value(phase_, *task_.at, task_.rt, trial_);
-      const Real d = energy - dot(w_, trial_, n_);
-      const Mask lower = pending & (d < d_ - 1e-4 * fraction * decrease_ + noise);
-      for (std::size_t i = 0; i < n_; ++i) y_[i] = lower ? trial_[i] : y_[i];
-      energy_ = lower ? energy : energy_;
-      d_ = lower ? d : d_;
-      pending &= !lower;
-      fraction *= 0.4;
-    }
-    for (std::size_t l = 0; l < kLanes; ++l) {
-      if (!lane(moving, l)) continue;
-      if (lane(pending, l))
-        finish(l, lane(decrease_, l) < 1e3 * task_.limits.tolerance);
-      else if (++steps_[l] == task_.limits.steps)
-        finish(l, false);
-      else
-        continue;
-      load(l);
-    }
-  }
-
   DescentTask& task_;
   const CompiledPhase& phase_;
   std::size_t n_, next_ = 0, busy_ = 0;
   std::size_t job_[kLanes] = {};  ///< where the lane is, or kIdle
-  int steps_[kLanes] = {};
+  int steps_[kLanes] = {}, halvings_[kLanes] = {};
+  Mask fresh_ = Real{} < 0.0;  ///< at its start: nothing is known there yet
   TangentFactor<Real> factor_;
   MagneticRoom<Real> room_;
   Real *hessian_, *y_ = nullptr, *w_ = nullptr;
-  Real *gradient_ = nullptr, *direction_ = nullptr, *trial_ = nullptr;
-  Real energy_{}, d_{}, decrease_{}, shift_{};
+  Real *gradient_ = nullptr, *direction_ = nullptr, *next_direction_ = nullptr;
+  Real* trial_ = nullptr;
+  Real energy_{}, d_{}, decrease_{}, shift_{}, fraction_{};
 };
 
 }  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

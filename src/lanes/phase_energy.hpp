@@ -3,8 +3,7 @@
 /// upper triangle of the Hessian on caller-owned memory.
 
 #include "internal/compiled_phase.hpp"
-#include "internal/magnetic_kernel.hpp"
-#include "lanes/exponentials.hpp"
+#include "lanes/magnetic_energy.hpp"
 #include "lanes/polynomial.hpp"
 
 namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE {
@@ -29,24 +28,6 @@ Effective<Real> effective(const Real& raw, double divisor) noexcept {
   return {raw * slope, slope};
 }
 
-/// G_mag and what the Hessian needs of its derivatives, lane by lane.
-template <class Real>
-struct MagneticLanes {
-  Real value{}, c{}, b{}, cc{}, cb{}, bb{};
-
-  MagneticLanes(double t, const Real& curie, const Real& moment, double p) noexcept {
-    for (std::size_t i = 0; i < LaneTraits<Real>::kCount; ++i) {
-      const auto e = magnetic_energy(t, lane(curie, i), lane(moment, i), p);
-      set_lane(value, i, e.value);
-      set_lane(c, i, e.c);
-      set_lane(b, i, e.b);
-      set_lane(cc, i, e.cc);
-      set_lane(cb, i, e.cb);
-      set_lane(bb, i, e.bb);
-    }
-  }
-};
-
 template <class Real>
 Real magnetic_value(const CompiledPhase& phase, double t, const Real* y) noexcept {
   const auto at = [&](const Polynomial& polynomial, const std::vector<double>& c) {
@@ -56,7 +37,7 @@ Real magnetic_value(const CompiledPhase& phase, double t, const Real* y) noexcep
   };
   const Real curie = at(phase.curie, phase.curie_coefficients);
   const Real moment = at(phase.moment, phase.moment_coefficients);
-  return MagneticLanes<Real>(t, curie, moment, phase.structure_factor).value;
+  return magnetic_energy(t, curie, moment, phase.structure_factor).value;
 }
 
 /// Adds the magnetic part to gradient and the upper triangle of the Hessian (unless
@@ -79,7 +60,7 @@ Real add_magnetic(const CompiledPhase& phase, double t, const Real* y,
       at(phase.curie, phase.curie_coefficients, room.curie, room.curie_hessian);
   const auto b =
       at(phase.moment, phase.moment_coefficients, room.moment, room.moment_hessian);
-  const MagneticLanes<Real> e(t, c.value, b.value, phase.structure_factor);
+  const auto e = magnetic_energy(t, c.value, b.value, phase.structure_factor);
   const Real ec = e.c * c.slope, eb = e.b * b.slope;
   const Real ecc = e.cc * c.slope * c.slope, ebb = e.bb * b.slope * b.slope;
   const Real ecb = e.cb * c.slope * b.slope;

@@ -5,7 +5,7 @@
 /// reordered.
 ///
 /// Code for wider vectors than the base of the platform is compiled in a namespace of
-/// its own (GIBBSTEEL_LANE_NAMESPACE, set by lanes/descents_*.cpp; `one` for double),
+/// its own (GIBBSTEEL_LANE_NAMESPACE, set by lanes/*_lanes.cpp; `one` for double),
 /// so that no function of it can be picked for a machine without them. For the same
 /// reason these headers serve one number of lanes per source file: no unity builds.
 

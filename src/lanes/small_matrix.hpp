@@ -1,7 +1,7 @@
 #pragma once
 /// Cholesky factor of a small matrix and its solves in any number type, on caller-owned
 /// memory: lower triangle, column by column, leading dimension n; the diagonal of a
-/// factor holds the inverse of its entries. Inner loops run along columns.
+/// factor holds the inverse of its entries. Sums are kept in registers.
 
 #include "lanes/real.hpp"
 
@@ -13,28 +13,40 @@ MaskOf<Real> cholesky(Real* a, std::size_t n) noexcept {
   MaskOf<Real> positive = Real{} < 1.0;
   for (std::size_t k = 0; k < n; ++k) {
     Real* column = a + k * n;
-    for (std::size_t j = 0; j < k; ++j) {
-      const Real* other = a + j * n;
-      const Real factor = other[k];
-      for (std::size_t i = k; i < n; ++i) column[i] -= factor * other[i];
-    }
-    positive &= column[k] > 0.0;
+    Real pivot = column[k];
+    for (std::size_t j = 0; j < k; ++j) pivot -= a[j * n + k] * a[j * n + k];
+    positive &= pivot > 0.0;
     if (!any(positive)) return positive;
-    const Real inverse = 1.0 / square_root(column[k]);
+    const Real inverse = 1.0 / square_root(pivot);
     column[k] = inverse;
-    for (std::size_t i = k + 1; i < n; ++i) column[i] *= inverse;
+    std::size_t i = k + 1;
+    for (; i + 1 < n; i += 2) {  // two at once, for what they share
+      Real one = column[i], two = column[i + 1];
+      for (std::size_t j = 0; j < k; ++j) {
+        const Real* other = a + j * n;
+        one -= other[k] * other[i];
+        two -= other[k] * other[i + 1];
+      }
+      column[i] = one * inverse;
+      column[i + 1] = two * inverse;
+    }
+    if (i < n) {
+      Real value = column[i];
+      for (std::size_t j = 0; j < k; ++j) value -= a[j * n + k] * a[j * n + i];
+      column[i] = value * inverse;
+    }
   }
   return positive;
 }
 
-/// v -> L^-1 v
+/// v -> L^-1 v for v that is zero before `first`
 template <class Real>
-void solve_lower(const Real* l, std::size_t n, Real* v) noexcept {
-  for (std::size_t k = 0; k < n; ++k) {
-    const Real* column = l + k * n;
-    const Real value = v[k] * column[k];
-    v[k] = value;
-    for (std::size_t i = k + 1; i < n; ++i) v[i] -= column[i] * value;
+void solve_lower(const Real* l, std::size_t n, Real* v,
+                 std::size_t first = 0) noexcept {
+  for (std::size_t k = first; k < n; ++k) {
+    Real value = v[k];
+    for (std::size_t j = first; j < k; ++j) value -= l[j * n + k] * v[j];
+    v[k] = value * l[k * n + k];
   }
 }
 
@@ -42,33 +54,23 @@ void solve_lower(const Real* l, std::size_t n, Real* v) noexcept {
 template <class Real>
 void solve_upper(const Real* l, std::size_t n, Real* v) noexcept {
   for (std::size_t k = n; k-- > 0;) {
-    const Real value = v[k] * l[k * n + k];
-    v[k] = value;
-    for (std::size_t i = 0; i < k; ++i) v[i] -= l[i * n + k] * value;
+    Real value = v[k];
+    for (std::size_t i = n; --i > k;) value -= l[k * n + i] * v[i];
+    v[k] = value * l[k * n + k];
   }
 }
 
-/// X -> L^-1 X for X of n rows and `columns` columns, row by row.
-template <class Real>
-void solve_lower_rows(const Real* l, std::size_t n, Real* x,
-                      std::size_t columns) noexcept {
-  for (std::size_t k = 0; k < n; ++k) {
-    const Real* column = l + k * n;
-    Real* row = x + k * columns;
-    for (std::size_t c = 0; c < columns; ++c) row[c] *= column[k];
-    for (std::size_t i = k + 1; i < n; ++i) {
-      const Real factor = column[i];
-      Real* below = x + i * columns;
-      for (std::size_t c = 0; c < columns; ++c) below[c] -= factor * row[c];
-    }
-  }
-}
-
+/// In two sums, which do not wait for each other.
 template <class Real>
 Real dot(const Real* a, const Real* b, std::size_t n) noexcept {
-  Real sum{};
-  for (std::size_t i = 0; i < n; ++i) sum += a[i] * b[i];
-  return sum;
+  Real even{}, odd{};
+  std::size_t i = 0;
+  for (; i + 1 < n; i += 2) {
+    even += a[i] * b[i];
+    odd += a[i + 1] * b[i + 1];
+  }
+  if (i < n) even += a[i] * b[i];
+  return even + odd;
 }
 
 }  // namespace gibbsteel::internal::GIBBSTEEL_LANE_NAMESPACE

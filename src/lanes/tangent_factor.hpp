@@ -16,13 +16,12 @@ class TangentFactor {
  public:
   /// Reals of memory for n constituents on s sublattices.
   static std::size_t room(std::size_t n, std::size_t s) noexcept {
-    return (2 * n + s + 1) * n;
+    return (n + s + 1) * n;
   }
   void place(Real* memory, std::size_t n, std::size_t s) noexcept {
     n_ = n;
     s_ = s;
-    scaled_ = memory;
-    lower_ = scaled_ + n * n;
+    lower_ = memory;
     basis_ = lower_ + n * n;
     d_ = basis_ + s * n;
   }
@@ -33,7 +32,7 @@ class TangentFactor {
   Real factor(const CompiledPhase& phase, double rt, const Real* y, const Real* hessian,
               const MaskOf<Real>& wanted) noexcept {
     const Real weight = scale(phase, rt, y, hessian);
-    const Real shift = factor_shifted(phase, weight, wanted);
+    const Real shift = factor_shifted(phase, rt, hessian, weight, wanted);
     orthonormalise_sublattices(phase);
     return shift;
   }
@@ -64,52 +63,50 @@ class TangentFactor {
   /// @return the weight of the sublattice directions
   Real scale(const CompiledPhase& phase, double rt, const Real* y,
              const Real* hessian) noexcept {
-    for (std::size_t i = 0; i < n_; ++i)
-      d_[i] = square_root(Real(y[i] / (rt * phase.sites[i])));
     Real largest{};
-    for (std::size_t j = 0; j < n_; ++j)
-      for (std::size_t i = j; i < n_; ++i) {
-        const Real value = d_[i] * hessian[j * n_ + i] * d_[j];
-        scaled_[j * n_ + i] = value;
-        largest = larger(largest, magnitude(value));
-      }
-    return 10.0 + 4.0 * largest;
+    for (std::size_t i = 0; i < n_; ++i) {
+      d_[i] = square_root(Real(y[i] / (rt * phase.sites[i])));
+      largest = larger(largest, magnitude(Real(d_[i] * hessian[i * n_ + i] * d_[i])));
+    }
+    return 100.0 + 40.0 * largest;
   }
 
-  Real factor_shifted(const CompiledPhase& phase, const Real& weight,
-                      const MaskOf<Real>& wanted) noexcept {
+  Real factor_shifted(const CompiledPhase& phase, double rt, const Real* hessian,
+                      const Real& weight, const MaskOf<Real>& wanted) noexcept {
+    const auto try_factor = [&](const Real& weight_used, const Real& shift_used) {
+      fill(phase, rt, hessian, weight_used, shift_used);
+      return cholesky(lower_, n_);
+    };
     Real used = weight, shift{};
-    MaskOf<Real> bad = wanted & !try_factor(phase, used, shift);
+    MaskOf<Real> bad = wanted & !try_factor(used, shift);
     if (!any(bad)) return shift;
-    used = bad ? 100.0 * weight : used;
-    bad = wanted & !try_factor(phase, used, shift);
+    used = bad ? 1000.0 * weight : used;
+    bad = wanted & !try_factor(used, shift);
     used = bad ? weight : used;
     shift = bad ? shift + 0.25 : shift;
     while (any(bad)) {
-      bad = wanted & !try_factor(phase, used, shift) & (shift < 1e12);
+      bad = wanted & !try_factor(used, shift) & (shift < 1e12);
       shift = bad ? 3.0 * shift : shift;
     }
     return shift;
   }
 
-  MaskOf<Real> try_factor(const CompiledPhase& phase, const Real& sublattice_weight,
-                          const Real& shift) noexcept {
-    for (std::size_t j = 0; j < n_; ++j)
-      for (std::size_t i = j; i < n_; ++i) lower_[j * n_ + i] = scaled_[j * n_ + i];
+  /// D H D with the sublattice directions and the shift, lower triangle. The length of
+  /// D times a sublattice direction is 1 / sqrt(R T a).
+  void fill(const CompiledPhase& phase, double rt, const Real* hessian,
+            const Real& sublattice_weight, const Real& shift) noexcept {
     for (std::size_t s = 0; s < s_; ++s) {
-      const std::size_t begin = phase.first[s], end = phase.first[s + 1];
-      const Real weight = sublattice_weight / squares(begin, end);
-      for (std::size_t j = begin; j < end; ++j) {
-        const Real of_column = weight * d_[j];
-        for (std::size_t i = j; i < end; ++i) lower_[j * n_ + i] += of_column * d_[i];
+      const std::size_t end = phase.first[s + 1];
+      const Real weight = sublattice_weight * (rt * phase.sites[phase.first[s]]);
+      for (std::size_t j = phase.first[s]; j < end; ++j) {
+        const Real* row = hessian + j * n_;
+        Real* column = lower_ + j * n_;
+        for (std::size_t i = j; i < end; ++i)
+          column[i] = d_[j] * d_[i] * (row[i] + weight);
+        for (std::size_t i = end; i < n_; ++i) column[i] = d_[j] * d_[i] * row[i];
+        column[j] += shift;
       }
     }
-    for (std::size_t i = 0; i < n_; ++i) lower_[i * n_ + i] += shift;
-    return cholesky(lower_, n_);
-  }
-
-  Real squares(std::size_t begin, std::size_t end) const noexcept {
-    return dot(d_ + begin, d_ + begin, end - begin);
   }
 
   /// Orthonormal basis of L^-1 D times the sublattice directions.
@@ -118,9 +115,8 @@ class TangentFactor {
       const std::size_t begin = phase.first[s], end = phase.first[s + 1];
       Real* q = basis_ + s * n_;
       set_zero(q, n_);
-      const Real inverse = 1.0 / square_root(squares(begin, end));
-      for (std::size_t i = begin; i < end; ++i) q[i] = d_[i] * inverse;
-      solve_lower(lower_, n_, q);
+      for (std::size_t i = begin; i < end; ++i) q[i] = d_[i];
+      solve_lower(lower_, n_, q, begin);
       for (int pass = 0; pass < 2; ++pass)
         for (std::size_t k = 0; k < s; ++k) {
           const Real* other = basis_ + k * n_;
@@ -132,7 +128,7 @@ class TangentFactor {
     }
   }
 
-  Real *scaled_ = nullptr, *lower_ = nullptr, *basis_ = nullptr, *d_ = nullptr;
+  Real *lower_ = nullptr, *basis_ = nullptr, *d_ = nullptr;
   std::size_t n_ = 0, s_ = 0;
 };
 

@@ -5,6 +5,7 @@
 #include <iterator>
 #include <limits>
 
+#include "minimizer/distant_columns.hpp"
 #include "minimizer/kink_starts.hpp"
 
 namespace gibbsteel::internal {
@@ -52,7 +53,7 @@ class PlaneTest {
     ColumnPool& pool = generation_.pool();
     const auto count = static_cast<std::size_t>(options_.starts_per_phase);
     DescentStarts starts;
-    for (const auto start : distant_columns(pool, phase, mu_, count, 0.15, true))
+    for (const auto start : distant_columns(pool, phase, mu_, {count, 0.15, true}))
       starts.add(pool.y(start));
     descend_from(phase, starts);
   }

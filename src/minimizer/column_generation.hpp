@@ -37,12 +37,6 @@ class ColumnGeneration {
   DescentMemory memory_;
 };
 
-/// Columns of one phase, the lowest D at `mu` first, each at least `apart` from those
-/// before it; then, if `spread`, the ones farthest from all chosen. At most `count`.
-std::vector<std::size_t> distant_columns(const ColumnPool& pool, std::size_t phase,
-                                         std::span<const double> mu, std::size_t count,
-                                         double apart, bool spread);
-
 /// False for a phase whose site fractions are all fixed.
 inline bool has_freedom(const CompiledPhase& phase) noexcept {
   return phase.size() > phase.sublattice_count();

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "lanes/lane_kernels.hpp"
+
 namespace gibbsteel::internal {
 
 std::size_t ColumnPool::add(const Conditions& conditions, std::size_t phase,
@@ -12,7 +14,10 @@ std::size_t ColumnPool::add(const Conditions& conditions, std::size_t phase,
   composition_.resize(composition_.size() + elements_, 0.0);
   add_atoms(compiled, y, 1.0 / count, &composition_[composition_.size() - elements_]);
   energy_.push_back(energy / count);
+  blocks_.add(&composition_[composition_.size() - elements_], energy / count);
   atoms_.push_back(count);
+  if (of_phase_.size() <= phase) of_phase_.resize(phase + 1);
+  of_phase_[phase].push_back(phase_.size());
   phase_.push_back(phase);
   y_.insert(y_.end(), y, y + compiled.size());
   offset_.push_back(y_.size());
@@ -24,11 +29,11 @@ bool ColumnPool::finite_energies() const noexcept {
                      [](double energy) { return std::isfinite(energy); });
 }
 
-double ColumnPool::d(std::size_t column, std::span<const double> mu) const noexcept {
-  const double* x = composition(column);
-  double value = energy_[column];
-  for (std::size_t e = 0; e < elements_; ++e) value -= mu[e] * x[e];
-  return value;
+std::span<const double> ColumnPool::distances(std::span<const double> mu,
+                                              AlignedNumbers& memory) const {
+  memory.reserve(blocks_.count() * ColumnBlocks::kColumns);
+  lane_kernels().column_distances(blocks_, mu.data(), memory.data());
+  return {memory.data(), size()};
 }
 
 }  // namespace gibbsteel::internal

@@ -15,11 +15,12 @@ Conditions conditions_of(const PhaseSystem& system, Temperature t,
   if (system.phases().empty()) return conditions;
   const auto& curves = system.phases().front().curves();
   std::vector<TemperatureValue> values(curves.size());
-  curves.evaluate(conditions.kelvin, values);
+  const TemperaturePowers powers(conditions.kelvin);
+  curves.evaluate(powers, values);
   for (const PhaseModel& phase : system.phases()) {
     auto& candidate = conditions.phases.emplace_back();
     candidate.phase = &phase.compiled();
-    candidate.at.refresh(phase.compiled(), conditions.kelvin, values);
+    candidate.at.refresh(phase.compiled(), powers, values);
   }
   return conditions;
 }

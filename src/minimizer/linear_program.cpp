@@ -83,12 +83,12 @@ bool LinearProgram::in_basis(Eigen::Index column) const {
   return std::find(basis_.begin(), basis_.end(), column) != basis_.end();
 }
 
-Eigen::Index LinearProgram::entering(const ColumnPool& pool) const {
-  const std::span<const double> mu = potentials();
+Eigen::Index LinearProgram::entering(const ColumnPool& pool) {
+  const auto d = pool.distances(potentials(), memory_);
   double lowest = 0.0;
   Eigen::Index best = -1;
   for (std::size_t k = 0; k < pool.size(); ++k) {
-    const double price = pool.d(k, mu);
+    const double price = d[k];
     if (!(price < lowest)) continue;  // NaN too
     const double* x = pool.composition(k);
     double tolerance = kPriceTolerance;

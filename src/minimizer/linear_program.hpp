@@ -44,7 +44,7 @@ class LinearProgram {
   static constexpr int kMostPivots = 3000;
 
   bool in_basis(Eigen::Index column) const;
-  Eigen::Index entering(const ColumnPool& pool) const;
+  Eigen::Index entering(const ColumnPool& pool);
   bool pivot(const ColumnPool& pool, Eigen::Index column);
   void raise_artificial_energy(const ColumnPool& pool);
   void refactor(const ColumnPool& pool);
@@ -53,6 +53,7 @@ class LinearProgram {
 
   Eigen::VectorXd overall_, perturbed_, amounts_, mu_, noise_;
   Eigen::MatrixXd inverse_;
+  AlignedNumbers memory_;  ///< of the prices
   double artificial_energy_ = kArtificialEnergy;
   std::vector<Eigen::Index> basis_;  ///< pool column, or -1 - element when artificial
 };

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "lanes/lane_kernels.hpp"
 #include "minimizer/column_pool.hpp"
 
 namespace gibbsteel::internal {
@@ -38,26 +39,43 @@ std::vector<double> bulk_like(const Conditions& conditions, const CompiledPhase&
   return y;
 }
 
-void add_seed(const Conditions& conditions, std::size_t phase,
-              const std::vector<double>& y, ColumnPool& pool) {
-  const Candidate& candidate = conditions.phases[phase];
-  pool.add(conditions, phase, y.data(),
-           gibbs_energy(*candidate.phase, candidate.at, y.data()));
-}
+/// Site fractions of the seeds of one phase; their energies are worked out together.
+class PhaseSeeds {
+ public:
+  PhaseSeeds(const Conditions& conditions, std::size_t phase)
+      : conditions_(conditions), phase_(phase), n_(conditions.phases[phase].size()) {}
+
+  std::size_t size() const noexcept { return y_.size() / n_; }
+  const double* y(std::size_t seed) const noexcept { return &y_[seed * n_]; }
+  void add(const std::vector<double>& y) { y_.insert(y_.end(), y.begin(), y.end()); }
+
+  void add_to(ColumnPool& pool) const {
+    const Candidate& candidate = conditions_.phases[phase_];
+    std::vector<double> energy(size());
+    lane_kernels().energies({candidate.phase, &candidate.at, conditions_.rt, y_.data(),
+                             size(), energy.data()});
+    for (std::size_t k = 0; k < size(); ++k)
+      pool.add(conditions_, phase_, y(k), energy[k]);
+  }
+
+ private:
+  const Conditions& conditions_;
+  std::size_t phase_, n_;
+  std::vector<double> y_;
+};
 
 /// Every combination of one constituent per sublattice, softened by a share of the
 /// bulk-like point.
-void add_corners(const Conditions& conditions, std::size_t phase, double softening,
-                 ColumnPool& pool) {
-  const CompiledPhase& compiled = *conditions.phases[phase].phase;
+void add_corners(const Conditions& conditions, const CompiledPhase& compiled,
+                 double softening, PhaseSeeds& seeds) {
   std::size_t count = 1;
   for (std::size_t s = 0; s < compiled.sublattice_count(); ++s)
     count *= compiled.first[s + 1] - compiled.first[s];
   if (count == 1) return;
   const std::size_t stride = (count + kMostCorners - 1) / kMostCorners;
   const auto soft = bulk_like(conditions, compiled, 0.5);
+  std::vector<double> y(compiled.size());
   for (std::size_t corner = 0; corner < count; corner += stride) {
-    std::vector<double> y(compiled.size());
     std::size_t code = corner;
     for (std::size_t s = 0; s < compiled.sublattice_count(); ++s) {
       const std::size_t size = compiled.first[s + 1] - compiled.first[s];
@@ -67,21 +85,20 @@ void add_corners(const Conditions& conditions, std::size_t phase, double softeni
       y[compiled.first[s] + code % size] += 1.0 - part;
       code /= size;
     }
-    add_seed(conditions, phase, y, pool);
+    seeds.add(y);
   }
 }
 
 /// Half-way points between seeds of a phase that has few of them, so that the
 /// certificate has its starts.
-void add_midpoints(const Conditions& conditions, std::size_t phase, std::size_t begin,
-                   ColumnPool& pool) {
-  const std::size_t corners = pool.size();
-  for (std::size_t i = begin; i < corners; ++i)
+void add_midpoints(PhaseSeeds& seeds) {
+  const std::size_t corners = seeds.size();
+  for (std::size_t i = 0; i < corners; ++i)
     for (std::size_t j = i + 1; j < corners; ++j) {
-      if (pool.size() - begin >= kFewestSeeds) return;
-      std::vector<double> y(pool.y(i).begin(), pool.y(i).end());
-      for (std::size_t k = 0; k < y.size(); ++k) y[k] = 0.5 * (y[k] + pool.y(j)[k]);
-      add_seed(conditions, phase, y, pool);
+      if (seeds.size() >= kFewestSeeds) return;
+      std::vector<double> y(seeds.y(i), seeds.y(i + 1));
+      for (std::size_t k = 0; k < y.size(); ++k) y[k] = 0.5 * (y[k] + seeds.y(j)[k]);
+      seeds.add(y);
     }
 }
 
@@ -90,18 +107,19 @@ void add_midpoints(const Conditions& conditions, std::size_t phase, std::size_t 
 void add_seeds(const Conditions& conditions, ColumnPool& pool) {
   for (std::size_t f = 0; f < conditions.phases.size(); ++f) {
     const CompiledPhase& phase = *conditions.phases[f].phase;
-    const std::size_t begin = pool.size();
+    PhaseSeeds seeds(conditions, f);
     bool open = false;
     for (std::size_t s = 0; s < phase.sublattice_count(); ++s)
       open = open || (has_vacancy(phase, s) && phase.first[s + 1] - phase.first[s] > 1);
     if (open)
       for (const double filling : kFillings)
-        add_seed(conditions, f, bulk_like(conditions, phase, filling), pool);
+        seeds.add(bulk_like(conditions, phase, filling));
     else
-      add_seed(conditions, f, bulk_like(conditions, phase, 0.5), pool);
-    add_corners(conditions, f, kSoftening, pool);
-    if (pool.size() - begin <= kFewSeeds) add_corners(conditions, f, kHardly, pool);
-    add_midpoints(conditions, f, begin, pool);
+      seeds.add(bulk_like(conditions, phase, 0.5));
+    add_corners(conditions, phase, kSoftening, seeds);
+    if (seeds.size() <= kFewSeeds) add_corners(conditions, phase, kHardly, seeds);
+    add_midpoints(seeds);
+    seeds.add_to(pool);
   }
 }
 

@@ -5,6 +5,8 @@
 
 #include <vector>
 
+#include "lanes/aligned_numbers.hpp"
+#include "lanes/lane_kernels.hpp"
 #include "lanes/tangent_factor.hpp"
 #include "minimizer/conditions.hpp"
 
@@ -31,7 +33,8 @@ class TangentStep {
 
   /// Prepares the columns P A of the atoms A(i, element) of the constituents.
   void project_elements(const CompiledPhase& phase, std::size_t elements);
-  /// Adds the lower triangle of n A^T P A (elements x elements, row by row) to `out`.
+  /// Adds the lower triangle of n A^T P A to `out`: rows of ElementRows::stride_for(
+  /// elements), aligned to 64 bytes; what is above the diagonal means nothing.
   void add_response(double n, double* out) const;
   /// Adds n A^T P v for v of length n to `out` (length elements).
   void add_projected(double n, const double* v, double* out) const;
@@ -41,9 +44,10 @@ class TangentStep {
  private:
   one::TangentFactor<double> factor_;
   std::vector<double> memory_;  ///< of factor_
-  std::vector<double> atoms_;   ///< L^-1 D A, projected: n rows of e
+  AlignedNumbers atoms_;        ///< L^-1 D A, projected
+  ElementRows rows_;            ///< the same with its shape
   mutable std::vector<double> work_;
-  std::size_t n_ = 0, s_ = 0, e_ = 0;
+  std::size_t n_ = 0, s_ = 0;
 };
 
 }  // namespace gibbsteel::internal

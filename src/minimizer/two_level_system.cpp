@@ -1,6 +1,7 @@
 #include "minimizer/two_level_system.hpp"
 
 #include <Eigen/Eigenvalues>
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <limits>
@@ -62,26 +63,31 @@ void TwoLevelSystem::assemble(const Conditions& conditions,
                               const std::vector<PhaseSet>& sets) {
   const std::size_t elements = conditions.elements();
   rt_ = conditions.rt;
-  overall_ = conditions.overall;
-  amounts_.clear();
-  response_.assign(elements * elements, 0.0);
+  scale_.resize(elements);
+  for (std::size_t e = 0; e < elements; ++e)
+    scale_[e] = 1.0 / std::sqrt(conditions.overall[e]);
+  amount_scale_.clear();
+  const std::size_t stride = ElementRows::stride_for(elements);
+  products_.reserve(elements * stride);
+  std::fill_n(products_.data(), elements * stride, 0.0);
   for (std::size_t f = 0; f < sets.size(); ++f) {
-    amounts_.push_back(sets[f].amount);
-    points_[f].step.add_response(sets[f].amount, response_.data());
+    amount_scale_.push_back(std::sqrt(sets[f].amount));
+    points_[f].step.add_response(sets[f].amount, products_.data());
   }
+  response_.resize(elements * elements);
   for (std::size_t a = 0; a < elements; ++a)
-    for (std::size_t b = 0; b < a; ++b)
-      response_[b * elements + a] = response_[a * elements + b];
+    for (std::size_t b = 0; b <= a; ++b)
+      response_[b * elements + a] = response_[a * elements + b] =
+          products_.data()[a * stride + b];
   const Eigen::Index rows = index(elements + sets.size());
   matrix_.setZero(rows, rows);
   for (std::size_t a = 0; a < elements; ++a) {
-    const double scale = 1.0 / std::sqrt(overall_[a]);
     for (std::size_t b = 0; b < elements; ++b)
       matrix_(index(a), index(b)) =
-          response_[a * elements + b] * rt_ * scale / std::sqrt(overall_[b]);
+          response_[a * elements + b] * rt_ * (scale_[a] * scale_[b]);
     for (std::size_t f = 0; f < sets.size(); ++f)
       matrix_(index(a), index(elements + f)) = matrix_(index(elements + f), index(a)) =
-          points_[f].formula[a] * scale * std::sqrt(amounts_[f]);
+          points_[f].formula[a] * scale_[a] * amount_scale_[f];
   }
 }
 
@@ -138,12 +144,10 @@ double TwoLevelSystem::condition_number(const Conditions& conditions,
 }
 
 void TwoLevelSystem::solve(Eigen::VectorXd& right, Eigen::VectorXd& change) const {
-  const std::size_t elements = overall_.size();
-  for (std::size_t e = 0; e < elements; ++e)
-    right[index(e)] *= 1.0 / std::sqrt(overall_[e]);
-  for (std::size_t f = 0; f < amounts_.size(); ++f)
-    right[index(elements + f)] =
-        right[index(elements + f)] * std::sqrt(amounts_[f]) / rt_;
+  const std::size_t elements = scale_.size();
+  for (std::size_t e = 0; e < elements; ++e) right[index(e)] *= scale_[e];
+  for (std::size_t f = 0; f < amount_scale_.size(); ++f)
+    right[index(elements + f)] *= amount_scale_[f] / rt_;
   change.resize(right.size());
   if (regular_)
     change = quick_.solve(right);
@@ -151,10 +155,9 @@ void TwoLevelSystem::solve(Eigen::VectorXd& right, Eigen::VectorXd& change) cons
     change = full_.solve(right);
   else
     change = least_.solve(right);
-  for (std::size_t e = 0; e < elements; ++e)
-    change[index(e)] *= rt_ / std::sqrt(overall_[e]);
-  for (std::size_t f = 0; f < amounts_.size(); ++f)
-    change[index(elements + f)] *= std::sqrt(amounts_[f]);
+  for (std::size_t e = 0; e < elements; ++e) change[index(e)] *= rt_ * scale_[e];
+  for (std::size_t f = 0; f < amount_scale_.size(); ++f)
+    change[index(elements + f)] *= amount_scale_[f];
 }
 
 }  // namespace gibbsteel::internal

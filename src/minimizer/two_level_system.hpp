@@ -86,8 +86,10 @@ class TwoLevelSystem {
 
   std::vector<SetPoint> points_;  ///< memory for as many sets as there were
   std::size_t used_ = 0;
+  AlignedNumbers products_;  ///< lower triangle of response_, padded
   std::vector<double> response_;
-  std::vector<double> overall_, amounts_;
+  std::vector<double> scale_;         ///< of an element: 1 / sqrt(b)
+  std::vector<double> amount_scale_;  ///< of a set: sqrt(n)
   double rt_ = 0.0;
   Eigen::MatrixXd matrix_;
   Eigen::PartialPivLU<Eigen::MatrixXd> quick_;

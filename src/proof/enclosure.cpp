@@ -1,6 +1,5 @@
 #include "proof/enclosure.hpp"
 
-#include "internal/magnetic_kernel.hpp"
 #include "proof/interval_magnetic.hpp"
 
 namespace gibbsteel::internal {

@@ -97,6 +97,33 @@ void phase_changes(const Band& band, Warnings& warnings) {
         warnings);
 }
 
+/// True when the number counts in a steel of these elements.
+bool acts(const CoefficientName& name, const NamedValues& elements) {
+  for (const auto& site : name.on)
+    for (const std::string& constituent : site)
+      if (constituent != kVacancy && !(elements[constituent] > 0.0)) return false;
+  return true;
+}
+
+/// Phases that are present and of whose energy the band takes all numbers as exact.
+void exact_phases(const std::vector<parameter_file::UncertainNumber>& numbers,
+                  const State& state, Warnings& warnings) {
+  std::string list;
+  for (const Occurrence& o : state.occurrences) {
+    const bool covered =
+        std::any_of(numbers.begin(), numbers.end(), [&](const auto& number) {
+          return number.name && number.name->phase == o.phase &&
+                 acts(*number.name, state.analysis.modelled);
+        });
+    if (!covered) append(list, o.name);
+  }
+  if (!list.empty())
+    add(codes::kExactPhases,
+        "In this steel no energy of these phases has a standard deviation: " + list +
+            ". The band leaves out how uncertain they are; a narrow one says nothing.",
+        warnings);
+}
+
 }  // namespace
 
 std::vector<Warning> band_warnings(const Band& band) {
@@ -113,6 +140,15 @@ std::vector<Warning> tolerance_warnings(const ParameterSet& set,
   left_out("corners", band.corners, band.unusable_corners, warnings);
   beyond_corners(band, warnings);
   outside_validity(set, band, warnings);
+  return warnings;
+}
+
+std::vector<Warning> parameter_warnings(
+    const std::vector<parameter_file::UncertainNumber>& numbers, const Band& band) {
+  Warnings warnings;
+  exact_phases(numbers, band.nominal, warnings);
+  const Warnings others = band_warnings(band);
+  warnings.insert(warnings.end(), others.begin(), others.end());
   return warnings;
 }
 

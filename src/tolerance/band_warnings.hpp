@@ -1,8 +1,9 @@
 #pragma once
-/// What a user should know about a band: codes 350 to 354.
+/// What a user should know about a band: codes 350 to 354 and 356.
 
 #include "gibbsteel/parameter_set.hpp"
 #include "gibbsteel/tolerance_band.hpp"
+#include "parameter_file/uncertain_numbers.hpp"
 
 namespace gibbsteel::internal {
 
@@ -11,5 +12,8 @@ std::vector<Warning> band_warnings(const Band& band);
 /// These, worst corners in doubt, and tolerances outside the validity of the file.
 std::vector<Warning> tolerance_warnings(const ParameterSet& set,
                                         const ToleranceBand& band);
+/// Those of band_warnings(), and phases whose numbers count as exact.
+std::vector<Warning> parameter_warnings(
+    const std::vector<parameter_file::UncertainNumber>& numbers, const Band& band);
 
 }  // namespace gibbsteel::internal

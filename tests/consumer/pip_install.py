@@ -19,7 +19,13 @@ wanted = sys.argv[1]
 assert importlib.metadata.version("gibbsteel") == wanted
 assert gs.__version__ == wanted, gs.__version__
 data = importlib.resources.files("gibbsteel") / "thermo_data" / "tool_steel.json"
-(file,) = gs.parameter_files().values()
+files = gs.parameter_files()
+assert all(f.is_file() and f.is_relative_to(sys.prefix) for f in files.values())
+old = gs.load_parameters(files["editions/2026-11-25.json"])
+assert old.content_hash == "5f1d64709daa53ac", old.content_hash
+layered = gs.load_parameters(files["layers/carbides.json"], on_top_of=old)
+assert len(layered.phases) == len(old.phases)
+file = files["tool_steel.json"]
 assert str(file) == str(data) and file.is_relative_to(sys.prefix), file
 assert gs.load_parameters(file) == gs.default_parameters()
 assert gs.build_info()["parameters_hash"] == gs.default_parameters().content_hash

@@ -45,7 +45,7 @@ void check_close(double computed, const Real& expected, double scale) {
 }
 
 /// Curie temperatures where the second derivative jumps are of measure zero at random
-/// points; see the test of the branch point in magnetic_kernel_test.cpp.
+/// points; see the test of the branch point in magnetic_energy_test.cpp.
 template <typename Check>
 void at_random_points(const Check& check) {
   contract::for_every_phase(

@@ -42,7 +42,7 @@ SETS: dict[str, dict[str, Any]] = {
         ],
     },
     "calibrated layer that ships": {
-        "files": ["tool_steel.json", "carbides.json"],
+        "files": ["2026-11-25.json", "carbides.json"],
         "soaks": [[PUNCH, 1120.0]],
     },
     "layer over the shipped file": {
@@ -112,7 +112,8 @@ def keep_files(folder: Path) -> None:
     tests = HERE.parent / "parameter_file"
     for source in (
         gs.parameter_files()["tool_steel.json"],
-        HERE.parents[1] / "thermo_data" / "layers" / "carbides.json",
+        gs.parameter_files()["editions/2026-11-25.json"],
+        gs.parameter_files()["layers/carbides.json"],
         tests / "good" / "small.json",
         tests / "good" / "uncertain.json",
         tests / "layers" / "titanium.json",

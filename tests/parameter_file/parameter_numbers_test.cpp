@@ -15,12 +15,17 @@ using Pointer = nlohmann::json::json_pointer;
 namespace {
 
 /// Places of the numbers that depend on nothing else: everything below "curves" and
-/// "phases" but bounds, sites, orders and constants of the models.
+/// "phases" but bounds, sites, orders, constants of the models and standard deviations.
 void collect(const nlohmann::json& node, const std::string& place,
              std::set<std::string>& out) {
-  static const std::set<std::string> kOthers{
-      "order",     "up_to_K",     "from_K",           "at_K",
-      "magnetism", "sublattices", "second_occurrence"};
+  static const std::set<std::string> kOthers{"order",
+                                             "up_to_K",
+                                             "from_K",
+                                             "at_K",
+                                             "magnetism",
+                                             "sublattices",
+                                             "second_occurrence",
+                                             "standard_deviations"};
   if (node.is_number()) out.insert(place);
   if (node.is_object())
     for (const auto& [key, value] : node.items())

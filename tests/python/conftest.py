@@ -13,6 +13,13 @@ def punch():
 
 
 @pytest.fixture(scope="session")
+def first_edition():
+    """For tests whose purpose needs its state: no standard deviations, no M23C6 in
+    high-speed steels."""
+    return gs.load_parameters(gs.parameter_files()["editions/2026-11-25.json"])
+
+
+@pytest.fixture(scope="session")
 def high_speed():
     return gs.Steel(HIGH_SPEED, name="punch heat 12")
 

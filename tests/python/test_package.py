@@ -40,9 +40,14 @@ def test_build_info():
 
 def test_shipped_files_are_found():
     files = gs.parameter_files()
-    assert list(files) == ["tool_steel.json"]
+    assert list(files) == [
+        "editions/2026-11-25.json",
+        "layers/carbides.json",
+        "layers/niobium_titanium_nitrogen.json",
+        "tool_steel.json",
+    ]
     for name, path in files.items():
-        assert path.name == name and path.is_file()
+        assert path.as_posix().endswith("/" + name) and path.is_file()
     assert gs.load_parameters(files["tool_steel.json"]) == gs.default_parameters()
 
 
@@ -53,6 +58,21 @@ def test_the_packaged_file_equals_the_one_compiled_in():
     source = ROOT / "thermo_data" / "tool_steel.json"
     packaged_bytes = gs.parameter_files()["tool_steel.json"].read_bytes()
     assert packaged_bytes == source.read_bytes()
+
+
+def test_the_edition_before_gives_what_it_gave():
+    """A result made with it, as the kept set of version 0.1.0 has it."""
+    kept = ROOT / "tests" / "kept" / "0.1.0" / "parameters" / "expected.json"
+    told = json.loads(kept.read_text())["shipped"]
+    old = gs.load_parameters(gs.parameter_files()["editions/2026-11-25.json"])
+    assert old.content_hash == told["content_hash"] == "5f1d64709daa53ac"
+    assert old != gs.default_parameters()
+    for soak in told["soaks"]:
+        state = gs.Steel(soak["composition"], parameters=old).soak(
+            celsius=soak["celsius"]
+        )
+        energy = soak["numbers"]["gibbs_energy"]
+        assert abs(state.gibbs_energy - energy) < 1e-9 * abs(energy)
 
 
 def test_nothing_is_read_or_printed_on_import():

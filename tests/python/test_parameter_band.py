@@ -5,7 +5,6 @@ The standard deviations of the layer are invented for the test.
 
 import json
 import pickle
-from pathlib import Path
 
 import gibbsteel as gs
 import numpy as np
@@ -15,9 +14,9 @@ from gibbsteel import _core, quantities
 CARBIDE = quantities.volume_percent("M6C")
 
 
-def term_of_the_shipped_file():
+def term_of_the_first_edition():
     """The first end member of M6C with a constant and a slope in T."""
-    file = Path(gs.__file__).parent / "thermo_data" / "tool_steel.json"
+    file = gs.parameter_files()["editions/2026-11-25.json"]
     for term in json.loads(file.read_text())["phases"]["M6C"]["energy"]:
         if {"1", "T"} <= set(term.get("terms", {})) and "order" not in term:
             return term
@@ -25,9 +24,9 @@ def term_of_the_shipped_file():
 
 
 @pytest.fixture(scope="module")
-def layer():
-    """The shipped file with standard deviations on one term of M6C."""
-    term = term_of_the_shipped_file()
+def layer(first_edition):
+    """The first edition with standard deviations on one term of M6C."""
+    term = term_of_the_first_edition()
     name = {"phase": "M6C", "property": "energy", "on": term["on"]}
     text = {
         "format": {"name": "gibbsteel parameter file", "version": 1},
@@ -47,8 +46,7 @@ def layer():
             }
         ],
     }
-    below = gs.default_parameters()
-    return _core.parse_parameters(json.dumps(text), "trial.json", below)
+    return _core.parse_parameters(json.dumps(text), "trial.json", first_edition)
 
 
 @pytest.fixture(scope="module")
@@ -56,13 +54,14 @@ def steel(layer, punch):
     return gs.Steel(punch.analysis.given, name="punch heat 7", parameters=layer)
 
 
-def test_first_order_and_samples(steel, punch):
+def test_first_order_and_samples(steel, punch, first_edition):
     band = steel.parameter_band(celsius=1120, quantities=[CARBIDE], samples=32)
+    plain = gs.Steel(punch.analysis.given, parameters=first_edition)
     assert len(band.inputs) == 2
     assert [i.name.rpartition("/")[2] for i in band.inputs] == ["1", "T"]
     assert [i.unit for i in band.inputs] == ["J/mol", "J/(mol K)"]
     assert band[CARBIDE.name].nominal == pytest.approx(
-        punch.soak(celsius=1120).volume_percent_of("M6C"), rel=1e-12
+        plain.soak(celsius=1120).volume_percent_of("M6C"), rel=1e-12
     )
     one, slope = (c.slope for c in band.quantities[0].contributions)
     # A slope in T works like a constant of T times its size at this temperature.
@@ -100,9 +99,33 @@ def test_pickle_text_and_table(steel):
     assert list(band.to_frame()["quantity"]) == [q.name for q in band.quantities]
 
 
-def test_the_shipped_file_states_no_standard_deviations(punch):
+def test_the_shipped_file_states_those_of_its_calibration(punch):
+    band = punch.parameter_band(celsius=1120)
+    assert len(band.inputs) == 19
+    assert band["C in the matrix"].first_order.standard_deviation > 0.005
+    printed = " ".join(str(band).split())
+    assert "19 numbers of the parameter file state a standard deviation" in printed
+    assert "gibbsteel.warning.356" not in [w.code for w in band.warnings]
+
+
+def test_a_narrow_band_of_the_shipped_file_is_no_sure_result():
+    """D2: of M7C3 nothing was calibrated, the band is next to nothing, and says so."""
+    d2 = gs.Steel({"C": 1.55, "Cr": 12.0, "Mo": 0.8, "V": 0.8}, name="D2")
+    band = d2.parameter_band(celsius=1030)
+    assert band["C in the matrix"].first_order.standard_deviation < 0.001
+    (text,) = [w.text for w in band.warnings if w.code == "gibbsteel.warning.356"]
+    assert text == (
+        "In this steel no energy of these phases has a standard deviation: M7C3. The "
+        "band leaves out how uncertain they are; a narrow one says nothing."
+    )
+    assert "gibbsteel.warning.356" in str(band)
+
+
+def test_a_set_without_standard_deviations(punch, first_edition):
     with pytest.raises(gs.InputError) as error:
-        punch.parameter_band(celsius=1120)
+        gs.Steel(punch.analysis.given, parameters=first_edition).parameter_band(
+            celsius=1120
+        )
     assert str(error.value) == (
         "[gibbsteel.input.279] parameters: the set states no standard deviation for "
         'any number; lay a file with "standard_deviations" on top of it'

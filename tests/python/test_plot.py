@@ -92,8 +92,8 @@ def bars(ax):
 def test_stacked_areas_are_the_volumes(sweep):
     ax = gs.plot.carbides(sweep)
     below = np.zeros(len(sweep))
-    assert sorted(sweep.carbide_kinds) == ["M6C", "M7C3", "MC"]
-    for kind in ("MC", "M6C", "M7C3"):  # from the bottom
+    assert sorted(sweep.carbide_kinds) == ["M23C6", "M6C", "MC"]
+    for kind in ("MC", "M6C", "M23C6"):  # from the bottom
         volumes = [state.volume_percent_of(kind) for state in sweep]
         edges = area(ax, kind)
         assert sorted(edges) == pytest.approx([state.celsius for state in sweep])
@@ -105,19 +105,19 @@ def test_stacked_areas_are_the_volumes(sweep):
     assert total == pytest.approx([s.carbide_volume_percent for s in sweep])
     assert total == pytest.approx(below, abs=1e-9)
     texts = [text.get_text() for text in ax.get_legend().get_texts()]
-    assert texts == ["M7C3", "M6C", "MC", "all carbides"]
+    assert texts == ["M23C6", "M6C", "MC", "all carbides"]
 
 
 def test_lines_are_the_volumes_and_end_where_a_carbide_is_gone(sweep):
     ax = gs.plot.carbides(sweep, kind="lines")
-    for kind in ("MC", "M6C", "M7C3"):
+    for kind in ("MC", "M6C", "M23C6"):
         volumes = np.array([state.volume_percent_of(kind) for state in sweep])
         x, drawn = line(ax, kind)
         there = ~np.isnan(drawn)
         assert drawn[there] == pytest.approx(volumes[there])
         assert not volumes[~there].any()
-    assert np.isnan(line(ax, "M7C3")[1]).any()
-    assert np.nanmin(line(ax, "M7C3")[1]) == 0.0  # down to nothing, and no further
+    assert np.isnan(line(ax, "M23C6")[1]).any()
+    assert np.nanmin(line(ax, "M23C6")[1]) == 0.0  # down to nothing, and no further
 
 
 def test_order_of_the_sweep_does_not_matter(sweep):

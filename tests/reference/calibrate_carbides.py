@@ -1,6 +1,9 @@
 #!/usr/bin/env python3
 """Writes thermo_data/layers/carbides.json and the page about it; takes some minutes.
 
+The layer lies on edition 2026-11-25 of the shipped file; shipped_edition.py makes the
+present edition from the two.
+
     python3 calibrate_carbides.py              calibrates, then writes layer and page
     python3 calibrate_carbides.py --folder X   into another folder
     python3 calibrate_carbides.py --wider      with fourteen more numbers; prints only
@@ -16,14 +19,15 @@ import gibbsteel as gs
 from carbide_layer import data, numbers, text
 from evaluate import library, record_file
 from evaluate.verdict import judge
+from shipped_edition import older
 
 FOLDER = Path(__file__).resolve().parents[2] / "thermo_data" / "layers"
 FILE = "carbides.json"
 INTRODUCTION = (Path(__file__).parent / "carbide_layer" / "about.md").read_text("utf-8")
 
 
-def outcomes(parameters=None):
-    """Every record, judged with a parameter set; None: the shipped one."""
+def outcomes(parameters):
+    """Every record, judged with a parameter set."""
     library.use(parameters)
     judged = [judge(record) for record in record_file.records()]
     library.use(None)
@@ -35,7 +39,7 @@ def fitted_ids():
 
 
 def records_part(parameters):
-    return text.records_section(outcomes(), outcomes(parameters), fitted_ids())
+    return text.records_section(outcomes(older()), outcomes(parameters), fitted_ids())
 
 
 def main(arguments=None):
@@ -57,7 +61,7 @@ def main(arguments=None):
         return 0
     folder.mkdir(parents=True, exist_ok=True)
     (folder / FILE).write_text(text.layer(fit), encoding="utf-8")
-    layered = gs.load_parameters(folder / FILE, on_top_of=gs.default_parameters())
+    layered = gs.load_parameters(folder / FILE, on_top_of=older())
     parts = [INTRODUCTION.strip(), text.misses_section(fit), records_part(layered)]
     parts += [text.steels_section(fit), text.numbers_section(fit)]
     (folder / "carbides.md").write_text("\n\n".join(parts) + "\n", encoding="utf-8")

@@ -1,4 +1,5 @@
-"""The calibrated layer: what its page says of the records holds; what it may touch."""
+"""The calibrated layer: what its page says of the records holds; what it may touch; and
+the file that ships, which is the edition before with the layer on it."""
 
 import json
 from pathlib import Path
@@ -6,6 +7,7 @@ from pathlib import Path
 import calibrate_carbides
 import gibbsteel as gs
 import pytest
+import shipped_edition
 from carbide_layer import data, numbers
 from evaluate import record_file
 
@@ -20,8 +22,7 @@ TERMS = {
 
 @pytest.fixture(scope="module")
 def layered():
-    file = LAYERS / "carbides.json"
-    return gs.load_parameters(file, on_top_of=gs.default_parameters())
+    return shipped_edition.layered()
 
 
 def energy_terms(parameters, phase):
@@ -35,7 +36,7 @@ def test_the_page_says_of_the_records_what_the_layer_does(layered):
 
 def test_published_and_recalled_terms_are_untouched(layered):
     for phase in TERMS:
-        before = energy_terms(gs.default_parameters(), phase)
+        before = energy_terms(shipped_edition.older(), phase)
         after = energy_terms(layered, phase)
         changed = [b for b, a in zip(before, after) if a != b]
         assert {term["kind"] for term in changed} == {"estimated"}, phase
@@ -56,7 +57,7 @@ def test_what_is_held_back_was_not_fitted_to():
 
 def test_end_members_without_data_keep_their_distance(layered):
     for phase, pairs in numbers.FOLLOW.items():
-        before = energy_terms(gs.default_parameters(), phase)
+        before = energy_terms(shipped_edition.older(), phase)
         after = energy_terms(layered, phase)
         for follower, leader in pairs.items():
             for power in ("1", "T"):
@@ -74,3 +75,42 @@ def test_annealed_t1_holds_m23c6_and_the_uncertainty_reaches_a_band(layered):
     assert "M23C6" in state.carbides and "M7C3" not in state.carbides
     band = gs.Steel(t1, parameters=layered).parameter_band(celsius=1290)
     assert band["W in the matrix"].first_order.standard_deviation > 0.05
+
+
+def parts(parameters):
+    """The set as its file holds it, without what the file says of itself."""
+    whole = json.loads(gs.write_parameters(parameters))
+    for name in ("title", "edition"):
+        del whole[name]
+    return whole
+
+
+def test_the_shipped_file_is_the_edition_before_with_the_layer_on_it(layered):
+    shipped, composed = parts(gs.default_parameters()), parts(layered)
+    assert shipped.keys() == composed.keys()
+    for phase, content in composed["phases"].items():
+        assert shipped["phases"][phase].keys() == content.keys()
+        for kind, terms in content.items():
+            assert shipped["phases"][phase][kind] == terms, (phase, kind)
+    assert shipped == composed
+    before = parts(shipped_edition.older())
+    assert before["phases"] != composed["phases"]
+
+
+def test_the_shipped_file_is_what_its_command_writes():
+    assert shipped_edition.SHIPPED.read_text("utf-8") == shipped_edition.text()
+    assert shipped_edition.main(["--check"]) == 0
+
+
+def test_the_layer_on_the_shipped_file_changes_no_number():
+    below = gs.default_parameters()
+    above = gs.load_parameters(LAYERS / "carbides.json", on_top_of=below)
+    assert parts(above) == parts(below)
+
+
+def test_the_edition_before_is_the_file_that_shipped():
+    kept = LAYERS.parents[1] / "tests" / "kept" / "0.1.0" / "parameters"
+    file = kept / "tool_steel.json"
+    if "2026-11-25" in file.read_text("utf-8"):
+        assert shipped_edition.BELOW.read_bytes() == file.read_bytes()
+    assert shipped_edition.older().content_hash == "5f1d64709daa53ac"

@@ -14,6 +14,7 @@ import fit_elements
 import gibbsteel as gs
 import pytest
 import scoreboard
+import shipped_edition
 from element_layer import board, layer_file, page
 from evaluate import KINDS, library
 from evaluate.verdict import MISS, NOT_COMPUTED, PASS
@@ -150,15 +151,16 @@ def test_a_steel_without_the_new_elements_is_the_same_to_the_last_bit(
     assert named.gibbs_energy == plain.gibbs_energy
 
 
-def test_it_can_be_laid_on_the_calibrated_carbides():
-    below = gs.load_parameters(
-        ROOT / "thermo_data" / "layers" / "carbides.json",
-        on_top_of=gs.default_parameters(),
-    )
-    both = gs.load_parameters(board.LAYER, on_top_of=below)
+def test_it_can_be_laid_on_the_edition_before_with_and_without_its_layer(layered):
     heat = {"C": 1.0, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.2, "Nb": 1.0, "N": 0.03}
-    state = gs.Steel(heat, parameters=both).soak(celsius=1200)
-    assert state.usable and state.carbides["MC"].weight_percent["Nb"] > 20.0
+    energies = []
+    for below in (shipped_edition.older(), shipped_edition.layered()):
+        both = gs.load_parameters(board.LAYER, on_top_of=below)
+        state = gs.Steel(heat, parameters=both).soak(celsius=1200)
+        assert state.usable and state.carbides["MC"].weight_percent["Nb"] > 20.0
+        energies.append(state.gibbs_energy)
+    now = gs.Steel(heat, parameters=layered).soak(celsius=1200)
+    assert now.gibbs_energy == energies[1] != energies[0]
 
 
 def test_judging_leaves_the_parameters_of_the_suite_alone(layered):

@@ -44,6 +44,8 @@ def test_a_reversed_expectation_is_wrong():
 def test_no_change_is_wrong():
     same = changes.Change(ROWS[0], 1.0, 1.0)
     assert not same.right
+    up, down = (changes.Change(ROWS[0], 1.0, 1.0 + d) for d in (1e-15, -1e-15))
+    assert not up.right and not down.right
 
 
 def test_the_command_prints_every_row_and_the_count(capsys):

@@ -37,7 +37,7 @@ Measurement of_iron(double celsius, double value, double uncertainty) {
 }
 
 std::string austenite_volume() {
-  const Phase& austenite = *default_parameters()->find_phase("austenite");
+  const Phase& austenite = *first_edition()->find_phase("austenite");
   for (std::size_t i = 0; i < austenite.room_volume->terms.size(); ++i)
     if (austenite.room_volume->terms[i].on == std::vector<std::string>{"Fe", "vacancy"})
       return "/phases/austenite/room_volume/terms/" + std::to_string(i) +
@@ -49,8 +49,8 @@ std::string austenite_volume() {
 
 TEST_CASE("shifted numbers are found again from measurements that see them") {
   const auto measurements = measured(shifted_set(shifts()), {1000.0, 1150.0}, 1e-4);
-  const Calibration c =
-      calibrate(measurements, freed(shifts()), nullptr, without_cross_validation());
+  const Calibration c = calibrate(measurements, freed(shifts()), first_edition(),
+                                  without_cross_validation());
   CHECK(c.status == CalibrationStatus::converged);
   CHECK(c.rms_before() > 100.0);
   CHECK(c.rms_after() < 0.1);
@@ -71,11 +71,11 @@ TEST_CASE("shifted numbers are found again from measurements that see them") {
 
 TEST_CASE("a linear case: closed form of one number, two measurements and a prior") {
   // v = a p with a = 1 / molar mass of iron: the room volume of pure austenite.
-  const double a = 1.0 / default_parameters()->find_element("Fe")->molar_mass;
+  const double a = 1.0 / first_edition()->find_element("Fe")->molar_mass;
   const double prior = 0.05, u1 = 2e-4, u2 = 5e-4;
   const std::vector<Measurement> two{of_iron(1000.0, 0.1240, u1),
                                      of_iron(1200.0, 0.1250, u2)};
-  const Calibration c = calibrate(two, {{austenite_volume(), prior}}, nullptr,
+  const Calibration c = calibrate(two, {{austenite_volume(), prior}}, first_edition(),
                                   without_cross_validation(Loss::squares));
   CHECK(c.status == CalibrationStatus::converged);
   const double p0 = c.numbers[0].before;
@@ -99,7 +99,7 @@ TEST_CASE("a wrong measurement pulls a robust fit less than squares") {
   auto measurements = measured(shifted_set(shifts()), {1000.0, 1150.0}, 0.02);
   measurements[3].value *= 1.6;  // carbide of M2: 30 uncertainties
   const auto error = [&](Loss loss) {
-    const Calibration c = calibrate(measurements, freed(shifts()), nullptr,
+    const Calibration c = calibrate(measurements, freed(shifts()), first_edition(),
                                     without_cross_validation(loss));
     CHECK(c.status == CalibrationStatus::converged);
     if (loss != Loss::squares) CHECK(c.measurements[3].weight < 0.1);
@@ -117,7 +117,7 @@ TEST_CASE("a wrong measurement pulls a robust fit less than squares") {
 TEST_CASE("a number that no measurement sees stays, and is reported") {
   auto free = freed(shifts());
   // Cobalt: there is none in these steels.
-  const Phase& austenite = *default_parameters()->find_phase("austenite");
+  const Phase& austenite = *first_edition()->find_phase("austenite");
   for (std::size_t i = 0; i < austenite.energy.size(); ++i)
     if (austenite.energy[i].on[0] == std::vector<std::string>{"Co"} &&
         !austenite.energy[i].value.terms.empty()) {
@@ -129,7 +129,7 @@ TEST_CASE("a number that no measurement sees stays, and is reported") {
     }
   REQUIRE(free.size() == 4);
   const Calibration c = calibrate(measured(shifted_set(shifts()), {1100.0}, 0.02), free,
-                                  nullptr, without_cross_validation());
+                                  first_edition(), without_cross_validation());
   CHECK(c.numbers[3].after == c.numbers[3].before);
   CHECK(c.numbers[3].deviation == doctest::Approx(500.0));
   CHECK_FALSE(c.numbers[3].seen());
@@ -140,8 +140,8 @@ TEST_CASE("a number that no measurement sees stays, and is reported") {
 
 TEST_CASE("measurements without a value are reported and left out, never counted") {
   auto measurements = measured(shifted_set(shifts()), {1100.0}, 0.02);
-  const auto plain =
-      calibrate(measurements, freed(shifts()), nullptr, without_cross_validation());
+  const auto plain = calibrate(measurements, freed(shifts()), first_edition(),
+                               without_cross_validation());
   Measurement without = measurements[0];
   without.quantity = {"silver in the matrix", "wt%", [](const State& state) {
                         return state.matrix.weight_percent["Ag"] / 0.0 * 0.0;
@@ -151,8 +151,8 @@ TEST_CASE("measurements without a value are reported and left out, never counted
   not_solved.soak.solve.max_rounds = 1;
   measurements.push_back(without);
   measurements.push_back(not_solved);
-  const Calibration c =
-      calibrate(measurements, freed(shifts()), nullptr, without_cross_validation());
+  const Calibration c = calibrate(measurements, freed(shifts()), first_edition(),
+                                  without_cross_validation());
   const MeasurementOutcome& silver = c.measurements[measurements.size() - 2];
   CHECK(silver.weight == 0.0);
   CHECK(silver.left_out == c.evaluations);
@@ -166,8 +166,8 @@ TEST_CASE("measurements without a value are reported and left out, never counted
   CHECK(c.brief().find("on 16 of 18 measurements") != std::string::npos);
   CHECK(c.full().find("LEFT OUT") != std::string::npos);
 
-  const Calibration none =
-      calibrate({without}, freed(shifts()), nullptr, without_cross_validation());
+  const Calibration none = calibrate({without}, freed(shifts()), first_edition(),
+                                     without_cross_validation());
   CHECK(none.status == CalibrationStatus::nothing_usable);
   CHECK(none.reason == "no measurement could be computed with the file as it is");
   CHECK_FALSE(none.usable());
@@ -177,12 +177,12 @@ TEST_CASE("measurements without a value are reported and left out, never counted
 TEST_CASE("what is held back is compared and not fitted to") {
   auto measurements = measured(shifted_set(shifts()), {1000.0, 1150.0}, 0.02);
   for (Measurement& m : measurements) m.held_back = m.steel == "T1";
-  const Calibration c = calibrate(measurements, freed(shifts()));
+  const Calibration c = calibrate(measurements, freed(shifts()), first_edition());
   CHECK(c.rms_before(true) > 1.0);
   CHECK(c.rms_after(true) < c.rms_before(true));
   for (Measurement& m : measurements)
     if (m.held_back) m.value *= 3.0;
-  const Calibration other = calibrate(measurements, freed(shifts()));
+  const Calibration other = calibrate(measurements, freed(shifts()), first_edition());
   for (std::size_t j = 0; j < c.numbers.size(); ++j)
     CHECK(c.numbers[j] == other.numbers[j]);
   CHECK(other.rms_after(true) > 50.0);
@@ -192,11 +192,11 @@ TEST_CASE("what is held back is compared and not fitted to") {
 
 TEST_CASE("leaving out one steel predicts it by the fit to the others") {
   auto measurements = measured(shifted_set(shifts()), {1000.0, 1150.0}, 0.02);
-  const Calibration all = calibrate(measurements, freed(shifts()));
+  const Calibration all = calibrate(measurements, freed(shifts()), first_edition());
   REQUIRE(all.steels.size() == 4);
   for (Measurement& m : measurements) m.held_back = m.steel == "M2";
-  const Calibration without =
-      calibrate(measurements, freed(shifts()), nullptr, without_cross_validation());
+  const Calibration without = calibrate(measurements, freed(shifts()), first_edition(),
+                                        without_cross_validation());
   for (std::size_t i = 0; i < measurements.size(); ++i)
     if (measurements[i].held_back)
       CHECK(all.measurements[i].residual_left_out ==
@@ -212,8 +212,10 @@ TEST_CASE("the same to the last bit on any number of threads") {
   CalibrationOptions serial, parallel;
   serial.threads = 1;
   parallel.threads = 3;
-  const Calibration a = calibrate(measurements, freed(shifts()), nullptr, serial);
-  const Calibration b = calibrate(measurements, freed(shifts()), nullptr, parallel);
+  const Calibration a =
+      calibrate(measurements, freed(shifts()), first_edition(), serial);
+  const Calibration b =
+      calibrate(measurements, freed(shifts()), first_edition(), parallel);
   CHECK(a.numbers == b.numbers);
   CHECK(a.covariance == b.covariance);
   CHECK(a.measurements == b.measurements);
@@ -225,13 +227,15 @@ TEST_CASE("a calibration can be stopped") {
   const auto measurements = measured(shifted_set(shifts()), {1100.0}, 0.02);
   CalibrationOptions options;
   options.progress = [](std::size_t done) { return done < 2; };
-  const Calibration c = calibrate(measurements, freed(shifts()), nullptr, options);
+  const Calibration c =
+      calibrate(measurements, freed(shifts()), first_edition(), options);
   CHECK(c.status == CalibrationStatus::cancelled);
   CHECK_FALSE(c.usable());
   CHECK(c.brief().find("CANCELLED, stopped by the caller") != std::string::npos);
   options.progress = nullptr;
   options.most_evaluations = 2;
-  const Calibration few = calibrate(measurements, freed(shifts()), nullptr, options);
+  const Calibration few =
+      calibrate(measurements, freed(shifts()), first_edition(), options);
   CHECK(few.status == CalibrationStatus::not_converged);
   CHECK_FALSE(few.usable());
 }
@@ -244,7 +248,7 @@ TEST_CASE("ten numbers on forty measurements: how long it takes") {
   auto forty = measured(shifted_set(ten), {950.0, 1050.0, 1150.0}, 0.02);
   forty.erase(forty.begin() + 40, forty.end());
   const auto start = std::chrono::steady_clock::now();
-  const Calibration c = calibrate(forty, freed(ten, 3000.0));
+  const Calibration c = calibrate(forty, freed(ten, 3000.0), first_edition());
   const double seconds =
       std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
   CHECK(c.status == CalibrationStatus::converged);

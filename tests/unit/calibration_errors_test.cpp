@@ -27,7 +27,7 @@ std::string message(const std::vector<Measurement>& measurements,
                     const std::vector<FreeNumber>& numbers,
                     const CalibrationOptions& options = {}) {
   try {
-    calibrate(measurements, numbers, nullptr, options);
+    calibrate(measurements, numbers, first_edition(), options);
   } catch (const InputError& error) {
     return error.what();
   }
@@ -56,7 +56,7 @@ TEST_CASE("numbers that cannot be fitted") {
 
 TEST_CASE("numbers that a layer cannot hold") {
   std::string curve, factor, expansion;
-  for (const auto& number : parameter_file::parameter_numbers(*default_parameters())) {
+  for (const auto& number : parameter_file::parameter_numbers(*first_edition())) {
     using Number = parameter_file::ParameterNumber;
     if (number.where == Number::Where::curve)
       curve = number.place;

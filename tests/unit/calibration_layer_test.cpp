@@ -26,7 +26,7 @@ CalibrationOptions quick() {
 const Calibration& calibration() {
   static const Calibration kDone =
       calibrate(measured(shifted_set(shifts()), {1000.0, 1150.0}, 0.02),
-                freed(shifts()), nullptr, quick());
+                freed(shifts()), first_edition(), quick());
   return kDone;
 }
 
@@ -34,7 +34,7 @@ const Calibration& calibration() {
 
 TEST_CASE("the layer read back gives the computed values to the last bit") {
   const Calibration& c = calibration();
-  const auto set = parse_parameters(c.layer, "three.json", default_parameters());
+  const auto set = parse_parameters(c.layer, "three.json", first_edition());
   CHECK(content_hash(*set) == content_hash(*c.parameters));
   const auto measurements = measured(shifted_set(shifts()), {1000.0, 1150.0}, 0.02);
   for (std::size_t i = 0; i < measurements.size(); ++i) {
@@ -64,7 +64,7 @@ TEST_CASE("a term of the layer is estimated and says what it was fitted to") {
   REQUIRE(source);
   CHECK(source->citation ==
         "fitted by calibrate() to 32 measurements, loss huber, on " +
-            default_parameters()->title() + ": M2 (8), T1 (8), D2 (8), A2 (8)");
+            first_edition()->title() + ": M2 (8), T1 (8), D2 (8), A2 (8)");
   CHECK(source->fitted_to_check_records.size() == 32);
   CHECK(source->fitted_to_check_records.front() == "M2/0");
 }
@@ -116,7 +116,7 @@ TEST_CASE("volumes are written, their correlations are not, and that is said") {
       {"/phases/M6C/room_volume/terms/20/cm3_per_mol", 1.0},
       {shifts()[0].place, 3000.0}};
   const Calibration c = calibrate(measured(shifted_set(shifts()), {1100.0}, 0.02),
-                                  volumes, nullptr, quick());
+                                  volumes, first_edition(), quick());
   REQUIRE(c.usable());
   REQUIRE(c.remarks.size() == 1);
   CHECK(c.remarks[0] ==
@@ -130,16 +130,32 @@ TEST_CASE("volumes are written, their correlations are not, and that is said") {
 
 TEST_CASE("with many numbers the largest correlations are kept and stay possible") {
   std::vector<FreeNumber> many;
-  for (const auto& number : parameter_file::parameter_numbers(*default_parameters())) {
-    const bool term = parameter_file::term_of(*default_parameters(), number) != nullptr;
+  for (const auto& number : parameter_file::parameter_numbers(*first_edition())) {
+    const bool term = parameter_file::term_of(*first_edition(), number) != nullptr;
     if (term && number.place.find("/energy/") != std::string::npos &&
         number.place.ends_with("/terms/1") && many.size() < 60)
       many.push_back({number.place, 2000.0});
   }
   const Calibration c = calibrate(measured(shifted_set(shifts()), {1100.0}, 0.02), many,
-                                  nullptr, quick());
+                                  first_edition(), quick());
   REQUIRE(c.usable());
   CHECK(c.parameters->correlations.size() == FileLimits{}.correlations);
   REQUIRE(c.remarks.size() >= 1);
   CHECK(c.remarks[0].starts_with("A file holds at most 200 correlations: the "));
+}
+
+TEST_CASE("correlations of the layer and of what lies below fit in one file") {
+  std::vector<FreeNumber> many;
+  for (const auto& number : parameter_file::parameter_numbers(*default_parameters()))
+    if (number.place.starts_with("/phases/austenite/energy/") &&
+        number.place.ends_with("/terms/1") && many.size() < 30)
+      many.push_back({number.place, 2000.0});
+  const Calibration c = calibrate(measured(shifted_set(shifts()), {1100.0}, 0.02), many,
+                                  nullptr, quick());
+  REQUIRE(c.usable());
+  CHECK(default_parameters()->correlations.size() > 50);
+  CHECK(c.parameters->correlations.size() > default_parameters()->correlations.size());
+  CHECK(c.parameters->correlations.size() <= FileLimits{}.correlations);
+  const std::string text = write_parameters(*c.parameters);
+  CHECK(write_parameters(*parse_parameters(text, "again.json")) == text);
 }

@@ -9,7 +9,7 @@ CANNOT = """## What the model cannot do
 
 * **Short soaks.** All results are equilibrium. A shop soak of minutes leaves more
   carbide and less carbon and alloy in the matrix; bearing and die steels soaked
-  near 850 C are the plainest case (52100: 0.6 % carbon after 20 to 40 minutes, 0.87
+  near 850 C are the plainest case (52100: 0.6 % carbon after 20 to 40 minutes, 0.88
   % in the long-hold limit). `with_measured_carbide` takes the carbide from the
   microscope instead.
 * **Segregation and the solidification structure.** A bar is taken as uniform;

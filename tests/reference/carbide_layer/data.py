@@ -101,6 +101,18 @@ def not_seen(identity, steel, kind, celsius, record=""):
     return (composition(identity), steel, none, NONE, celsius, record)
 
 
+# (weight percents, steel, Celsius) of steels without M23C6. In austenite of Fe-W-C at
+# 1000 C M6C and WC are found (Pollock and Stadelmaier 1970, Bergstroem 1977, from
+# memory, with TI-20); the carbide of hardened O1, and of 4140, is cementite (common
+# practice, no source).
+WITHOUT = (
+    ({"C": 0.4, "Cr": 1.0, "Mo": 0.2, "Mn": 0.8}, "AISI 4140", 650),
+    ({"C": 0.9, "Si": 0.3, "Mn": 1.1, "Cr": 0.5, "W": 0.5}, "AISI O1", 815),
+    ({"C": 0.7, "W": 6.0}, "Fe-W-C", 1000),
+    ({"C": 1.0, "W": 3.0}, "Fe-W-C", 1000),
+)
+
+
 def phases():
     """Value 0 of a driving force or an amount, from lists of phases.
 
@@ -128,9 +140,8 @@ def phases():
         seen("coldwork/H-10", HOT_WORK, "M23C6", 750),
         not_seen("coldwork/H-10", HOT_WORK, "M7C3", 750, "coldwork/H-10"),
     ]
-    low_alloy = {"C": 0.4, "Cr": 1.0, "Mo": 0.2, "Mn": 0.8}
     none = quantities.volume_percent("M23C6")
-    listed.append((low_alloy, "AISI 4140", none, NONE, 650, ""))
+    listed += [(percents, steel, none, NONE, t, "") for percents, steel, t in WITHOUT]
     return [
         gs.measurement(
             percents,

@@ -1,7 +1,7 @@
 """Changes of a soaked steel by more of one element, computed, against their direction.
 
 Iron gives way to the element. A direction is right when the computed change has its
-sign; its size is printed and not judged.
+sign; its size is printed and not judged. What rounding does is no change.
 """
 
 import json
@@ -13,6 +13,7 @@ from evaluate import library
 
 FILE = Path(__file__).resolve().parent / "table.json"
 WORDS = {1: "rises", -1: "falls"}
+ROUNDING = 1e-9  # of the value before; a smaller change is none
 
 
 def volume(kind):
@@ -58,7 +59,8 @@ class Change:
     @property
     def right(self):
         """Of the direction that is expected; no change at all is wrong."""
-        return self.size * self.row["sign"] > 0.0
+        none = abs(self.size) <= ROUNDING * abs(self.before)
+        return not none and self.size * self.row["sign"] > 0.0
 
 
 def read():

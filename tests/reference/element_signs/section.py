@@ -12,6 +12,8 @@ with its number. Nothing was fitted to these directions."""
 
 
 def signed(value):
+    if abs(value) < 5e-5:
+        return "0.0000"
     return f"{value:+.4f}" if abs(value) < 0.1 else f"{value:+.2f}"
 
 

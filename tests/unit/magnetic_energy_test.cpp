@@ -5,10 +5,10 @@
 #include <cmath>
 #include <initializer_list>
 
-#include "internal/magnetic_kernel.hpp"
+#include "lanes/magnetic_energy.hpp"
 
-using gibbsteel::internal::magnetic_energy;
-using gibbsteel::internal::magnetic_shape;
+using gibbsteel::internal::one::magnetic_energy;
+using gibbsteel::internal::one::magnetic_shape;
 
 TEST_CASE("g and its slope are continuous at tau = 1, the curvature jumps") {
   for (const double p : {0.28, 0.40}) {

@@ -1,4 +1,4 @@
-#include "lanes/run_descents.hpp"
+#include "lanes/lane_kernels.hpp"
 
 #ifdef GIBBSTEEL_WIDE_LANES
 #include <immintrin.h>
@@ -16,8 +16,8 @@
 #define GIBBSTEEL_LANE_ROOT(x) _mm512_maskz_sqrt_pd(0xff, x)
 #define GIBBSTEEL_LANE_ANY(mask) _mm512_movepi64_mask(__builtin_bit_cast(__m512i, mask))
 // All that is shared comes before the target: it stays as it is for every machine.
+#include "gibbsteel/units.hpp"
 #include "internal/compiled_phase.hpp"
-#include "internal/magnetic_kernel.hpp"
 
 #ifdef __clang__
 #pragma clang attribute push(__attribute__((target("avx512f,avx512dq"))), \
@@ -27,13 +27,11 @@
 #pragma GCC target("avx512f,avx512dq")
 #endif
 
-#include "lanes/descents.hpp"
+#include "lanes/kernels_of.hpp"
 
 namespace gibbsteel::internal {
 
-void descend_eight(DescentTask& task) noexcept {
-  eight::Descents<eight::Lanes>(task).run();
-}
+constinit const LaneKernels kEightLanes = eight::kernels_of<eight::Lanes>();
 
 }  // namespace gibbsteel::internal
 

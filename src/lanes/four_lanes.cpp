@@ -1,4 +1,4 @@
-#include "lanes/run_descents.hpp"
+#include "lanes/lane_kernels.hpp"
 
 #ifdef GIBBSTEEL_WIDE_LANES
 #include <immintrin.h>
@@ -16,8 +16,8 @@
 #define GIBBSTEEL_LANE_ROOT(x) _mm256_sqrt_pd(x)
 #define GIBBSTEEL_LANE_ANY(mask) _mm256_movemask_pd(__builtin_bit_cast(__m256d, mask))
 // All that is shared comes before the target: it stays as it is for every machine.
+#include "gibbsteel/units.hpp"
 #include "internal/compiled_phase.hpp"
-#include "internal/magnetic_kernel.hpp"
 
 #ifdef __clang__
 #pragma clang attribute push(__attribute__((target("avx2"))), apply_to = function)
@@ -26,13 +26,11 @@
 #pragma GCC target("avx2")
 #endif
 
-#include "lanes/descents.hpp"
+#include "lanes/kernels_of.hpp"
 
 namespace gibbsteel::internal {
 
-void descend_four(DescentTask& task) noexcept {
-  four::Descents<four::Lanes>(task).run();
-}
+constinit const LaneKernels kFourLanes = four::kernels_of<four::Lanes>();
 
 }  // namespace gibbsteel::internal
 

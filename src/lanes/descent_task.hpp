@@ -48,7 +48,7 @@ struct DescentTask {
 
 /// Numbers per lane that a descent needs for n constituents on s sublattices.
 inline std::size_t descent_room(std::size_t n, std::size_t s) noexcept {
-  return (5 * n + s + 8) * n;
+  return (4 * n + s + 9) * n;
 }
 
 }  // namespace gibbsteel::internal

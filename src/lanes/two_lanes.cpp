@@ -1,4 +1,4 @@
-#include "lanes/run_descents.hpp"
+#include "lanes/lane_kernels.hpp"
 
 #define GIBBSTEEL_LANE_NAMESPACE two
 #define GIBBSTEEL_LANE_COUNT 2
@@ -7,10 +7,10 @@
 #define GIBBSTEEL_LANE_ROOT(x) _mm_sqrt_pd(x)
 #define GIBBSTEEL_LANE_ANY(mask) _mm_movemask_pd(__builtin_bit_cast(__m128d, mask))
 #endif
-#include "lanes/descents.hpp"
+#include "lanes/kernels_of.hpp"
 
 namespace gibbsteel::internal {
 
-void descend_two(DescentTask& task) noexcept { two::Descents<two::Lanes>(task).run(); }
+constinit const LaneKernels kTwoLanes = two::kernels_of<two::Lanes>();
 
 }  // namespace gibbsteel::internal
