@@ -19,7 +19,9 @@ bool add_state(State&& state, std::size_t asked, const SweepProgress& progress,
 
 void follow_sweep(const SoakProblem& problem, std::span<const Temperature> temperatures,
                   const SweepProgress& progress, Sweep& sweep) {
+  sweep.states.reserve(temperatures.size());
   std::vector<LinePoint> points;
+  points.reserve(temperatures.size());
   for (const Temperature t : temperatures)
     points.push_back({t, problem.mole_fractions});
   solve_line(problem.system, problem.options.solve, points,
@@ -38,8 +40,7 @@ void prove_sweep(const SoakProblem& problem, std::span<const Temperature> temper
     if (!add_state(problem.state_of(result), temperatures.size(), progress, sweep))
       break;
   }
-  if (every > 1)
-    cover_sweep(problem, temperatures.size(), progress, sweep);
+  if (every > 1) cover_sweep(problem, temperatures.size(), progress, sweep);
 }
 
 }  // namespace gibbsteel::internal

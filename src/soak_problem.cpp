@@ -10,6 +10,7 @@
 #include "internal/number_format.hpp"
 #include "internal/soak_warnings.hpp"
 #include "internal/state_totals.hpp"
+#include "internal/temperature_functions.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -23,18 +24,39 @@ std::string fahrenheit_hint(double celsius) {
   return "did you mean " + fixed(celsius, 0) + " F (" + fixed(read_as_f, 0) + " C)? ";
 }
 
+/// curve_value() with the curves that the phases were compiled with.
+double reference_energy(const PhaseSystem& system, const Element& element,
+                        double kelvin) {
+  const auto& curves = system.parameters().curves;
+  const auto found = std::find_if(
+      curves.begin(), curves.end(),
+      [&](const Curve& curve) { return curve.name == element.reference_curve; });
+  if (found == curves.end())  // a set made by hand: it says so
+    return curve_value(system.parameters(), element.reference_curve,
+                       Temperature::kelvin(kelvin));
+  const CurveTable& table = system.phases().front().curves();
+  std::vector<TemperatureValue> values(table.size());
+  table.evaluate(kelvin, values);
+  return values[static_cast<std::size_t>(found - curves.begin())].value;
+}
+
 double carbon_activity(const PhaseSystem& system, const Equilibrium& result) {
   const auto& elements = system.elements();
+  const auto at = std::find(elements.begin(), elements.end(), "C");
   const Element* carbon = system.parameters().find_element("C");
-  for (std::size_t e = 0; carbon && e < elements.size(); ++e) {
-    if (elements[e] != "C") continue;
-    const Temperature t = result.temperature;
-    const double graphite =
-        curve_value(system.parameters(), carbon->reference_curve, t);
-    return std::exp((result.chemical_potential[e] - graphite) /
-                    (kGasConstant * t.in_kelvin()));
-  }
-  return Occurrence::kUnknown;
+  if (!carbon || at == elements.end()) return Occurrence::kUnknown;
+  const auto e = static_cast<std::size_t>(at - elements.begin());
+  const double kelvin = result.temperature.in_kelvin();
+  const double graphite = reference_energy(system, *carbon, kelvin);
+  return std::exp((result.chemical_potential[e] - graphite) / (kGasConstant * kelvin));
+}
+
+NamedValues named(const std::vector<std::string>& names,
+                  const std::vector<double>& numbers) {
+  NamedValues values;
+  values.reserve(names.size());
+  for (std::size_t i = 0; i < names.size(); ++i) values.append(names[i], numbers[i]);
+  return values;
 }
 
 void fill_results(const PhaseSystem& system, const Equilibrium& result, State& state) {
@@ -42,8 +64,7 @@ void fill_results(const PhaseSystem& system, const Equilibrium& result, State& s
   fill_totals(state);
   state.gibbs_energy = result.gibbs_energy;
   state.carbon_activity = carbon_activity(system, result);
-  for (std::size_t e = 0; e < system.elements().size(); ++e)
-    state.chemical_potential.set(system.elements()[e], result.chemical_potential[e]);
+  state.chemical_potential = named(system.elements(), result.chemical_potential);
   state.driving_force = driving_forces(system, result);
 }
 

@@ -93,10 +93,15 @@ void check_melting(const ParameterSet& set, const State& state, Warnings& out) {
 
 /// Without amounts, so that a sweep can say it once for many soaks.
 void check_matrix(const State& state, Warnings& out) {
-  const auto phases = state.matrix_phases();
-  if (phases.size() == 1 && phases[0].kind == "austenite") return;
   std::string names;
-  for (const Occurrence& o : phases) names += (names.empty() ? "" : " and ") + o.name;
+  std::size_t count = 0, austenites = 0;
+  for (const Occurrence& o : state.occurrences) {
+    if (o.role != Role::matrix) continue;
+    ++count;
+    austenites += o.kind == "austenite" ? 1u : 0u;
+    names += (names.empty() ? "" : " and ") + o.name;
+  }
+  if (count == 1 && austenites == 1) return;
   const bool annealed =
       names == "ferrite" && state.temperature.in_celsius() < kAnnealedBelow;
   std::string text = "The matrix is not austenite alone: " + names + ".";

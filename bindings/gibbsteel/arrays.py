@@ -19,14 +19,6 @@ VIEWS = (
 )
 
 
-def _number_columns(sweep: Sweep) -> dict[str, list[float]]:
-    kinds = kinds_of(sweep)
-    rows = [wide_row(state, kinds) for state in sweep]
-    names = dict.fromkeys(name for row in rows for name in row if unit_of(name))
-    nan = float("nan")
-    return {name: [float(row.get(name, nan)) for row in rows] for name in names}
-
-
 def array(self: Sweep, name: str) -> npt.NDArray[np.float64]:
     """One number of every state, as a read-only array of shape (n,).
 
@@ -59,12 +51,14 @@ def array(self: Sweep, name: str) -> npt.NDArray[np.float64]:
     view = self._view(name)
     if view is not None:
         return view
-    columns = _number_columns(self)
-    if name not in columns:
-        choice = dict.fromkeys([*VIEWS, *columns])
-        remedy = "choose from: " + ", ".join(choice)
+    kinds = kinds_of(self)
+    rows = [wide_row(state, kinds) for state in self]
+    if not (unit_of(name) and any(name in row for row in rows)):
+        columns = (column for row in rows for column in row if unit_of(column))
+        remedy = "choose from: " + ", ".join(dict.fromkeys([*VIEWS, *columns]))
         what = f"there is no column of numbers {name!r}"
         raise InputError([Problem("gibbsteel.input.290", "name", what, remedy)])
-    values = np.array(columns[name], dtype=np.float64)
+    nan = float("nan")
+    values = np.array([row.get(name, nan) for row in rows], dtype=np.float64)
     values.flags.writeable = False
     return values

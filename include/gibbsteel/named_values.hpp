@@ -22,6 +22,12 @@ class NamedValues {
   bool contains(std::string_view name) const noexcept;
   /// Replaces the number of `name`, or appends it.
   void set(std::string_view name, double value);
+  /// Appends a name. It must not be listed yet: nothing looks.
+  void append(std::string_view name, double value) {
+    entries_.emplace_back(name, value);
+  }
+  /// Memory for so many names.
+  void reserve(std::size_t count) { entries_.reserve(count); }
   double sum() const noexcept;
 
   std::size_t size() const noexcept { return entries_.size(); }

@@ -7,8 +7,6 @@
 
 #include "minimizer/certificate.hpp"
 #include "minimizer/kink_starts.hpp"
-#include "minimizer/phase_points.hpp"
-#include "minimizer/two_level_newton.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -61,8 +59,10 @@ LineSolver::LineSolver(const PhaseSystem& system, const SolveOptions& options)
 double LineSolver::log_distance(std::span<const double> x) const noexcept {
   const double sum = std::accumulate(x.begin(), x.end(), 0.0);
   double log = 0.0;
-  for (std::size_t e = 0; e < x.size(); ++e)
-    log = std::max(log, std::abs(std::log(x[e] / sum / conditions_.overall[e])));
+  for (std::size_t e = 0; e < x.size(); ++e) {
+    const double ratio = x[e] / sum / conditions_.overall[e];
+    if (ratio != 1.0) log = std::max(log, std::abs(std::log(ratio)));
+  }
   return log;
 }
 
@@ -86,6 +86,9 @@ bool LineSolver::refined(int most_steps) {
   report_.present_residual = r.plane;
   report_.unique = r.unique;
   if (!r.converged || !r.unique || !r.unstable.empty()) return false;
+  energy_ = 0.0;  // those of the test that ended the refinement
+  for (std::size_t f = 0; f < sets_.size(); ++f)
+    energy_ += sets_[f].amount * newton_.system.points()[f].energy;
   for (const PhaseSet& set : sets_)
     if (!near_any(before_, set.phase, set.y, kJump)) return false;
   track_vanished();
@@ -257,32 +260,6 @@ bool LineSolver::certify() {
   drop_coincident();
   distance_ = 0.0;
   return true;
-}
-
-Equilibrium LineSolver::equilibrium() {
-  if (is_cold_) return cold_;
-  Equilibrium result;
-  result.temperature = Temperature::kelvin(conditions_.kelvin);
-  moving_.refresh_all();
-  for (TrackedMinimum& m : tracked_) evaluate_fully(conditions_, mu_, memory_, m);
-  drop_coincident();
-  std::sort(tracked_.begin(), tracked_.end(),
-            [](const TrackedMinimum& a, const TrackedMinimum& b) { return a.d < b.d; });
-  if (!tracked_.empty()) report_.lowest_absent = tracked_.front().d;
-  if (report_.lowest_absent < -options_.stability_tolerance) {
-    solve_cold(result.temperature, normalized_);
-    return cold_;
-  }
-  report_.condition_number = condition_number(conditions_, sets_, newton_);
-  result.report = report_;
-  for (const PhaseSet& set : sets_)
-    result.present.push_back({set.phase, set.amount, set.y, 0.0});
-  for (const TrackedMinimum& m : tracked_)
-    result.absent.push_back({m.phase, 0.0, m.y, -m.d});
-  sort_by_atoms(conditions_, result.present);
-  result.chemical_potential = mu_;
-  result.gibbs_energy = total_energy(conditions_, sets_);
-  return result;
 }
 
 }  // namespace gibbsteel::internal

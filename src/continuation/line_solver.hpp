@@ -35,6 +35,10 @@ struct LineCounts {
   LineCounts& operator+=(const LineCounts& other) noexcept;
 };
 
+/// Of points that are followed. Left out they are NaN: one costs as much as the Newton
+/// steps of a point.
+enum class ConditionNumbers { wanted, left_out };
+
 class LineSolver {
  public:
   LineSolver(const PhaseSystem& system, const SolveOptions& options);
@@ -49,10 +53,11 @@ class LineSolver {
   bool certify();
   /// The next point is solved cold.
   void forget() noexcept { known_ = false; }
-  /// Result of the last point. Minima far above the plane are brought up to date first,
-  /// so that driving forces are those of this point; where one then lies below the
-  /// plane the point is solved cold.
-  Equilibrium equilibrium();
+  /// Result of the last point, in memory that is used again. Minima far above the plane
+  /// are brought up to date first, so that driving forces are those of this point;
+  /// where one then lies below the plane the point is solved cold.
+  void equilibrium(Equilibrium& result,
+                   ConditionNumbers numbers = ConditionNumbers::wanted);
 
   const SolveReport& report() const noexcept { return report_; }
   const std::vector<PhaseSet>& sets() const noexcept { return sets_; }
@@ -88,9 +93,11 @@ class LineSolver {
   std::vector<double> mu_;
   std::vector<TrackedMinimum> tracked_;
   DescentMemory memory_;
+  ResumedDescent descent_;  ///< of minima that are brought up to date fully
   NewtonMemory newton_;
   Predictor predictor_;
   std::vector<double> normalized_;  ///< mole fractions of the point that is solved
+  double energy_ = 0.0;             ///< of the last refinement [J/mol of atoms]
   SolveReport report_;
   Equilibrium cold_;  ///< of the last point, when it was solved cold
   bool is_cold_ = false;

@@ -11,24 +11,25 @@ constexpr std::size_t kLongestStretch = 64;
 class Line {
  public:
   Line(const PhaseSystem& system, const SolveOptions& options,
-       std::span<const LinePoint> points, const Sink& sink)
+       std::span<const LinePoint> points, const Sink& sink, ConditionNumbers numbers)
       : system_(system),
         options_(options),
         points_(points),
         sink_(sink),
+        numbers_(numbers),
         solver_(system, options) {}
 
   LineCounts run() {
     for (std::size_t i = 0; i < points_.size() && !ended_; ++i) {
       const LinePoint& point = points_[i];
-      if (solver_.distance() >= 1.0 || waiting_.size() >= kLongestStretch ||
-          leaps_to(point))
+      if (solver_.distance() >= 1.0 || next_ == kLongestStretch || leaps_to(point))
         close();
       if (ended_) break;
       solver_.next(point.temperature, point.mole_fractions);
-      Equilibrium result = solver_.equilibrium();
+      if (next_ == results_.size()) results_.emplace_back();
+      solver_.equilibrium(results_[next_], numbers_);
       if (solver_.is_cold()) solve_again();
-      waiting_.push_back(std::move(result));
+      ++next_;
     }
     if (!ended_) close();
     LineCounts counts = solver_.counts();
@@ -43,25 +44,28 @@ class Line {
            solver_.step_to(point.temperature, point.mole_fractions) >= 1.0;
   }
 
+  /// Results that wait for an anchor.
+  std::span<Equilibrium> waiting() noexcept { return {results_.data(), next_}; }
+
   /// Ends the stretch with an anchor; what it puts in doubt is solved cold.
   void close() {
-    if (waiting_.empty()) return;
+    if (next_ == 0) return;
     if (!solver_.certify())
       solve_again();
-    else if (waiting_.back().report.certificate == Certificate::followed)
-      certified(waiting_.back().report);
-    for (Equilibrium& result : waiting_)
+    else if (waiting().back().report.certificate == Certificate::followed)
+      certified(waiting().back().report);
+    for (Equilibrium& result : waiting())
       if (!ended_) ended_ = !sink_(first_++, std::move(result));
-    waiting_.clear();
+    next_ = 0;
   }
 
   /// Solves cold what waits without an anchor behind it: the next one found a phase
   /// that was not tracked, or the line could not be followed to it.
   void solve_again() {
-    for (std::size_t k = 0; k < waiting_.size(); ++k) {
-      if (waiting_[k].report.certificate != Certificate::followed) continue;
+    for (std::size_t k = 0; k < next_; ++k) {
+      if (results_[k].report.certificate != Certificate::followed) continue;
       const LinePoint& point = points_[first_ + k];
-      waiting_[k] =
+      results_[k] =
           minimize(system_, point.temperature, point.mole_fractions, options_);
       ++again_;
     }
@@ -76,9 +80,11 @@ class Line {
   const SolveOptions& options_;
   std::span<const LinePoint> points_;
   const Sink& sink_;
+  const ConditionNumbers numbers_;
   LineSolver solver_;
-  std::vector<Equilibrium> waiting_;
-  std::size_t first_ = 0;  ///< the first that waits
+  std::vector<Equilibrium> results_;  ///< their memory serves one stretch after another
+  std::size_t next_ = 0;              ///< so many of them wait
+  std::size_t first_ = 0;             ///< point of the first that waits
   bool ended_ = false;
   long again_ = 0;
 };
@@ -97,9 +103,10 @@ LineCounts solve_each(const PhaseSystem& system, const SolveOptions& options,
 }  // namespace
 
 LineCounts solve_line(const PhaseSystem& system, const SolveOptions& options,
-                      std::span<const LinePoint> points, const Sink& sink) {
+                      std::span<const LinePoint> points, const Sink& sink,
+                      ConditionNumbers numbers) {
   if (system.phases().empty()) return solve_each(system, options, points, sink);
-  return Line(system, options, points, sink).run();
+  return Line(system, options, points, sink, numbers).run();
 }
 
 }  // namespace gibbsteel::internal

@@ -12,18 +12,27 @@ constexpr double kNear = 50.0;          ///< [J/mol of atoms]: every digit count
 
 /// D per mole of atoms where the number of atoms depends on y: D at potentials raised
 /// by d, repeated until d stays (as polish() of the certificate does).
-void sharpen(Conditions& conditions, std::span<const double> mu, DescentMemory& memory,
-             TrackedMinimum& m) {
+template <class Descend>
+void sharpen(std::span<const double> mu, TrackedMinimum& m, const Descend& descend_at) {
   std::vector<double> raised(mu.begin(), mu.end());
   for (int pass = 0; pass < 8; ++pass) {
     for (std::size_t e = 0; e < raised.size(); ++e) raised[e] = mu[e] + m.d;
-    const auto result = descend(conditions, conditions.phases[m.phase], raised,
-                                {200, 1e-8}, memory, m.y.data());
+    const DescentResult result = descend_at(raised, DescentLimits{200, 1e-8});
     m.converged = result.converged;
     const double change = result.d_per_atom();
     m.d += change;
     if (!(std::abs(change) > 1e-6)) break;
   }
+}
+
+/// To the last digits near the plane, roughly far above it.
+template <class Descend>
+void descend_to(std::span<const double> mu, TrackedMinimum& m,
+                const Descend& descend_at) {
+  const DescentResult result = descend_at(mu, DescentLimits{60, 1e-2});
+  m.d = result.d_per_atom();
+  m.converged = result.converged;
+  if (!m.converged || !(m.d > kNear)) sharpen(mu, m, descend_at);
 }
 
 void keep_slopes(const Conditions& conditions, std::span<const double> mu,
@@ -74,18 +83,22 @@ bool TrackedMinimum::far_above(double to_kelvin,
 void evaluate(Conditions& conditions, std::span<const double> mu, DescentMemory& memory,
               TrackedMinimum& m) {
   const Candidate& candidate = conditions.phases[m.phase];
-  auto result = descend(conditions, candidate, mu, {60, 1e-2}, memory, m.y.data());
-  m.d = result.d_per_atom();
-  m.converged = result.converged;
-  if (!m.converged || !(m.d > kNear)) sharpen(conditions, mu, memory, m);
+  descend_to(
+      mu, m, [&](std::span<const double> potentials, const DescentLimits& limits) {
+        return descend(conditions, candidate, potentials, limits, memory, m.y.data());
+      });
   keep_slopes(conditions, mu, m);
 }
 
 void evaluate_fully(Conditions& conditions, std::span<const double> mu,
-                    DescentMemory& memory, TrackedMinimum& m) {
-  evaluate(conditions, mu, memory, m);
-  if (!(m.d > kNear)) return;
-  sharpen(conditions, mu, memory, m);
+                    ResumedDescent& descent, TrackedMinimum& m) {
+  descent.begin(conditions, conditions.phases[m.phase], m.y.data());
+  const auto descend_at = [&](std::span<const double> potentials,
+                              const DescentLimits& limits) {
+    return descent.to_minimum(potentials, limits);
+  };
+  descend_to(mu, m, descend_at);
+  if (m.d > kNear) sharpen(mu, m, descend_at);
   keep_slopes(conditions, mu, m);
 }
 

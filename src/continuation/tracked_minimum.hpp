@@ -5,6 +5,7 @@
 #include <span>
 #include <vector>
 
+#include "continuation/resumed_descent.hpp"
 #include "minimizer/phase_minimum.hpp"
 #include "minimizer/phase_sets.hpp"
 
@@ -39,6 +40,6 @@ void evaluate(Conditions& conditions, std::span<const double> mu, DescentMemory&
               TrackedMinimum& minimum);
 /// The same to the last digits wherever it is.
 void evaluate_fully(Conditions& conditions, std::span<const double> mu,
-                    DescentMemory& memory, TrackedMinimum& minimum);
+                    ResumedDescent& descent, TrackedMinimum& minimum);
 
 }  // namespace gibbsteel::internal

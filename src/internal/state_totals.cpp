@@ -6,25 +6,39 @@
 namespace gibbsteel::internal {
 namespace {
 
+template <class Action>
+void for_each(const State& state, Role role, const Action& action) {
+  for (const Occurrence& o : state.occurrences)
+    if (o.role == role) action(o);
+}
+
+/// Adds number * factor / divisor of every number of a list, name by name.
+void add(const NamedValues& numbers, double factor, double divisor, NamedValues& sums) {
+  if (sums.empty()) {
+    sums.reserve(numbers.size());
+    for (const auto& [name, number] : numbers)
+      sums.append(name, 0.0 + number * factor / divisor);
+    return;
+  }
+  for (const auto& [name, number] : numbers)
+    sums.set(name, sums[name] + number * factor / divisor);
+}
+
 /// Matrix phases together: percents add up, compositions are weighted by mass and
 /// atoms.
 Matrix matrix_of(const State& state) {
   Matrix matrix;
   matrix.mass_percent = matrix.volume_percent = 0.0;
   double moles = 0.0;
-  const auto phases = state.matrix_phases();
-  for (const Occurrence& o : phases) {
+  for_each(state, Role::matrix, [&](const Occurrence& o) {
     matrix.mass_percent += o.mass_percent;
     matrix.volume_percent += o.volume_percent;
     moles += o.mole_percent;
-  }
-  for (const Occurrence& o : phases)
-    for (const auto& [symbol, percent] : o.weight_percent) {
-      const double mass = percent * o.mass_percent / matrix.mass_percent;
-      const double fraction = o.atom_fraction[symbol] * o.mole_percent / moles;
-      matrix.weight_percent.set(symbol, matrix.weight_percent[symbol] + mass);
-      matrix.atom_fraction.set(symbol, matrix.atom_fraction[symbol] + fraction);
-    }
+  });
+  for_each(state, Role::matrix, [&](const Occurrence& o) {
+    add(o.weight_percent, o.mass_percent, matrix.mass_percent, matrix.weight_percent);
+    add(o.atom_fraction, o.mole_percent, moles, matrix.atom_fraction);
+  });
   return matrix;
 }
 
@@ -55,10 +69,10 @@ void sort_by_size(std::vector<Occurrence>& all) {
 void fill_totals(State& state) {
   state.matrix = matrix_of(state);
   state.carbide_volume_percent = state.carbide_mass_percent = 0.0;
-  for (const Occurrence& o : state.carbides()) {
+  for_each(state, Role::carbide, [&](const Occurrence& o) {
     state.carbide_volume_percent += o.volume_percent;
     state.carbide_mass_percent += o.mass_percent;
-  }
+  });
   double mass = 0.0, volume = 0.0;
   for (const Occurrence& o : state.occurrences) {
     mass += o.mole_percent * o.molar_mass;

@@ -277,9 +277,7 @@ double last_step(Conditions& conditions, double balance_tolerance,
 double condition_number(Conditions& conditions, const std::vector<PhaseSet>& sets,
                         NewtonMemory& memory) {
   memory.system.evaluate(conditions, sets);
-  return memory.system.factor(conditions, sets)
-             ? memory.system.condition_number()
-             : std::numeric_limits<double>::infinity();
+  return memory.system.condition_number(conditions, sets);
 }
 
 double total_energy(const Conditions& conditions, const std::vector<PhaseSet>& sets) {

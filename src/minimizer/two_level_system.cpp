@@ -117,12 +117,30 @@ bool TwoLevelSystem::factor(const Conditions& conditions,
   return true;
 }
 
-double TwoLevelSystem::condition_number() const {
-  if (!unique_) return std::numeric_limits<double>::infinity();
-  const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> values(matrix_,
-                                                              Eigen::EigenvaluesOnly);
-  const auto sizes = values.eigenvalues().cwiseAbs();
+/// Eq. (N4)
+double TwoLevelSystem::ratio_of_eigenvalues() {
+  eigenvalues_.compute(matrix_, Eigen::EigenvaluesOnly);
+  const auto sizes = eigenvalues_.eigenvalues().cwiseAbs();
   return sizes.maxCoeff() / sizes.minCoeff();
+}
+
+double TwoLevelSystem::condition_number() {
+  return unique_ ? ratio_of_eigenvalues() : std::numeric_limits<double>::infinity();
+}
+
+/// The last pivot of full pivoting is no smaller than the smallest singular value, the
+/// first no larger than the largest one: far below 1 / kRankTolerance the matrix has
+/// full rank.
+double TwoLevelSystem::condition_number(const Conditions& conditions,
+                                        const std::vector<PhaseSet>& sets) {
+  constexpr double kSurelyUnique = 1e8;
+  assemble(conditions, sets);
+  if (matrix_.allFinite()) {
+    const double ratio = ratio_of_eigenvalues();
+    if (ratio < kSurelyUnique) return ratio;
+  }
+  return factor(conditions, sets) ? condition_number()
+                                  : std::numeric_limits<double>::infinity();
 }
 
 void TwoLevelSystem::solve(Eigen::VectorXd& right, Eigen::VectorXd& change) const {

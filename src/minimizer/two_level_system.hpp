@@ -10,6 +10,7 @@
 ///
 ///   kappa = max |lambda| / min |lambda|                                       Eq. (N4)
 
+#include <Eigen/Eigenvalues>
 #include <Eigen/LU>
 #include <Eigen/QR>
 #include <span>
@@ -62,7 +63,10 @@ class TwoLevelSystem {
   /// change.
   bool unique() const noexcept { return unique_; }
   /// Of the scaled matrix that was factored last; infinite when it is not unique().
-  double condition_number() const;
+  double condition_number();
+  /// The same of sets that evaluate() was called with, factored only where it matters.
+  double condition_number(const Conditions& conditions,
+                          const std::vector<PhaseSet>& sets);
   /// @param right   per element [mol], then D per set [J/mol of formula units]; scaled
   ///                on return
   /// @param change  dmu [J/mol], then dn [mol]
@@ -75,6 +79,7 @@ class TwoLevelSystem {
   const std::vector<double>& response() const noexcept { return response_; }
 
  private:
+  double ratio_of_eigenvalues();
   void assemble(const Conditions& conditions, const std::vector<PhaseSet>& sets);
 
   bool is_surely_regular() const;
@@ -90,6 +95,7 @@ class TwoLevelSystem {
   Eigen::PartialPivLU<Eigen::MatrixXd> quick_;
   Eigen::FullPivLU<Eigen::MatrixXd> full_;  ///< where the rank is in doubt
   Eigen::CompleteOrthogonalDecomposition<Eigen::MatrixXd> least_;
+  Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> eigenvalues_;
   bool regular_ = false;  ///< quick_ serves
   bool unique_ = true;
 };

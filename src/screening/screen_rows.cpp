@@ -135,7 +135,10 @@ void ScreenRows::solve(std::size_t block, ScreenTable& table) {
     write(ready.problems[i], ready.compositions[ready.made_from[i]].analysis, result,
           table);
   };
-  solve_block(ready.problems, options_.soak.solve, deliver);
+  // No column shows them; a quantity of the user may.
+  solve_block(ready.problems, options_.soak.solve, deliver,
+              options_.quantities.empty() ? ConditionNumbers::left_out
+                                          : ConditionNumbers::wanted);
 }
 
 void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,

@@ -9,15 +9,18 @@ using Deliver = std::function<void(std::size_t, const Equilibrium&)>;
 
 /// Rows of one system, each from the row before.
 void follow(std::span<const RowProblem> problems, std::size_t first,
-            const SolveOptions& options, const Deliver& deliver) {
+            const SolveOptions& options, const Deliver& deliver,
+            ConditionNumbers numbers) {
   std::vector<LinePoint> points;
   for (const RowProblem& p : problems)
     points.push_back({p.temperature, p.mole_fractions});
-  solve_line(*problems.front().system, options, points,
-             [&](std::size_t i, Equilibrium&& result) {
-               deliver(first + i, result);
-               return true;
-             });
+  solve_line(
+      *problems.front().system, options, points,
+      [&](std::size_t i, Equilibrium&& result) {
+        deliver(first + i, result);
+        return true;
+      },
+      numbers);
 }
 
 void solve_each(std::span<const RowProblem> problems, const SolveOptions& options,
@@ -31,14 +34,14 @@ void solve_each(std::span<const RowProblem> problems, const SolveOptions& option
 }  // namespace
 
 void solve_block(std::span<const RowProblem> problems, const SolveOptions& options,
-                 const Deliver& deliver) {
+                 const Deliver& deliver, ConditionNumbers numbers) {
   if (options.certify == Certificate::proof)
     return solve_each(problems, options, deliver);
   for (std::size_t begin = 0; begin < problems.size();) {
     std::size_t end = begin;
     while (end < problems.size() && problems[end].system == problems[begin].system)
       ++end;
-    follow(problems.subspan(begin, end - begin), begin, options, deliver);
+    follow(problems.subspan(begin, end - begin), begin, options, deliver, numbers);
     begin = end;
   }
 }

@@ -6,7 +6,7 @@
 #include <span>
 #include <vector>
 
-#include "gibbsteel/minimizer.hpp"
+#include "continuation/line_solver.hpp"
 
 namespace gibbsteel::internal {
 
@@ -23,6 +23,7 @@ struct RowProblem {
 /// The outcome may depend on the problems of the block, and on nothing else: blocks are
 /// solved by any thread in any order. Every equilibrium carries its own certificate.
 void solve_block(std::span<const RowProblem> problems, const SolveOptions& options,
-                 const std::function<void(std::size_t, const Equilibrium&)>& deliver);
+                 const std::function<void(std::size_t, const Equilibrium&)>& deliver,
+                 ConditionNumbers numbers = ConditionNumbers::wanted);
 
 }  // namespace gibbsteel::internal

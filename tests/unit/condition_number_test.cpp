@@ -7,6 +7,7 @@
 #include <Eigen/SVD>
 #include <cmath>
 
+#include "minimizer/two_level_system.hpp"
 #include "solve_helpers.hpp"
 
 using namespace gibbsteel;
@@ -100,6 +101,34 @@ TEST_CASE("condition number, Eq. (N4), as a singular value decomposition gives i
       solve_weight({{"C", 1e-6}, {"Cr", 1e-5}}, Temperature::celsius(900));
   check_against_svd(traces, 1);
   CHECK(traces.result.report.condition_number < 10.0);
+}
+
+/// Of the present phases, by way of the factors, and of a line, which looks at the
+/// factors in doubt only: the same bits.
+void check_both_ways(const Solved& s) {
+  REQUIRE(s.result.report.usable());
+  auto conditions = internal::conditions_of(s.system, s.result.temperature, s.overall);
+  std::vector<internal::PhaseSet> sets;
+  for (const PhasePoint& point : s.result.present) {
+    auto& set = sets.emplace_back();
+    set.phase = point.phase;
+    set.amount = point.amount;
+    set.y = point.y;
+  }
+  internal::TwoLevelSystem factored, line;
+  factored.evaluate(conditions, sets);
+  line.evaluate(conditions, sets);
+  REQUIRE(factored.factor(conditions, sets));
+  CHECK(line.condition_number(conditions, sets) == factored.condition_number());
+}
+
+TEST_CASE("the condition number needs no factors where the rank is full for sure") {
+  check_both_ways(solve_weight({{"C", 0.8}}, Temperature::celsius(650)));
+  check_both_ways(solve_weight({{"C", 1.55}, {"Cr", 11.8}, {"Mo", 0.8}, {"V", 0.8}},
+                               Temperature::celsius(1020)));
+  check_both_ways(
+      solve_moles({{"Cr", 0.5}, {"W", 0.5}}, Temperature::kelvin(1950.0), {"ferrite"}));
+  check_both_ways(solve_moles({{"Fe", 3}, {"C", 1}}, Temperature::celsius(700)));
 }
 
 TEST_CASE("the condition number grows towards a consolute point") {

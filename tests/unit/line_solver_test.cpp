@@ -75,6 +75,52 @@ TEST_CASE("a heated line through phase changes is what cold soaks give") {
   CHECK(counts.cold <= 3);
 }
 
+TEST_CASE(
+    "results may be moved from, or left: those of the next stretch are the same") {
+  const SoakProblem problem(high_speed(), {});
+  const auto points = heated(problem, 1000, 1100, 0.5);  // more than one stretch
+  const auto moved = solved(problem, points);
+  internal::solve_line(problem.system, {}, points, [&](std::size_t i, Equilibrium&& r) {
+    INFO(i);
+    CHECK(r.gibbs_energy == moved[i].gibbs_energy);
+    CHECK(r.report.brief() == moved[i].report.brief());
+    CHECK(r.report.condition_number == moved[i].report.condition_number);
+    CHECK(r.chemical_potential == moved[i].chemical_potential);
+    REQUIRE(r.present.size() == moved[i].present.size());
+    for (std::size_t f = 0; f < r.present.size(); ++f)
+      CHECK(r.present[f].y == moved[i].present[f].y);
+    REQUIRE(r.absent.size() == moved[i].absent.size());
+    for (std::size_t k = 0; k < r.absent.size(); ++k) {
+      CHECK(r.absent[k].y == moved[i].absent[k].y);
+      CHECK(r.absent[k].driving_force == moved[i].absent[k].driving_force);
+    }
+    return true;
+  });
+}
+
+TEST_CASE("condition numbers may be left out: all else is the same") {
+  const SoakProblem problem(high_speed(), {});
+  const auto points = heated(problem, 1000, 1040, 0.5);
+  const auto whole = solved(problem, points);
+  int left_out = 0;
+  internal::solve_line(
+      problem.system, {}, points,
+      [&](std::size_t i, Equilibrium&& r) {
+        INFO(i);
+        CHECK(std::isfinite(whole[i].report.condition_number));
+        left_out += std::isnan(r.report.condition_number) ? 1 : 0;
+        CHECK(r.report.certificate == whole[i].report.certificate);
+        CHECK(r.gibbs_energy == whole[i].gibbs_energy);
+        CHECK(r.chemical_potential == whole[i].chemical_potential);
+        REQUIRE(r.absent.size() == whole[i].absent.size());
+        for (std::size_t k = 0; k < r.absent.size(); ++k)
+          CHECK(r.absent[k].driving_force == whole[i].absent[k].driving_force);
+        return true;
+      },
+      internal::ConditionNumbers::left_out);
+  CHECK(left_out == static_cast<int>(points.size()) - 1);  // the first one is cold
+}
+
 TEST_CASE("the first point and the anchors say many starts, the others followed") {
   const SoakProblem problem(high_speed(), {});
   const auto results = solved(problem, heated(problem, 1000, 1100, 5));

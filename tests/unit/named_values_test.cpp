@@ -17,6 +17,14 @@ TEST_CASE("order of insertion is kept and names are unique") {
   CHECK(values.sum() == doctest::Approx(7.6));
 }
 
+TEST_CASE("names that are known to be new are appended without looking") {
+  NamedValues values;
+  values.reserve(2);
+  values.append("C", 0.5);
+  values.append("Cr", 4.0);
+  CHECK(values == NamedValues{{"C", 0.5}, {"Cr", 4.0}});
+}
+
 TEST_CASE("what is not listed counts as zero") {
   const NamedValues values{{"C", 0.5}};
   CHECK(values["W"] == 0.0);

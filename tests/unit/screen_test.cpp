@@ -110,6 +110,24 @@ TEST_CASE("rows that are near are followed, and agree with single soaks") {
   CHECK(2 * followed > table.rows());
 }
 
+TEST_CASE("a quantity of the user sees condition numbers of followed rows too") {
+  Heats heats = punch_heats();
+  heats.temperatures.clear();
+  for (int i = 0; i < 8; ++i)
+    heats.temperatures.push_back(Temperature::celsius(1050.0 + i));
+  ScreenOptions options;
+  const ScreenTable without = screen(heats.input(), options);
+  options.quantities = {Quantity("condition number", "1", [](const State& state) {
+    return state.solve_report.condition_number;
+  })};
+  const ScreenTable table = screen(heats.input(), options);
+  REQUIRE(table.rows() == 16);
+  for (const double number : table.quantity) CHECK(number > 1.0);
+  CHECK(table.certificate == without.certificate);
+  CHECK(table.gibbs_energy == without.gibbs_energy);
+  CHECK(table.matrix_weight_percent == without.matrix_weight_percent);
+}
+
 TEST_CASE("rows that are far are single soaks, bit for bit") {
   Heats heats = punch_heats();
   ScreenOptions options;
