@@ -18,7 +18,7 @@ constexpr double kSame = 2.0 * kMergeDistance;
 constexpr double kVanishedMove = 0.1;   ///< of a site fraction within one point
 constexpr double kJump = 0.05;          ///< the same: another minimum of the phase
 constexpr double kAnchorKelvin = 25.0;  ///< at most this far to the next anchor
-constexpr double kAnchorLog = 0.5;      ///< change of ln b of any element
+constexpr double kAnchorLog = 0.5;      ///< change of ln a, or (ahead) ln b
 constexpr double kFarKelvin = 60.0, kFarLog = 2.0;  ///< in one step: solved cold
 
 std::size_t largest_phase(const Conditions& conditions) {
@@ -74,6 +74,16 @@ bool LineSolver::far(Temperature t, std::span<const double> x) const noexcept {
 double LineSolver::step_to(Temperature t, std::span<const double> x) const noexcept {
   return std::abs(t.in_kelvin() - conditions_.kelvin) / kAnchorKelvin +
          log_distance(x) / kAnchorLog;
+}
+
+/// How far the tangent plane has come: what lies above it depends on temperature and
+/// potentials alone.
+double LineSolver::travelled(double kelvin_before) const noexcept {
+  double largest = 0.0;
+  for (std::size_t e = 0; e < mu_.size(); ++e)
+    largest = std::max(largest, std::abs(mu_[e] - mu_before_[e]));
+  return std::max(std::abs(conditions_.kelvin - kelvin_before) / kAnchorKelvin,
+                  largest / (conditions_.rt * kAnchorLog));
 }
 
 bool LineSolver::refined(int most_steps) {
@@ -216,10 +226,9 @@ bool LineSolver::solve_cold(Temperature t, std::span<const double> mole_fraction
 bool LineSolver::next(Temperature t, std::span<const double> mole_fractions) {
   ++counts_.points;
   if (far(t, mole_fractions)) forget();
-  if (known_)
-    distance_ += step_to(t, mole_fractions);
-  else
-    predictor_.forget();
+  if (!known_) predictor_.forget();
+  const double kelvin_before = conditions_.kelvin;
+  mu_before_ = mu_;
   normalized_.assign(mole_fractions.begin(), mole_fractions.end());
   const double sum = std::accumulate(normalized_.begin(), normalized_.end(), 0.0);
   for (double& x : normalized_) x /= sum;
@@ -230,6 +239,7 @@ bool LineSolver::next(Temperature t, std::span<const double> mole_fractions) {
   is_cold_ = false;
   conditions_.evaluations = 0;
   if (!follow()) return solve_cold(t, mole_fractions);
+  distance_ += travelled(kelvin_before);
   report_.status = SolveStatus::converged;
   report_.certificate = Certificate::followed;
   report_.reason = "followed from a condition nearby; no known phase below the plane";

@@ -64,9 +64,11 @@ class LineSolver {
   const std::vector<double>& potentials() const noexcept { return mu_; }
   /// True when the point is too far from the last to be followed.
   bool far(Temperature t, std::span<const double> mole_fractions) const noexcept;
-  /// Length of the step from the last point, in the unit of distance().
+  /// Length of the step from the last point, roughly in the unit of distance(): the
+  /// potentials are not known yet, so the composition stands for them.
   double step_to(Temperature t, std::span<const double> mole_fractions) const noexcept;
-  /// How far the line has come since the last anchor; 1 is far enough for the next.
+  /// How far the tangent plane has come since the last anchor, in temperature and
+  /// chemical potentials; 1 is far enough for the next.
   double distance() const noexcept { return distance_; }
   /// True when the last point was solved cold: those before it are then no nearer to an
   /// anchor than they were.
@@ -75,6 +77,7 @@ class LineSolver {
 
  private:
   double log_distance(std::span<const double> x) const noexcept;
+  double travelled(double kelvin_before) const noexcept;
   bool follow();
   bool refined(int most_steps);
   bool check_tracked();
@@ -90,7 +93,7 @@ class LineSolver {
   MovingConditions moving_;
   Conditions& conditions_ = moving_.conditions();
   std::vector<PhaseSet> sets_, before_;  ///< before_: the last refinement
-  std::vector<double> mu_;
+  std::vector<double> mu_, mu_before_;   ///< mu_before_: of the point before
   std::vector<TrackedMinimum> tracked_;
   DescentMemory memory_;
   ResumedDescent descent_;  ///< of minima that are brought up to date fully

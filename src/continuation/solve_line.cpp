@@ -1,5 +1,7 @@
 #include "continuation/solve_line.hpp"
 
+#include "continuation/convexity_audit.hpp"
+
 namespace gibbsteel::internal {
 namespace {
 
@@ -54,9 +56,34 @@ class Line {
       solve_again();
     else if (waiting().back().report.certificate == Certificate::followed)
       certified(waiting().back().report);
+    audit();
     for (Equilibrium& result : waiting())
       if (!ended_) ended_ = !sink_(first_++, std::move(result));
     next_ = 0;
+  }
+
+  /// Energies that cannot all be the lowest ones are solved again, cold; where that
+  /// does not help the points are flagged.
+  void audit() {
+    ConvexityAudit again = audit_;
+    const auto first_odd = [&](ConvexityAudit& audit) {
+      std::size_t k = 0;
+      while (k < next_ && audit.add(results_[k], points_[first_ + k].mole_fractions,
+                                    options_.stability_tolerance))
+        ++k;
+      return k;
+    };
+    if (first_odd(audit_) == next_) return;
+    solver_.forget();
+    solve_again();
+    const std::size_t odd = first_odd(again);
+    for (std::size_t k = odd < 2 ? 0 : odd - 2; k <= odd && k < next_; ++k) {
+      results_[k].report.status = SolveStatus::stalled;
+      results_[k].report.reason =
+          "the energies of the points around are not concave in temperature or not "
+          "convex in composition: one of them is not the lowest";
+    }
+    audit_ = again;
   }
 
   /// Solves cold what waits without an anchor behind it: the next one found a phase
@@ -82,6 +109,7 @@ class Line {
   const Sink& sink_;
   const ConditionNumbers numbers_;
   LineSolver solver_;
+  ConvexityAudit audit_;
   std::vector<Equilibrium> results_;  ///< their memory serves one stretch after another
   std::size_t next_ = 0;              ///< so many of them wait
   std::size_t first_ = 0;             ///< point of the first that waits
