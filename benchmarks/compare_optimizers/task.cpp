@@ -108,8 +108,9 @@ Temperature on_line(const Task& task, int soaks_before) {
 }
 
 Task make_task(std::string name, const NamedValues& weight_percent,
-               Temperature temperature, std::vector<std::string> phases) {
-  const Steel steel(weight_percent);
+               Temperature temperature, std::vector<std::string> phases,
+               const SharedParameters& parameters) {
+  const Steel steel(weight_percent, {"", parameters, false});
   if (phases.empty())
     for (const Phase& phase : steel.parameters()->phases) phases.push_back(phase.name);
   Task task;

@@ -34,10 +34,12 @@ Temperature on_line(const Task& task, int soaks_before);
 std::vector<Task> all_tasks();
 
 /// A steel with the phases that can form from its elements, ready for the solvers.
-/// @param phases  candidate phases; all of the shipped file when empty
+/// @param phases      candidate phases; all of the file when empty
+/// @param parameters  default_parameters() when null
 /// @throws std::runtime_error when the library itself has no usable result
 Task make_task(std::string name, const NamedValues& weight_percent,
-               Temperature temperature, std::vector<std::string> phases = {});
+               Temperature temperature, std::vector<std::string> phases = {},
+               const SharedParameters& parameters = nullptr);
 
 /// Nothing known: every phase model once, and twice if the file names two kinds of it
 /// (austenite and MC). Carbides and other phases in equal shares that together hold at
