@@ -14,8 +14,9 @@ double curve_value(const ParameterSet& set, std::string_view curve, Temperature 
       internal::compile_expression(set, {{}, {{std::string(curve), 1.0}}});
   const internal::CurveTable table(set);
   std::vector<internal::TemperatureValue> values(table.size());
-  table.evaluate(t.in_kelvin(), values);
-  return compiled.at(t.in_kelvin(), values).value;
+  const internal::TemperaturePowers powers(t.in_kelvin());
+  table.evaluate(powers, values);
+  return compiled.at(powers, values).value;
 }
 
 }  // namespace gibbsteel

@@ -30,7 +30,7 @@ PhaseDisturbance polynomial_of(const PhaseSystem& system, const Phase& phase,
   alone.energy.front().value = {{{TemperaturePower{}, 1.0}}, {}};
   const auto compiled = compile_phase(system.parameters(), alone, system.elements());
   PhaseCoefficients at;
-  at.refresh(compiled, 1.0, {});
+  at.refresh(compiled, TemperaturePowers(1.0), {});
   PhaseDisturbance out;
   out.dy.assign(y.size(), 0.0);
   add_polynomial(compiled.energy.polynomial, at.value.data(), y.data(),
@@ -52,7 +52,7 @@ ParameterSlopes::ParameterSlopes(const PhaseSystem& system, const Equilibrium& r
       kelvin_(result.temperature.in_kelvin()) {
   const CurveTable& table = system.phases().front().curves();
   curves_.resize(table.size());
-  table.evaluate(kelvin_, curves_);
+  table.evaluate(TemperaturePowers(kelvin_), curves_);
 }
 
 bool ParameterSlopes::owns(const Number& number, const PhasePoint& point) const {

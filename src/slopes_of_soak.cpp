@@ -93,7 +93,7 @@ double graphite_slope(const PhaseSystem& system, Temperature t) {
   if (!carbon) return 0.0;
   const auto& curves = system.phases().front().curves();
   std::vector<TemperatureValue> values(curves.size());
-  curves.evaluate(t.in_kelvin(), values);
+  curves.evaluate(TemperaturePowers(t.in_kelvin()), values);
   for (std::size_t i = 0; i < set.curves.size(); ++i)
     if (set.curves[i].name == carbon->reference_curve) return values[i].dt;
   return 0.0;

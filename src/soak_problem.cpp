@@ -36,7 +36,7 @@ double reference_energy(const PhaseSystem& system, const Element& element,
                        Temperature::kelvin(kelvin));
   const CurveTable& table = system.phases().front().curves();
   std::vector<TemperatureValue> values(table.size());
-  table.evaluate(kelvin, values);
+  table.evaluate(TemperaturePowers(kelvin), values);
   return values[static_cast<std::size_t>(found - curves.begin())].value;
 }
 

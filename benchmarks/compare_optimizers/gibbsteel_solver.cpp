@@ -74,8 +74,11 @@ Answer gibbsteel_line(const Task& task) {
   for (int before = kLineSoaks - 1; before >= 0; --before) {
     line.next(on_line(task, before), task.mole_fractions);
     if (line.distance() < 1.0 && before > 0) continue;
-    for (int again = line.certify() ? before : certified; again > before; --again)
-      minimize(*task.system, on_line(task, again - 1), task.mole_fractions);
+    if (!line.certify()) {  // in doubt: solved again, cold
+      for (int again = certified - 1; again > before; --again)
+        minimize(*task.system, on_line(task, again), task.mole_fractions);
+      line.next(on_line(task, before), task.mole_fractions);
+    }
     certified = before;
   }
   return last_of(line);

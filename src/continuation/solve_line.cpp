@@ -8,7 +8,7 @@ namespace {
 using Sink = std::function<bool(std::size_t, Equilibrium&&)>;
 
 /// Points are handed over no later than this many after they were solved.
-constexpr std::size_t kLongestStretch = 64;
+constexpr std::size_t kLongestStretch = 128;
 
 class Line {
  public:

@@ -119,7 +119,7 @@ void compile_constant(const ParameterSet& set, const CompiledPhase& phase,
   auto compiled = compile_terms(set, phase, terms);
   polynomial = std::move(compiled.polynomial);
   for (const auto& expression : compiled.coefficients)
-    coefficients.push_back(expression.at(1.0, {}).value);
+    coefficients.push_back(expression.at(TemperaturePowers(1.0), {}).value);
 }
 
 }  // namespace

@@ -6,7 +6,6 @@
 
 namespace gibbsteel::internal {
 
-
 /// G(y) [J/mol of formula units].
 double gibbs_energy(const CompiledPhase& phase, const PhaseCoefficients& at,
                     const double* y) noexcept;

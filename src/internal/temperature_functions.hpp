@@ -31,7 +31,7 @@ TemperatureValue power_value(TemperaturePower power, double kelvin) noexcept;
 /// The powers at one temperature, worked out once for all expressions.
 class TemperaturePowers {
  public:
-  TemperaturePowers(double kelvin) noexcept;  // NOLINT: a temperature will do
+  explicit TemperaturePowers(double kelvin) noexcept;
   double kelvin() const noexcept { return kelvin_; }
   TemperatureValue operator[](TemperaturePower power) const noexcept {
     if (power.times_log) return t_log_t_;

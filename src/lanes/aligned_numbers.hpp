@@ -13,8 +13,11 @@ class AlignedNumbers {
     const std::size_t chunks = (count + kPerChunk - 1) / kPerChunk;
     if (chunks_.size() < chunks) chunks_.resize(chunks);
   }
-  double* data() noexcept { return chunks_.data()->numbers; }
-  const double* data() const noexcept { return chunks_.data()->numbers; }
+  /// Null where nothing was reserved.
+  double* data() noexcept { return chunks_.empty() ? nullptr : chunks_[0].numbers; }
+  const double* data() const noexcept {
+    return chunks_.empty() ? nullptr : chunks_[0].numbers;
+  }
 
  private:
   static constexpr std::size_t kPerChunk = 8;

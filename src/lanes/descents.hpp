@@ -130,7 +130,7 @@ class Descents {
     return false;
   }
 
-  /// @return true when no step leads lower: then it has arrived
+  /// @return true when no step leads lower: then it ends there
   bool stuck(std::size_t l) noexcept {
     if (++halvings_[l] < kHalvings) return false;
     return finish(l, lane(decrease_, l) < 1e3 * task_.limits.tolerance);

@@ -72,14 +72,14 @@ struct MagneticEnergy {
   Real tt{}, tc{}, tb{}, cc{}, cb{}, bb{};
 };
 
-/// @param curie, moment  effective values (>= 0); at curie = 0 everything is 0, which
-///                       is the limit of the series
+/// @param curie, moment  effective values (>= 0); at curie = 0 and finite moments
+///                       everything is 0, which is the limit of the series
 template <class Real>
 MagneticEnergy<Real> magnetic_energy(double t, const Real& curie, const Real& moment,
                                      double p) noexcept {
   constexpr double kNoOrder = 1e-3;  // [K]; the energy is under 1e-20 J/mol below it
   const Real zero{}, some = Real{} + kNoOrder;
-  const auto orders = curie >= kNoOrder;
+  const auto orders = !(curie < kNoOrder);  // NaN stays
   const Real at = orders ? curie : some, tau = t / at;
   MagneticShape<Real> shape = magnetic_shape(tau, p);
   const Real log = logarithm(Real(1.0 + moment));

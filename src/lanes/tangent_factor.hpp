@@ -84,7 +84,7 @@ class TangentFactor {
     bad = wanted & !try_factor(used, shift);
     used = bad ? weight : used;
     shift = bad ? shift + 0.25 : shift;
-    while (any(bad)) {
+    while (any(bad)) {  // up to 1e12, which leaves only what is no number
       bad = wanted & !try_factor(used, shift) & (shift < 1e12);
       shift = bad ? 3.0 * shift : shift;
     }

@@ -7,6 +7,8 @@
 namespace gibbsteel::internal {
 namespace {
 
+constexpr double kInfinity = std::numeric_limits<double>::infinity();
+
 /// Largest difference of a site fraction; in two chains, for they hide each other's
 /// waiting.
 double farthest_fraction(std::span<const double> a,
@@ -31,7 +33,8 @@ class Choice {
     candidates_.reserve(columns.size());
     AlignedNumbers memory;
     const auto d = pool.distances(mu, memory);
-    for (const std::size_t k : columns) candidates_.push_back({d[k], k});
+    for (const std::size_t k : columns)  // what is no number comes last
+      candidates_.push_back({std::isnan(d[k]) ? kInfinity : d[k], k});
     std::sort(candidates_.begin(), candidates_.end());
   }
 
@@ -65,7 +68,7 @@ class Choice {
   struct Candidate {
     double d;
     std::size_t column;
-    double nearest = std::numeric_limits<double>::infinity();  ///< of the first `seen`
+    double nearest = kInfinity;  ///< of the first `seen`
     std::size_t seen = 0;
     bool operator<(const Candidate& other) const noexcept {
       return d != other.d ? d < other.d : column < other.column;

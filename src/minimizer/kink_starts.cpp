@@ -74,14 +74,14 @@ std::vector<std::vector<double>> kink_starts(const CompiledPhase& phase, double 
   const auto effective = [&](const Raw& raw) {
     return one::effective(raw.value, phase.negative_value_divisor).value;
   };
-  const bool here = is_noticed(phase, kelvin, effective(curie), effective(moment));
   for (const Raw* raw : {&curie, &moment}) {
     const Row step = step_across(phase, *raw, y);
     if (!is_close(step, y.size())) continue;
     Row across;
     update_fractions(phase, y.data(), step.data(), 1.0, across.data());
-    if (here || is_noticed(phase, kelvin, effective_curie(phase, across.data()),
-                           effective_moment(phase, across.data())))
+    if (is_noticed(phase, kelvin, effective(curie), effective(moment)) ||
+        is_noticed(phase, kelvin, effective_curie(phase, across.data()),
+                   effective_moment(phase, across.data())))
       starts.emplace_back(across.data(), across.data() + y.size());
   }
   return starts;

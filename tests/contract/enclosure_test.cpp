@@ -129,9 +129,10 @@ TEST_CASE("enclosures hold value, slopes and curvature everywhere in a box") {
         for (int k = 0; k < kBoxes; ++k) {
           const double t = kelvin(random);
           std::vector<TemperatureValue> curves(model.curves().size());
-          model.curves().evaluate(t, curves);
+          const TemperaturePowers powers(t);
+          model.curves().evaluate(powers, curves);
           Candidate candidate{&model.compiled(), {}};
-          candidate.at.refresh(model.compiled(), t, curves);
+          candidate.at.refresh(model.compiled(), powers, curves);
           EnergyEnclosure energy(candidate);
           const auto y = contract::random_fractions(model, random);
           const double reach = k % 2 == 0 ? 0.3 : 0.01;

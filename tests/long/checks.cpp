@@ -48,9 +48,10 @@ double energy_carried_over(const PhaseSystem& system, const Equilibrium& result,
   for (const PhasePoint& point : result.present) {
     const PhaseModel& model = system.phases()[point.phase];
     std::vector<TemperatureValue> values(model.curves().size());
-    model.curves().evaluate(t.in_kelvin(), values);
+    const TemperaturePowers powers(t.in_kelvin());
+    model.curves().evaluate(powers, values);
     PhaseCoefficients at;
-    at.refresh(model.compiled(), t.in_kelvin(), values);
+    at.refresh(model.compiled(), powers, values);
     sum += point.amount * gibbs_energy(model.compiled(), at, point.y.data());
   }
   return sum;

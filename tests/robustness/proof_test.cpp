@@ -26,9 +26,10 @@ testing::RandomSteel steel_number(int k, std::mt19937_64& random) {
 
 Candidate candidate_of(const PhaseModel& model, double kelvin) {
   std::vector<TemperatureValue> curves(model.curves().size());
-  model.curves().evaluate(kelvin, curves);
+  const TemperaturePowers powers(kelvin);
+  model.curves().evaluate(powers, curves);
   Candidate candidate{&model.compiled(), {}};
-  candidate.at.refresh(model.compiled(), kelvin, curves);
+  candidate.at.refresh(model.compiled(), powers, curves);
   return candidate;
 }
 

@@ -61,12 +61,13 @@ double reference_search(const PhaseSystem& system, const RandomSteel& steel,
   conditions.overall = steel.x;
   const auto& curves = system.phases().front().curves();
   std::vector<TemperatureValue> values(curves.size());
-  curves.evaluate(conditions.kelvin, values);
+  const TemperaturePowers powers(conditions.kelvin);
+  curves.evaluate(powers, values);
   DescentMemory memory;
   double lowest = 0.0;
   for (const auto& phase : system.phases()) {
     Candidate candidate{&phase.compiled(), {}};
-    candidate.at.refresh(phase.compiled(), conditions.kelvin, values);
+    candidate.at.refresh(phase.compiled(), powers, values);
     for (int k = 0; k < kReferenceStarts; ++k) {
       auto y = random_start(phase.compiled(), random);
       const auto minimum = descend(conditions, candidate, result.chemical_potential,

@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <initializer_list>
+#include <limits>
 
 #include "lanes/magnetic_energy.hpp"
 
@@ -38,4 +39,10 @@ TEST_CASE("full order: the energy at low temperature tends to -R T_C ln(beta + 1
 TEST_CASE("no order, no energy") {
   CHECK(magnetic_energy(1200.0, 0.0, 2.0, 0.28).value == 0.0);
   CHECK(magnetic_energy(1200.0, 500.0, 0.0, 0.28).value == 0.0);
+}
+
+TEST_CASE("what is no number stays none") {
+  const double nan = std::numeric_limits<double>::quiet_NaN();
+  CHECK(std::isnan(magnetic_energy(1200.0, nan, 2.0, 0.28).value));
+  CHECK(std::isnan(magnetic_energy(1200.0, 500.0, nan, 0.28).value));
 }

@@ -36,9 +36,10 @@ std::vector<Temperature> temperatures(double from, double step, int count) {
 
 internal::Candidate candidate_of(const PhaseModel& model, double kelvin) {
   std::vector<internal::TemperatureValue> curves(model.curves().size());
-  model.curves().evaluate(kelvin, curves);
+  const internal::TemperaturePowers powers(kelvin);
+  model.curves().evaluate(powers, curves);
   internal::Candidate candidate{&model.compiled(), {}};
-  candidate.at.refresh(model.compiled(), kelvin, curves);
+  candidate.at.refresh(model.compiled(), powers, curves);
   return candidate;
 }
 
