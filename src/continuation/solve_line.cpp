@@ -1,5 +1,7 @@
 #include "continuation/solve_line.hpp"
 
+#include <algorithm>
+
 #include "continuation/convexity_audit.hpp"
 
 namespace gibbsteel::internal {
@@ -66,24 +68,32 @@ class Line {
   /// does not help the points are flagged.
   void audit() {
     ConvexityAudit again = audit_;
-    const auto first_odd = [&](ConvexityAudit& audit) {
-      std::size_t k = 0;
-      while (k < next_ && audit.add(results_[k], points_[first_ + k].mole_fractions,
-                                    options_.stability_tolerance))
-        ++k;
-      return k;
-    };
-    if (first_odd(audit_) == next_) return;
+    bool odd = false;
+    for (std::size_t k = 0; k < next_; ++k) odd = !add_to(audit_, k) || odd;
+    if (!odd) return;
     solver_.forget();
     solve_again();
-    const std::size_t odd = first_odd(again);
-    for (std::size_t k = odd < 2 ? 0 : odd - 2; k <= odd && k < next_; ++k) {
-      results_[k].report.status = SolveStatus::stalled;
-      results_[k].report.reason =
-          "the energies of the points around are not concave in temperature or not "
-          "convex in composition: one of them is not the lowest";
-    }
-    audit_ = again;
+    std::vector<bool> doubted(next_, false);
+    for (std::size_t k = 0; k < next_; ++k)
+      if (!add_to(again, k))
+        std::fill_n(doubted.begin() + static_cast<std::ptrdiff_t>(k < 2 ? 0 : k - 2),
+                    std::min<std::size_t>(k + 1, 3), true);
+    for (std::size_t k = 0; k < next_; ++k)
+      if (doubted[k]) doubt(results_[k].report);
+    audit_ = std::move(again);
+  }
+
+  bool add_to(ConvexityAudit& audit, std::size_t k) const {
+    return audit.add(results_[k], points_[first_ + k].mole_fractions,
+                     options_.stability_tolerance);
+  }
+
+  static void doubt(SolveReport& report) {
+    report.status = SolveStatus::stalled;
+    report.reason =
+        "the energies of the points around are not concave in temperature or not "
+        "convex in composition: one of them is not the lowest, or the parameter file "
+        "has a negative heat capacity there";
   }
 
   /// Solves cold what waits without an anchor behind it: the next one found a phase

@@ -7,6 +7,7 @@
 #include <doctest/doctest.h>
 
 #include "../../benchmarks/high_speed_steel.hpp"
+#include "continuation/solve_line.hpp"
 #include "gibbsteel/gibbsteel.hpp"
 
 using namespace gibbsteel;
@@ -94,4 +95,35 @@ TEST_CASE("what is not usable is no point of the line") {
   for (std::size_t k = 15; k < 25; ++k)
     soaks[k].result.report.status = SolveStatus::stalled;
   CHECK(odd(soaks).empty());
+}
+
+TEST_CASE("a line that no cold soak mends is flagged, and says why") {
+  // Invented: iron with a negative heat capacity. Every soak is the lowest energy, and
+  // no line of temperatures is concave.
+  ParameterSet set = *default_parameters();
+  for (Curve& curve : set.curves)
+    if (curve.name == "iron, body-centred")
+      for (auto& piece : curve.pieces)
+        piece.value.terms.push_back({{2, false}, 0.05});  // [J/mol/K^2]
+  const Steel plain({{"C", 0.4}});
+  const PhaseSystem system(std::make_shared<const ParameterSet>(std::move(set)),
+                           plain.elements(), {"austenite", "M3C"});
+  std::vector<LinePoint> points;
+  for (int i = 0; i < 6; ++i)
+    points.push_back({Temperature::celsius(1000.0 + 2.0 * i), plain.mole_fractions()});
+  std::vector<SolveReport> reports;
+  const LineCounts counts =
+      solve_line(system, {}, points, [&](std::size_t, Equilibrium&& result) {
+        reports.push_back(result.report);
+        return true;
+      });
+  REQUIRE(reports.size() == points.size());
+  CHECK(counts.again > 0);  // solved again, cold, before it was flagged
+  for (const SolveReport& report : reports) {
+    CHECK(report.status == SolveStatus::stalled);
+    CHECK(report.reason ==
+          "the energies of the points around are not concave in temperature or not "
+          "convex in composition: one of them is not the lowest, or the parameter file "
+          "has a negative heat capacity there");
+  }
 }
