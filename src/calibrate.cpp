@@ -121,8 +121,8 @@ std::string reason_of(CalibrationStatus status) {
     case CalibrationStatus::converged:
       return "";
     case CalibrationStatus::stalled:
-      return "no step makes the misfit smaller, but it has an edge here, as where a "
-             "phase appears or vanishes";
+      return "no step makes the misfit smaller, but it jumps or has an edge here, as "
+             "where a phase appears or vanishes";
     case CalibrationStatus::not_converged:
       return "the evaluations allowed were used up";
     case CalibrationStatus::nothing_usable:

@@ -138,7 +138,7 @@ def calibrate(
     edition: str = "1",
     licence: str = "CC0-1.0",
 ) -> Calibration:
-    """Fit numbers of a parameter file to measurements, Eq. (K1) to (K5).
+    """Fit numbers of a parameter file to measurements, Eq. (K1) to (K6).
 
     Parameters
     ----------

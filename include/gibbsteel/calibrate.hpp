@@ -15,7 +15,14 @@
 /// (Huber 1964; c = 1.345 and 2.385 cost 5 % where nothing is an outlier, Holland &
 /// Welsch 1977; from memory). The minimum is found by iterated reweighting: rounds of
 /// least squares by Levenberg-Marquardt (More 1978) with the exact slopes of
-/// sensitivities.hpp and the weights w = rho'(r) / (2 r) of the round before. There
+/// sensitivities.hpp and the weights w = rho'(r) / (2 r) of the round before. Where a
+/// phase appears or vanishes the slope jumps; from such an edge the fit goes on along
+///
+///   min |sum_k w_k h_k|_(1/H),  w_k >= 0,  sum_k w_k = 1                      Eq. (K6)
+///
+/// h_k half the slopes of Eq. (K1) on its sides, H = S^2 J^T W J + 1, in units of s_j;
+/// where that is zero, the edge has its bottom (bundle of Lemarechal 1975, gradient
+/// sampling of Burke, Lewis & Overton 2005, from memory). At the minimum
 ///
 ///   covariance of p = (J^T W J + S^-2)^-1                                     Eq. (K4)
 ///
@@ -86,11 +93,11 @@ struct CalibrationOptions {
 };
 
 enum class CalibrationStatus {
-  converged,
-  /// No step makes the misfit smaller, but its slope is not zero: it has an edge here,
-  /// as where a phase appears. The numbers are the best found.
+  converged,  ///< in a valley, or at the bottom of an edge
+  /// No step makes the misfit smaller, but it has a slope: it jumps here, or the
+  /// evaluations were used up on the way down an edge. The numbers are the best found.
   stalled,
-  not_converged,   ///< evaluations used up; no layer
+  not_converged,   ///< evaluations used up before; no layer
   nothing_usable,  ///< no measurement could be computed with the file as it is
   cancelled,       ///< by `progress`; no layer
 };

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <unsupported/Eigen/LevenbergMarquardt>
 
+#include "calibrate/edge_descent.hpp"
+
 namespace gibbsteel::internal {
 namespace {
 
@@ -14,40 +16,13 @@ using Eigen::VectorXd;
 constexpr double kSameShift = 1e-5;  ///< between rounds [prior standard deviations]
 /// Of the misfit, that one more step would still gain if all were linear.
 constexpr double kLeftToGain = 1e-4;
-
-/// The model with the base of a step and the last trial remembered.
-class Remembered {
- public:
-  Remembered(const FitModel& model, std::size_t most) : model_(model), most_(most) {}
-
-  const FitPoint& at(const VectorXd& x) {
-    for (const Known* known : {&base_, &trial_})
-      if (known->first.size() == x.size() && known->first == x) return known->second;
-    trial_ = {x, model_(x)};
-    ++evaluations_;
-    return trial_.second;
-  }
-  /// The base from now on.
-  const FitPoint& base_at(const VectorXd& x) {
-    at(x);
-    if (trial_.first.size() == x.size() && trial_.first == x) base_ = trial_;
-    return base_.second;
-  }
-  std::size_t evaluations() const noexcept { return evaluations_; }
-  bool used_up() const noexcept { return evaluations_ >= most_; }
-
- private:
-  using Known = std::pair<VectorXd, FitPoint>;
-
-  const FitModel& model_;
-  std::size_t most_, evaluations_ = 0;
-  Known base_, trial_;
-};
+/// Of that: steps down from an edge that gain less lead nowhere.
+constexpr double kCrawl = 1e-3;
 
 /// What the optimizer minimizes in one round: weighted residuals, then the shifts.
 class Round : public Eigen::DenseFunctor<double> {
  public:
-  Round(Remembered& model, VectorXd weights, const VectorXd& base)
+  Round(RememberedModel& model, VectorXd weights, const VectorXd& base)
       : DenseFunctor(static_cast<int>(base.size()),
                      static_cast<int>(weights.size() + base.size())),
         model_(model),
@@ -86,7 +61,7 @@ class Round : public Eigen::DenseFunctor<double> {
       if (!std::isnan(base.residuals[i])) held_[i] = base.residuals[i];
   }
 
-  Remembered& model_;
+  RememberedModel& model_;
   VectorXd roots_, held_;
 };
 
@@ -118,7 +93,49 @@ bool is_valley(const FitPoint& point, const VectorXd& weights, const VectorXd& x
   const VectorXd gradient = weighted.transpose() * residuals + x;
   const MatrixXd hessian =
       point.slopes.transpose() * weighted + MatrixXd::Identity(n, n);
-  return gradient.dot(hessian.ldlt().solve(gradient)) <= kLeftToGain * (1.0 + misfit);
+  return gradient.dot(hessian.ldlt().solve(gradient)) <= left_to_gain(misfit);
+}
+
+void stand_at(const VectorXd& x, RememberedModel& model, const RobustLoss& loss,
+              RobustFit& fit) {
+  fit.x = x;
+  fit.point = model.at(x);
+  fit.weights = weights_of(fit.point, loss);
+  fit.misfit = misfit_of(fit.point, x, loss);
+}
+
+/// Rounds until weights and shifts stay; false when the evaluations are used up.
+bool reweighted_rounds(RememberedModel& model, const RobustLoss& loss, RobustFit& fit) {
+  for (;;) {
+    ++fit.rounds;
+    Round round(model, fit.weights, fit.x);
+    VectorXd x = fit.x;
+    const VectorXd from = fit.x, weights = fit.weights;
+    const bool finished = minimize(round, loss, x);
+    stand_at(x, model, loss, fit);
+    if (!finished) return false;
+    // The same measurements with the same weights would give the same minimum.
+    const bool same = ((fit.weights.array() > 0.0) == (weights.array() > 0.0)).all();
+    if (same &&
+        ((x - from).cwiseAbs().maxCoeff() <= kSameShift || fit.weights == weights))
+      return true;
+  }
+}
+
+/// Where the rounds end: a valley, the bottom of an edge, or a step down from one,
+/// after which they go on (not_converged).
+CalibrationStatus end_of(RememberedModel& model, const RobustLoss& loss,
+                         RobustFit& fit) {
+  if (is_valley(fit.point, fit.weights, fit.x, fit.misfit))
+    return CalibrationStatus::converged;
+  VectorXd x = fit.x;
+  const double before = fit.misfit;
+  const EdgeOutcome outcome = descend_from_edge(model, loss, x);
+  if (outcome == EdgeOutcome::bottom) return CalibrationStatus::converged;
+  if (outcome == EdgeOutcome::stuck) return CalibrationStatus::stalled;
+  stand_at(x, model, loss, fit);
+  const bool crawls = before - fit.misfit < kCrawl * left_to_gain(fit.misfit);
+  return crawls ? CalibrationStatus::stalled : CalibrationStatus::not_converged;
 }
 
 }  // namespace
@@ -136,35 +153,25 @@ double misfit_of(const FitPoint& point, const Eigen::VectorXd& x,
   return sum;
 }
 
+double left_to_gain(double misfit) { return kLeftToGain * (1.0 + misfit); }
+
 RobustFit robust_fit(const FitModel& model, const Eigen::VectorXd& start,
                      const RobustLoss& loss, std::size_t most) {
-  Remembered remembered(model, most);
+  RememberedModel remembered(model, most);
   RobustFit fit;
-  fit.x = start;
-  fit.point = remembered.at(start);
-  fit.weights = weights_of(fit.point, loss);
-  bool done = false;
+  stand_at(start, remembered, loss, fit);
   if (!fit.point.stopped && fit.weights.sum() > 0.0)
     fit.status = CalibrationStatus::not_converged;
-  while (fit.status == CalibrationStatus::not_converged && !done) {
-    ++fit.rounds;
-    Round round(remembered, fit.weights, fit.x);
-    const VectorXd x = fit.x, weights = fit.weights;
-    const bool finished = minimize(round, loss, fit.x);
-    fit.point = remembered.at(fit.x);
-    fit.weights = weights_of(fit.point, loss);
-    if (!finished) break;
-    // The same measurements with the same weights would give the same minimum.
-    const bool same = ((fit.weights.array() > 0.0) == (weights.array() > 0.0)).all();
-    done = same &&
-           ((fit.x - x).cwiseAbs().maxCoeff() <= kSameShift || fit.weights == weights);
+  bool edge = false;
+  while (fit.status == CalibrationStatus::not_converged) {
+    if (!reweighted_rounds(remembered, loss, fit)) {
+      if (edge) fit.status = CalibrationStatus::stalled;
+      break;
+    }
+    fit.status = end_of(remembered, loss, fit);
+    edge = true;
   }
-  fit.misfit = misfit_of(fit.point, fit.x, loss);
   fit.evaluations = remembered.evaluations();
-  if (done)
-    fit.status = is_valley(fit.point, fit.weights, fit.x, fit.misfit)
-                     ? CalibrationStatus::converged
-                     : CalibrationStatus::stalled;
   return fit;
 }
 

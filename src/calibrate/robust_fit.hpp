@@ -1,21 +1,13 @@
 #pragma once
 /// Minimum of Eq. (K1) in shifts x = (p - p0) / s: rounds of Levenberg-Marquardt with
-/// fixed weights.
+/// fixed weights, and steps down from edges where those end.
 
 #include <Eigen/Core>
-#include <functional>
 
+#include "calibrate/remembered_model.hpp"
 #include "calibrate/robust_loss.hpp"
 
 namespace gibbsteel::internal {
-
-struct FitPoint {
-  Eigen::VectorXd residuals;  ///< NaN: not usable at this point
-  Eigen::MatrixXd slopes;     ///< of the residuals, in x; 0 where not usable
-  bool stopped = false;       ///< by the caller: the rest counts for nothing
-};
-
-using FitModel = std::function<FitPoint(const Eigen::VectorXd& x)>;
 
 struct RobustFit {
   CalibrationStatus status = CalibrationStatus::nothing_usable;
@@ -35,5 +27,7 @@ RobustFit robust_fit(const FitModel& model, const Eigen::VectorXd& start,
 Eigen::VectorXd weights_of(const FitPoint& point, const RobustLoss& loss);
 double misfit_of(const FitPoint& point, const Eigen::VectorXd& x,
                  const RobustLoss& loss);
+/// That one more step must promise to be worth while.
+double left_to_gain(double misfit);
 
 }  // namespace gibbsteel::internal

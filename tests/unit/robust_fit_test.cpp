@@ -149,13 +149,70 @@ TEST_CASE("how a fit can end") {
       robust_fit(curved, VectorXd::Zero(3), robust_loss(Loss::huber, 0.0), 3);
   CHECK(stopped.status == CalibrationStatus::not_converged);
   CHECK(stopped.evaluations == 3);
-  // An edge: the residual falls towards 1 and stands at 5 beyond.
-  const FitModel edge = [](const VectorXd& x) {
-    const double r = x[0] < 1.0 ? 4.0 - x[0] : 5.0;
-    return FitPoint{VectorXd{{r}}, MatrixXd{{x[0] < 1.0 ? -1.0 : 0.0, 0.0, 0.0}},
-                    false};
+  // A jump: the residual falls towards 1 and stands 4 higher beyond. Where its slope
+  // goes on there, nothing says that the jump is the bottom.
+  const auto jump = [](double slope_beyond) {
+    return [=](const VectorXd& x) {
+      const bool beyond = x[0] >= 1.0;
+      const double slope = beyond ? slope_beyond : -1.0;
+      return FitPoint{VectorXd{{(beyond ? 7.0 : 3.0) + slope * (x[0] - 1.0)}},
+                      MatrixXd{{slope, 0.0, 0.0}}, false};
+    };
   };
-  const RobustFit at_edge = fitted(edge, Loss::squares);
-  CHECK(at_edge.status == CalibrationStatus::stalled);
-  CHECK(at_edge.x[0] == doctest::Approx(1.0).epsilon(1e-5));
+  const RobustFit before_jump = fitted(jump(-1.0), Loss::squares);
+  CHECK(before_jump.status == CalibrationStatus::stalled);
+  CHECK(before_jump.x[0] == doctest::Approx(1.0).epsilon(1e-5));
+  const RobustFit before_rise = fitted(jump(1.0), Loss::squares);
+  CHECK(before_rise.status == CalibrationStatus::converged);
+  CHECK(before_rise.x[0] == doctest::Approx(1.0).epsilon(1e-5));
+}
+
+TEST_CASE("an edge whose slope jumps: down to its bottom, in closed form") {
+  // 2 + 10 |x0 - x1| holds x0 = x1 = s together, where (s - 3)^2 + (s - 1)^2 + 2 s^2 is
+  // least at s = 1; each side alone pulls across the edge.
+  const FitModel model = [](const VectorXd& x) {
+    const double apart = x[0] - x[1], side = apart < 0.0 ? -10.0 : 10.0;
+    return FitPoint{VectorXd{{2.0 + side * apart, x[0] - 3.0, x[1] - 1.0}},
+                    MatrixXd{{side, -side}, {1.0, 0.0}, {0.0, 1.0}}, false};
+  };
+  for (const auto& start : {VectorXd{{2.0, 2.5}}, VectorXd{{0.0, 0.0}}}) {
+    const RobustFit fit =
+        robust_fit(model, start, robust_loss(Loss::squares, 0.0), kMost);
+    CHECK(fit.status == CalibrationStatus::converged);
+    CHECK(fit.misfit == doctest::Approx(10.0).epsilon(2e-3));
+    CHECK((fit.x - VectorXd{{1.0, 1.0}}).norm() < 0.05);
+  }
+}
+
+TEST_CASE("two edges that cross: down to the corner") {
+  const FitModel model = [](const VectorXd& x) {
+    const double a = x[0] < 0.5 ? -4.0 : 4.0, b = x[0] + x[1] < 1.5 ? -3.0 : 3.0;
+    return FitPoint{
+        VectorXd{{3.0 + a * (x[0] - 0.5), 3.0 + b * (x[0] + x[1] - 1.5), x[0] - 2.0}},
+        MatrixXd{{a, 0.0}, {b, b}, {1.0, 0.0}}, false};
+  };
+  const RobustFit fit =
+      robust_fit(model, VectorXd{{3.0, -2.0}}, robust_loss(Loss::squares, 0.0), kMost);
+  CHECK(fit.status == CalibrationStatus::converged);
+  CHECK((fit.x - VectorXd{{0.5, 1.0}}).norm() < 0.02);
+}
+
+TEST_CASE("evaluations that end at an edge: what was found stays, more is no worse") {
+  const FitModel model = [](const VectorXd& x) {
+    const double side = x[0] < 1.0 ? -30.0 : 30.0;
+    return FitPoint{VectorXd{{3.0 + side * (x[0] - 1.0), x[1] - 2.0}},
+                    MatrixXd{{side, 0.0}, {0.0, 1.0}}, false};
+  };
+  double least = std::numeric_limits<double>::infinity();
+  for (std::size_t most = 3; most < 60; ++most) {
+    const RobustFit fit =
+        robust_fit(model, VectorXd{{0.0, 0.0}}, robust_loss(Loss::squares, 0.0), most);
+    CHECK(fit.evaluations <= most);
+    const bool found = fit.status == CalibrationStatus::converged ||
+                       fit.status == CalibrationStatus::stalled;
+    if (!found) continue;
+    CHECK(fit.misfit <= least);
+    least = fit.misfit;
+  }
+  CHECK(least == doctest::Approx(12.0).epsilon(1e-3));
 }
