@@ -6,6 +6,9 @@
     python3 accuracy.py --folder X   into another folder than thermo_data
     python3 accuracy.py --layer FILE --folder X   with a layer on the shipped file
 
+The page of the shipped file also counts the records of element_layer/, computed with
+their own layer; the page of another layer does not.
+
 gibbsteel must be importable (PYTHONPATH of the build tree, or installed); the plots
 need matplotlib.
 """
@@ -16,6 +19,7 @@ from pathlib import Path
 
 import gibbsteel as gs
 from accuracy_page import page, plots
+from element_layer import board
 from evaluate import library, record_file
 from evaluate.verdict import judge
 
@@ -34,9 +38,13 @@ def main(arguments=None):
         below = gs.default_parameters()
         library.use(gs.load_parameters(options.layer, on_top_of=below))
     outcomes = [judge(record) for record in record_file.records()]
+    layered = []
+    if not options.layer:
+        layered = board.outcomes(board.records(), board.parameters())
+    text = page.page(outcomes, record_file.left_out(), layered)
     file = options.folder / "ACCURACY.md"
-    file.write_text(page.page(outcomes, record_file.left_out()), encoding="utf-8")
-    print(f"{file.name}: {len(outcomes)} records")
+    file.write_text(text, encoding="utf-8")
+    print(f"{file.name}: {len(outcomes)} records, {len(layered)} of the layer")
     if not options.no_plots:
         plots.draw(outcomes, options.folder / "accuracy")
         print(f"accuracy: {', '.join(plots.FILES)}")

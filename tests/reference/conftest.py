@@ -2,6 +2,7 @@
 
 import pytest
 import scoreboard
+from element_layer import board
 from evaluate import record_file
 from evaluate.verdict import PASS, judge
 
@@ -18,6 +19,17 @@ def outcome_of():
         return _OUTCOMES[record["id"]]
 
     return outcome
+
+
+@pytest.fixture(scope="session")
+def layered():
+    """The layer with niobium, titanium and nitrogen on the shipped file."""
+    return board.parameters()
+
+
+@pytest.fixture(scope="session")
+def layer_outcomes(layered):
+    return board.outcomes(board.records(), layered)
 
 
 def pytest_terminal_summary(terminalreporter):

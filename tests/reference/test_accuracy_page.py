@@ -1,12 +1,18 @@
-"""Counts and averages of the accuracy page, on outcomes made up by hand."""
+"""Counts and averages of the accuracy page, on outcomes made up by hand; the count with
+the layer also on all records."""
 
+import re
 from math import inf, isnan
+from pathlib import Path
 
 import pytest
-from accuracy_page import aims, groups, hardening, markdown
+from accuracy_page import aims, groups, hardening, left_out, markdown, with_layer
 from accuracy_page.figures import figures, fitted, independent, without_size, worst
+from element_layer import board
 from evaluate import record_file
 from evaluate.verdict import Outcome
+
+THERMO_DATA = Path(__file__).resolve().parents[2] / "thermo_data"
 
 
 def outcome(computed, value=10.0, uncertainty=2.0, **changes):
@@ -22,6 +28,8 @@ def outcome(computed, value=10.0, uncertainty=2.0, **changes):
         "uncertainty": uncertainty,
         "fitted": False,
         "confidence": "high",
+        "published_record": "made-up",
+        "from_memory": False,
         **changes,
     }
     miss = (computed - value) / uncertainty if computed is not None else inf
@@ -120,3 +128,117 @@ def test_numbers_as_text():
     assert markdown.number(float("nan")) == "-"
     assert markdown.share(3, 4) == "3 of 4 (75 %)"
     assert markdown.share(0, 0) == "none"
+
+
+def of_layer(computed, use, **changes):
+    named = {"published_record": "systems/made-up", "use": use, "fitted": use == "fit"}
+    return outcome(computed, **{**named, **changes})
+
+
+def cells(text, name):
+    """Counts of one row of the table: [(within, of), ...], and (0, 0) for "none"."""
+    (line,) = [row for row in text.splitlines() if row.startswith(f"| {name} |")]
+    found = [re.match(r"(\d+) of (\d+)", cell) for cell in line.split(" | ")[1:]]
+    return [tuple(map(int, m.groups())) if m else (0, 0) for m in found]
+
+
+def test_what_a_layer_took_over_counts_as_fitted_to_and_what_it_held_back_does_not():
+    layered = [
+        of_layer(11.0, "fit"),
+        of_layer(13.0, "taken over", confidence="low"),
+        of_layer(16.0, "held back"),
+        of_layer(None, "held back"),
+    ]
+    text = with_layer.section([*THREE, outcome(12.0, fitted=True)], layered)
+    for name, counts in {
+        "shipped file": [(1, 3), (2, 3), (1, 1), (1, 1), (2, 4), (3, 4)],
+        with_layer.ROW: [(0, 2), (0, 2), (1, 2), (2, 2), (1, 4), (2, 4)],
+        "together": [(1, 5), (2, 5), (2, 3), (3, 3), (3, 8), (5, 8)],
+        "together, confidence low": [(0, 0), (0, 0), (0, 1), (1, 1), (0, 1), (1, 1)],
+    }.items():
+        assert cells(text, name) == counts
+    assert "counts once" not in text
+
+
+def test_a_number_that_both_have_counts_once_together():
+    same = of_layer(30.0, "held back", published_record="made-up")
+    other = of_layer(11.0, "held back", published_record="made-up", celsius=1100)
+    text = with_layer.section(THREE, [same, other])
+    assert cells(text, with_layer.ROW)[0] == (1, 2)
+    assert cells(text, "together")[0] == (2, 4)
+    assert text.split("\n\n")[1].endswith(" computes it: `made-up/30.0`.")
+
+
+@pytest.fixture(scope="module")
+def both(outcome_of, layer_outcomes):
+    return [outcome_of(r) for r in record_file.records()], layer_outcomes
+
+
+def recount(misses):
+    return [(sum(abs(m) <= n for m in misses), len(misses)) for n in (1.0, 2.0)]
+
+
+def test_the_page_counts_what_the_two_boards_count(both):
+    text = (THERMO_DATA / "ACCURACY.md").read_text("utf-8")
+    shipped, layer = both
+    fit, taken, held = (board.counts(layer, use) for use in board.USES)
+    assert fit[0] + taken[0] + held[0] == len(layer)
+    assert cells(text, with_layer.ROW)[:4] == [
+        (held[1], held[0]),
+        (held[2], held[0]),
+        (fit[1] + taken[1], fit[0] + taken[0]),
+        (fit[2] + taken[2], fit[0] + taken[0]),
+    ]
+    of_file = recount([o.miss for o in shipped])
+    assert cells(text, "shipped file")[4:] == of_file
+    assert cells(text, "shipped file") == cells(text, "all")
+    assert cells(text, with_layer.ROW)[4:] == recount([o.miss for o in layer])
+    once = [o.miss for o in layer if o.record["id"] != "SP-VC-1@1000"]
+    assert len(once) == len(layer) - 1
+    assert cells(text, "together")[4:] == recount([o.miss for o in shipped] + once)
+
+
+def test_rows_by_confidence_add_up_to_what_is_together():
+    text = (THERMO_DATA / "ACCURACY.md").read_text("utf-8")
+    rows = [cells(text, f"together, confidence {c}") for c in ("high", "medium", "low")]
+    added = [tuple(map(sum, zip(*parts))) for parts in zip(*rows)]
+    assert added == cells(text, "together")
+
+
+def test_the_page_of_the_layer_is_there():
+    assert THERMO_DATA / with_layer.PAGE == board.LAYER.with_suffix(".md")
+    assert (THERMO_DATA / with_layer.PAGE).is_file()
+
+
+def test_what_the_layer_is_compared_with_is_told_apart_from_what_it_is_not():
+    reasons = {
+        "a": left_out.LACKING,
+        "b": left_out.LACKING + " Because.",
+        "c": "No number.",
+        "d": left_out.LACKING,
+    }
+    names = ("a", "a", "d", "c", "elsewhere")
+    layered = [of_layer(11.0, "fit", published_record=name) for name in names]
+    assert left_out.section(reasons, layered) == (
+        "## Published records that cannot be compared\n\n"
+        "4 are not compared with the shipped file, 2 neither with it nor with the "
+        "layer. 3 of the 4 need an element that the file does not have: 2 of these are "
+        "compared with the layer, by 3 of its 5 records, and 1 are not.\n\n"
+        "| records | reason | which |\n| --- | --- | --- |\n"
+        f"| 2 | {left_out.LACKING} Compared with the layer. | `a`, `d` |\n"
+        f"| 1 | {left_out.LACKING} Because. | `b` |\n"
+        "| 1 | No number. | `c` |"
+    )
+    alone = left_out.section(reasons, [])
+    assert "Compared" not in alone and f"| 2 | {left_out.LACKING} | `a`, `d` |" in alone
+
+
+def test_a_record_that_lacks_an_element_is_compared_with_the_layer_or_says_why_not():
+    reasons = record_file.left_out()
+    compared = {r["published_record"] for r in board.records()}
+    wrong = [
+        name
+        for name in left_out.lacking(reasons)
+        if (name in compared) != (reasons[name].strip() == left_out.LACKING)
+    ]
+    assert wrong == []

@@ -36,13 +36,8 @@ OLD_STEELS = [
 
 
 @pytest.fixture(scope="module")
-def layered():
-    return board.parameters()
-
-
-@pytest.fixture(scope="module")
-def judged(layered):
-    return {o.record["id"]: o for o in board.outcomes(RECORDS, layered)}
+def judged(layer_outcomes):
+    return {o.record["id"]: o for o in layer_outcomes}
 
 
 @pytest.mark.parametrize("name", [r["id"] for r in RECORDS])

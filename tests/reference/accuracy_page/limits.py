@@ -21,9 +21,10 @@ CANNOT = """## What the model cannot do
 * **Tempering and other kinetics.** No precipitation sequence, no coarsening, no
   secondary hardening. Annealed steels are compared at the temperature where a slow
   cool freezes.
-* **Boron, sulfur, nitrogen, niobium, titanium, aluminium, copper** are not
-  modelled; sulfur and nitrogen can be bound by simple stoichiometry. Carbonitrides
-  and MnS are not phases of the file.
+* **Boron, sulfur, aluminium, copper** are not modelled, and niobium, titanium,
+  nitrogen and their carbonitrides only by a
+  [layer](layers/niobium_titanium_nitrogen.md). Without it sulfur and nitrogen can be
+  bound by simple stoichiometry. MnS is not a phase of the file.
 * **Intermetallic phases.** Sigma, mu, R and Laves phases are missing: lean-carbon
   alloys rich in Mo, W or Cr below about 950 C are not to be trusted."""
 

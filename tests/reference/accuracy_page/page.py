@@ -1,16 +1,14 @@
 """The text of thermo_data/ACCURACY.md."""
 
-from collections import Counter
-
 from element_signs.changes import changes
 from element_signs.section import signs_section
 from evaluate import library
 
-from . import aims, groups
+from . import aims, groups, left_out, with_layer, within
 from .figures import by_group, figures, fitted, independent, without_size, worst
 from .hardening import hardening_section
 from .limits import limits_section
-from .markdown import number, share, short, table
+from .markdown import number, short, table
 
 WORST = 10
 PLOTS = {
@@ -22,11 +20,15 @@ PLOTS = {
 }
 
 
-def page(outcomes, left_out):
-    """@param left_out  published record -> reason, of those that are not compared"""
+def page(outcomes, reasons, layered):
+    """
+    @param reasons  published record -> why it is not compared with the file
+    @param layered  outcomes of the layer's records; none: the page leaves it out
+    """
     parts = [
-        head(outcomes, left_out),
-        overall(outcomes),
+        head(outcomes, reasons),
+        within.section(outcomes),
+        *([with_layer.section(outcomes, layered)] if layered else []),
         aims_section(outcomes),
         grouped("By family", "family", outcomes, groups.family_of, units=False),
         grouped("By quantity", "quantity", outcomes, groups.quantity_of, units=True),
@@ -36,12 +38,12 @@ def page(outcomes, left_out):
         signs_section(changes()),
         plots_section(),
         limits_section(outcomes),
-        left_out_section(left_out),
+        left_out.section(reasons, layered),
     ]
     return "\n\n".join(parts) + "\n"
 
 
-def head(outcomes, left_out):
+def head(outcomes, reasons):
     passes = figures(outcomes).within_1
     parameters = library.parameters()
     return f"""# How far off the results are
@@ -49,8 +51,8 @@ def head(outcomes, left_out):
 Computed by the long-hold limit with
 *{parameters.title}*,
 content {parameters.content_hash}, and held against published values: {len(outcomes)}
-records, of which {passes} lie within their published uncertainty. {len(left_out)} more
-cannot be compared, see the end of the page. Written by
+records, of which {passes} lie within their published uncertainty. {len(reasons)} more
+cannot be compared with this file, see the end of the page. Written by
 `python3 tests/reference/accuracy.py`; a test keeps it equal to what that command
 writes. `tests/reference/README.md` says what a record is.
 
@@ -63,22 +65,6 @@ edition before did, and which records were gained and lost since, stands in
 [layers/carbides.md](layers/carbides.md). Long-hold limit: a shop soak of minutes leaves
 more carbide and less carbon in the matrix. Before hardening real parts try coupons and
 follow the steel maker's data."""
-
-
-def counts_cells(outcomes):
-    f = figures(outcomes)
-    return [share(f.within_1, f.count), share(f.within_2, f.count)]
-
-
-def overall(outcomes):
-    header = ["confidence", "not fitted to: within 1", "within 2"]
-    header += ["fitted to: within 1", "within 2", "together: within 1", "within 2"]
-    rows = []
-    for name in ("high", "medium", "low", "all"):
-        some = [o for o in outcomes if name in (o.record["confidence"], "all")]
-        cells = counts_cells(independent(some)) + counts_cells(fitted(some))
-        rows.append([name, *cells, *counts_cells(some)])
-    return "## Within one and two uncertainties\n\n" + table(header, rows)
 
 
 def aims_section(outcomes):
@@ -171,17 +157,3 @@ def plots_section():
     lines = ["## Parity plots"]
     lines += [f"![{text}](accuracy/{name})" for name, text in PLOTS.items()]
     return "\n\n".join(lines)
-
-
-def left_out_section(left_out):
-    by_reason = {}
-    for name, reason in left_out.items():
-        by_reason.setdefault(reason, []).append(name)
-    counts = Counter({reason: len(names) for reason, names in by_reason.items()})
-    rows = [
-        [n, reason, ", ".join(f"`{name}`" for name in by_reason[reason])]
-        for reason, n in counts.most_common()
-    ]
-    return "## Published records that cannot be compared\n\n" + table(
-        ["records", "reason", "which"], rows
-    )
