@@ -5,9 +5,11 @@ the others read. A record of this folder may say `interstitial` (C or N) and `cu
 curve of the parameter set in a reaction).
 """
 
-from evaluate import KINDS, composition, gamma_loop, library, thermal
+from evaluate import KINDS, composition, curie_maximum, gamma_loop, library, thermal
 from evaluate.reaction import LOWEST
 from evaluate.roots import bisect
+
+DILUTE = 1e-4  # atom fraction
 
 
 def formation_energy(record):
@@ -67,6 +69,12 @@ def nitrogen_at_one_bar(record):
 def alpha_gamma_ratio(record):
     """Weight percent of the element in ferrite over that in austenite beside it."""
     return _boundary(record, "ferrite") / _boundary(record, "austenite")
+
+
+def curie_rise(record):
+    """Kelvin per atom percent of the element, in iron with next to none of it."""
+    low, high = (curie_maximum.kelvin(record, x) for x in (0.0, DILUTE))
+    return (high - low) / (100.0 * DILUTE)
 
 
 def share_in_kind(record):
@@ -154,6 +162,7 @@ ADDED = (
     solubility_product_in,
     nitrogen_at_one_bar,
     alpha_gamma_ratio,
+    curie_rise,
     share_in_kind,
     metal_share,
     total_volume,

@@ -10,7 +10,7 @@ from . import board
 PAGE = board.LAYER.with_suffix(".md")
 MEANING = {
     "fit": "fitted to",
-    "taken over": "what the end members were taken from",
+    "taken over": "what its terms were taken from",
     "held back": "held back: neither fitted to nor taken over",
 }
 

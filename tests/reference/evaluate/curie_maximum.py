@@ -5,8 +5,11 @@ from .roots import largest
 
 
 def curie_maximum(record):
-    def curie(x):
-        sites = [{"Fe": 1.0 - x, record["element"]: x}, "vacancy"]
-        return library.curie_temperature(record["phase"], sites) - 273.15
+    low, high = record["search_atom_fraction"]
+    return largest(lambda x: kelvin(record, x), low, high, width=1e-4)[1] - 273.15
 
-    return largest(curie, *record["search_atom_fraction"], width=1e-4)[1]
+
+def kelvin(record, atom_fraction):
+    """Curie temperature of the record's phase with so much of its element [K]."""
+    iron = {"Fe": 1.0 - atom_fraction, record["element"]: atom_fraction}
+    return library.curie_temperature(record["phase"], [iron, "vacancy"])
