@@ -6,7 +6,7 @@ present edition from the two.
 
     python3 calibrate_carbides.py              calibrates, then writes layer and page
     python3 calibrate_carbides.py --folder X   into another folder
-    python3 calibrate_carbides.py --wider      with fourteen more numbers; prints only
+    python3 calibrate_carbides.py --wider      with 14 more numbers; prints only
 
 gibbsteel must be importable (PYTHONPATH of the build tree, or installed).
 """
@@ -16,7 +16,7 @@ import sys
 from pathlib import Path
 
 import gibbsteel as gs
-from carbide_layer import data, numbers, text
+from carbide_layer import added, data, numbers, text
 from evaluate import library, record_file
 from evaluate.verdict import judge
 from shipped_edition import older
@@ -51,8 +51,8 @@ def main(arguments=None):
     fit = gs.calibrate(
         data.measurements(),
         numbers.places(options.wider),
-        on=text.on_silicon(),
-        most_evaluations=400,
+        on=added.on_older(text.HEAD),
+        most_evaluations=5000,
         file_name=FILE,
     )
     print(fit)

@@ -101,11 +101,15 @@ def not_seen(identity, steel, kind, celsius, record=""):
     return (composition(identity), steel, none, NONE, celsius, record)
 
 
+X210CRW12 = {"C": 2.1, "Cr": 12.0, "W": 0.7}
 # (weight percents, steel, Celsius) of steels without M23C6. In austenite of Fe-W-C at
 # 1000 C M6C and WC are found (Pollock and Stadelmaier 1970, Bergstroem 1977, from
-# memory, with TI-20); the carbide of hardened O1, and of 4140, is cementite (common
-# practice, no source).
+# memory, with TI-20); the carbide of O1, 105WCr6 and 4140 is cementite, that of
+# X210CrW12 M7C3 (common practice, no source).
 WITHOUT = (
+    ({"C": 1.05, "Si": 0.25, "Mn": 1.0, "Cr": 1.0, "W": 1.2}, "105WCr6", 800),
+    (X210CRW12, "X210CrW12", 700),
+    (X210CRW12, "X210CrW12", 960),
     ({"C": 0.4, "Cr": 1.0, "Mo": 0.2, "Mn": 0.8}, "AISI 4140", 650),
     ({"C": 0.9, "Si": 0.3, "Mn": 1.1, "Cr": 0.5, "W": 0.5}, "AISI O1", 815),
     ({"C": 0.7, "W": 6.0}, "Fe-W-C", 1000),

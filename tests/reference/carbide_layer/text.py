@@ -1,61 +1,29 @@
 """The layer as a file, and the page about it."""
 
 import json
+from itertools import chain
 
 import gibbsteel as gs
+import numpy as np
 from accuracy_page.figures import figures
 from accuracy_page.markdown import number, share, table
-from gibbsteel import _core
 from shipped_edition import older
 
+from .added import added
 from .data import TEST
 from .numbers import FOLLOW, moved
 
-SILICON = "Coughanowr1994"
 FOLLOWS = "follows"
 # A file holds 200 correlations, and layers on top need room: smaller ones are left out,
-# and the others made smaller, so that they stay possible together. No band of T1 or M2
-# changes by more than 5 percent.
-SMALLEST, SHRUNK = 0.02, 0.9995
+# and the others made smaller as far as that keeps them possible together.
+MOST_CORRELATIONS = 120
+MARGIN = 0.9995
 HEAD = {
     "format": {"name": "gibbsteel parameter file", "version": 1},
     "title": "Carbides of tool steels, calibrated",
-    "edition": "2",
+    "edition": "3",
     "licence": "CC0-1.0",
 }
-
-
-def silicon():
-    """Chromium with silicon in austenite and ferrite, which the edition below lacks."""
-    common = {
-        "source": SILICON,
-        "kind": "recalled",
-        "confidence": "low",
-        "note": "first coefficient of the Cr-Si mixing only; digits from memory",
-    }
-
-    def term(value, slope):
-        on = [["Cr", "Si"], "vacancy"]
-        return {"on": on, "order": 0, "terms": {"1": value, "T": slope}, **common}
-
-    citation = (
-        "C.A. Coughanowr, I. Ansara, H.L. Lukas, Assessment of the Cr-Si system, "
-        "Calphad 18 (1994) 125-140, from memory"
-    )
-    return {
-        **HEAD,
-        "sources": {SILICON: {"citation": citation}},
-        "phases": {
-            "austenite": {"energy": [term(-122850, 9.85)]},
-            "ferrite": {"energy": [term(-104538, 10.7)]},
-        },
-    }
-
-
-def on_silicon():
-    """Edition 2026-11-25 with that on top: where the calibration starts."""
-    text = json.dumps(silicon())
-    return _core.parse_parameters(text, "silicon.json", older())
 
 
 def followers(fit):
@@ -76,15 +44,24 @@ def followers(fit):
     return made
 
 
+def largest_together(correlations):
+    """The largest, times a factor with which their matrix has no negative eigenvalue."""
+    by_size = sorted(correlations, key=lambda c: -abs(c["coefficient"]))
+    kept = [c for c in correlations if c in by_size[:MOST_CORRELATIONS]]
+    ends = [[json.dumps(end) for end in c["between"]] for c in kept]
+    place = {end: i for i, end in enumerate(sorted({*chain(*ends)}))}
+    beside = np.zeros((len(place), len(place)))
+    for c, (i, j) in zip(kept, ([place[end] for end in pair] for pair in ends)):
+        beside[i, j] = beside[j, i] = c["coefficient"]
+    factor = MARGIN / max(1.0, -np.linalg.eigvalsh(beside)[0])
+    return [{**c, "coefficient": factor * c["coefficient"]} for c in kept]
+
+
 def layer(fit):
     """Everything in one layer on edition 2026-11-25."""
-    made, below = json.loads(fit.layer), silicon()
+    made, below = json.loads(fit.layer), added(HEAD)
     made["title"] = HEAD["title"]
-    made["correlations"] = [
-        {**c, "coefficient": SHRUNK * c["coefficient"]}
-        for c in made["correlations"]
-        if abs(c["coefficient"]) >= SMALLEST
-    ]
+    made["correlations"] = largest_together(made["correlations"])
     citation = "end members without a measurement: kept at their distance from others"
     made["sources"] |= {**below["sources"], FOLLOWS: {"citation": citation}}
     for phases in (
