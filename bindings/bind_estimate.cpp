@@ -62,6 +62,11 @@ void bind_family(py::module_& m) {
       .def_readonly("hardness_error", &Family::hardness_error, "[HV]")
       .def_readonly("hardness_records", &Family::hardness_records,
                     "Number of records behind the offset.")
+      .def_readonly("hardness_steels", &Family::hardness_steels,
+                    "Number of steels that the records are of.")
+      .def_readonly("hardness_soaked", &Family::hardness_soaked,
+                    "Of the records: austenite computed with the shipped file, so the "
+                    "offset takes up what that file has wrong in it.")
       .def_readonly("fitted", &Family::fitted, "Which records.")
       .def("__repr__",
            [](const Family& f) { return "<HardeningFamily " + f.key + ">"; })

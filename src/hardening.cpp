@@ -40,6 +40,18 @@ std::string counted(int records) {
   return std::to_string(records) + (records == 1 ? " record" : " records");
 }
 
+/// "10 records of 3 steels, austenite of 9 computed with the shipped file".
+std::string hardness_origin(const HardeningFamily& family) {
+  std::string text = counted(family.hardness_records);
+  if (family.hardness_steels > 1)
+    text += " of " + std::to_string(family.hardness_steels) + " steels";
+  if (family.hardness_soaked == 0) return text;
+  const bool all = family.hardness_soaked == family.hardness_records;
+  return text + ", austenite" +
+         (all ? "" : " of " + std::to_string(family.hardness_soaked)) +
+         " computed with the shipped file";
+}
+
 void append(std::vector<std::string>& to, const std::vector<std::string>& from) {
   to.insert(to.end(), from.begin(), from.end());
 }
@@ -122,8 +134,8 @@ Estimate vickers_estimate(const HardeningBasis& basis, const HardeningChoice& ch
   estimate.source += "; mixture: own estimate";
   if (choice.hardness_offset != 0.0) {
     estimate.equation += signed_text(choice.hardness_offset) + " HV";
-    estimate.source += "; offset of the family: own estimate from " +
-                       counted(choice.family.hardness_records);
+    estimate.source +=
+        "; offset of the family: own estimate from " + hardness_origin(choice.family);
   }
   if (!estimate.known()) return estimate;
   const double fixed_part = std::hypot(

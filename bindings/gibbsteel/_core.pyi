@@ -2185,6 +2185,13 @@ class HardeningFamily(_Compiled):
     def hardness_records(self) -> int:
         """Number of records behind the offset."""
     @property
+    def hardness_steels(self) -> int:
+        """Number of steels that the records are of."""
+    @property
+    def hardness_soaked(self) -> int:
+        """Of the records: austenite computed with the shipped file, so the offset takes
+        up what that file has wrong in it."""
+    @property
     def fitted(self) -> str:
         """Which records."""
     def __eq__(self, other: object) -> bool: ...

@@ -47,10 +47,11 @@ def judge(reference: gs.HardeningEstimates, matches: list[gs.State]) -> None:
         f"{austenite.value:.0f} vol% austenite kept."
     )
     page.note(
-        "The hardness offset of the high-speed family was found on M2 with 0.50 wt% "
-        "carbon in the matrix (record M2-HRC-1205) and is used here at down to "
-        f"{carbon:.3f} wt% in heat 8 and {reference.austenite['C']:.3f} wt% in heat 7, "
-        "where it may be too large."
+        "The hardness offset of the high-speed family is the mean over soaks of M2, "
+        "M35 and M42 (records M2-HRC-1065 and others). In M2 measured hardness rises "
+        "more with the carbon of the matrix than computed, so the offset is too large "
+        f"for little of it and too small for much: here {carbon:.3f} wt% at least in "
+        f"heat 8, {reference.austenite['C']:.3f} wt% in heat 7."
     )
     page.note(
         "For a steel near heat 7 (0.55C 4.5Cr 2.75Mo 2.15W 1V) a producer's sheet "

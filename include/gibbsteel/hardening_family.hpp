@@ -11,9 +11,12 @@
 namespace gibbsteel {
 
 /// Offsets and rate are this library's own estimates from the few records named in
-/// `fitted`, whose austenite composition is known (measured, or no carbide left).
-/// Records for which the composition has to be computed first were held back:
-/// tests/reference compares them.
+/// `fitted`. For start and rate the composition of the austenite is known (measured, or
+/// no carbide left). For hardness it was computed where it is not known, by a soak with
+/// the parameter file that ships: such an offset also takes up what that file has wrong
+/// in the carbon of the austenite, and with another file, or with counted carbide, it
+/// fits less well. All records of a steel are fitted to, or none; tests/reference
+/// compares the others.
 struct HardeningFamily {
   std::string key;             ///< "high-speed"
   std::string name;            ///< "high-speed and matrix-type steel"
@@ -26,11 +29,15 @@ struct HardeningFamily {
   double retained_error = 0.0;       ///< standard deviation of the fraction
   int retained_records = 0;          ///< number of records behind the rate
   /// Added to the as-quenched hardness [HV]; fades to 0 where less than half of the
-  /// matrix transforms.
+  /// matrix transforms. Mean over the records of a steel, then over the steels.
   double hardness_offset = 0.0;
-  double hardness_error = 0.0;  ///< standard deviation [HV]
-  int hardness_records = 0;     ///< number of records behind the offset
-  std::string fitted;           ///< which records
+  /// Standard deviation [HV]: that of the steels held back, and not less than that of
+  /// the equation itself.
+  double hardness_error = 0.0;
+  int hardness_records = 0;  ///< number of records behind the offset
+  int hardness_steels = 0;   ///< number of steels that they are of
+  int hardness_soaked = 0;   ///< of them: austenite computed with the shipped file
+  std::string fitted;        ///< which records
   bool operator==(const HardeningFamily&) const = default;
 };
 

@@ -75,7 +75,8 @@ def test_repr_is_one_line_and_str_the_table():
     for part in [
         "family: high-speed and matrix-type steel (high-speed, by composition)",
         "low to high: about two in three measurements, for this austenite",
-        "as-quenched hardness: carbon-quadratic (H18), mixed by (H20) + 187 HV",
+        "as-quenched hardness: carbon-quadratic (H18), mixed by (H20) + "
+        f"{estimates.family.hardness_offset:.0f} HV",
         "Cr + 3.3(Mo + W/2) + 16N",
         "local codes and licensed practice come first.",
     ]:

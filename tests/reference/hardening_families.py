@@ -6,18 +6,22 @@
 Prints, family by family: every record with a known austenite (`austenite_wt`) that the
 family was fitted to, measured and computed; the offset or rate that follows; and how
 far off the records are that were held back, those that need a soak for the most part.
-`fit` is what tests/reference/test_hardening_families.py compares with the library.
+For hardness (hardness_offsets.py) soaked records are fitted to as well, and the numbers
+for hardening_family.cpp are printed with those of the library beside them.
+tests/reference/test_hardening_families.py compares all of it with the library.
 """
 
 from math import exp, log, sqrt
 from statistics import mean, stdev
 
 import gibbsteel as gs
+import hardness_offsets
 from evaluate import hardening, record_file
 from evaluate.library import Absent
 
 LEAST_START_ERROR = 30.0  # [C], that of Eq. (H12) itself
 COLDEST = 20.0  # [C]
+QUANTITIES = ("martensite_start", "retained_austenite", hardness_offsets.QUANTITY)
 
 
 def chosen(family, quantity):
@@ -87,34 +91,16 @@ def fit_retained(family):
     return rate, spread(off, [r["uncertainty"] for r in records]), len(records)
 
 
-def fit_hardness(family):
-    """Offset [HV] and number of records; None without a record."""
-    records = chosen(family, "as_quenched_hardness")
-    if not records:
-        return None
-    off = [gs.hv_from_hrc(r["value"]) - hardening.general_hardness(r) for r in records]
-    return mean(off), len(records)
-
-
 def held_back_misses(family, quantity):
-    """(record, computed, measured) of the records held back, in C, fraction or HV."""
+    """(record, computed, measured) of the records held back, in C or a fraction."""
     misses = []
     for record in held_back(family, quantity):
         try:
-            if quantity == "as_quenched_hardness" and "austenite_wt" not in record:
-                computed = hardening.as_quenched_vickers(record)
-                measured = gs.hv_from_hrc(record["value"])
-            else:
-                computed = getattr(hardening, quantity)(record)
-                measured = record["value"]
+            computed = getattr(hardening, quantity)(record)
         except Absent:
             continue
-        misses.append((record, computed, measured))
+        misses.append((record, computed, record["value"]))
     return misses
-
-
-def root_mean_square(misses):
-    return sqrt(mean((computed - measured) ** 2 for _, computed, measured in misses))
 
 
 def in_band(quantity):
@@ -132,11 +118,33 @@ def in_band(quantity):
     return inside, total
 
 
-UNITS = {
-    "martensite_start": ("C", 0),
-    "retained_austenite": ("", 3),
-    "as_quenched_hardness": ("HV", 0),
-}
+UNITS = {"martensite_start": ("C", 0), "retained_austenite": ("", 3)}
+
+
+def lines(family, quantity, fitted):
+    """The table of one family; `fitted`: what follows, or None."""
+    unit, digits = UNITS[quantity]
+    text = []
+    if fitted:
+        numbers = ", ".join(f"{number:.4g}" for number in fitted)
+        text.append(f"  {quantity}: fitted {numbers}")
+    for record in chosen(family, quantity):
+        computed = getattr(hardening, quantity)(record)
+        text.append(
+            f"    {record['id']:<28} computed {computed:.{max(digits, 1)}f}, "
+            f"measured {record['value']:g} +- {record['uncertainty']:g}"
+        )
+    misses = held_back_misses(family, quantity)
+    for record, computed, measured in misses:
+        text.append(
+            f"    {record['id']:<28} held back: computed "
+            f"{computed:.{digits}f}, measured {measured:.{digits}f} {unit}, "
+            f"off by {computed - measured:+.{digits}f}"
+        )
+    if misses:
+        rms = hardness_offsets.root_mean_square(misses)
+        text.append(f"    held back: {len(misses)}, rms {rms:.{digits}f} {unit}")
+    return text
 
 
 def main():
@@ -146,29 +154,10 @@ def main():
             f"  start {family.start_offset:+.0f} C, rate {family.transformation_rate}, "
             f"hardness {family.hardness_offset:+.0f} HV"
         )
-        fits = (fit_start(family), fit_retained(family), fit_hardness(family))
-        for (quantity, (unit, digits)), fitted in zip(UNITS.items(), fits, strict=True):
-            if fitted:
-                numbers = ", ".join(f"{number:.4g}" for number in fitted)
-                print(f"  {quantity}: fitted {numbers}")
-            for record in chosen(family, quantity):
-                computed = getattr(hardening, quantity)(record)
-                print(
-                    f"    {record['id']:<28} computed {computed:.{max(digits, 1)}f}, "
-                    f"measured {record['value']:g} +- {record['uncertainty']:g}"
-                )
-            misses = held_back_misses(family, quantity)
-            for record, computed, measured in misses:
-                print(
-                    f"    {record['id']:<28} held back: computed "
-                    f"{computed:.{digits}f}, measured {measured:.{digits}f} {unit}, "
-                    f"off by {computed - measured:+.{digits}f}"
-                )
-            if misses:
-                rms = root_mean_square(misses)
-                print(f"    held back: {len(misses)}, rms {rms:.{digits}f} {unit}")
-        print()
-    for quantity in UNITS:
+        table = lines(family, "martensite_start", fit_start(family))
+        table += lines(family, "retained_austenite", fit_retained(family))
+        print(*table, *hardness_offsets.lines(family), sep="\n", end="\n\n")
+    for quantity in QUANTITIES:
         inside, total = in_band(quantity)
         print(
             f"{quantity}: {inside} of {total} measurements in the band, soak included"

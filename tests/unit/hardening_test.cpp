@@ -165,6 +165,25 @@ TEST_CASE("a family moves start, retained austenite and hardness by what it stat
   CHECK_FALSE(hardening(state).family_chosen);
 }
 
+TEST_CASE("the source of hardness says from what the offset of the family comes") {
+  const auto source_of = [](const char* family) {
+    HardeningOptions options;
+    options.family = family;
+    return hardening(by_hand(kX, 10.0), options).hardness_hv.source;
+  };
+  const std::string equations =
+      "fit to data of Krauss and Leslie used by Takahashi & Bhadeshia, from memory; "
+      "mixture: own estimate";
+  const std::string offset = equations + "; offset of the family: own estimate from ";
+  CHECK(source_of("general") == equations);
+  CHECK(source_of("bearing") == offset + "1 record");
+  CHECK(source_of("high-speed") ==
+        offset +
+            "10 records of 3 steels, austenite of 9 computed with the shipped file");
+  CHECK(source_of("stainless") ==
+        offset + "3 records of 2 steels, austenite computed with the shipped file");
+}
+
 TEST_CASE("near the border of a family a warning names the other one") {
   const NamedValues border{{"C", 0.5}, {"Cr", 4.5}, {"Mo", 2.05}};
   const HardeningEstimates result = hardening(by_hand(border, 0.0));

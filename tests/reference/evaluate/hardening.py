@@ -56,14 +56,32 @@ def retained_austenite(record):
 def as_quenched_hardness(record):
     """[HRC]; reads `retained` and `carbide` with `austenite_wt`."""
     if "austenite_wt" in record:
+        vickers, counted = without_offset(record)
         offset = family_of(record).hardness_offset
-        return gs.hrc_from_hv(general_hardness(record) + offset)
+        return gs.hrc_from_hv(vickers + counted * offset)
     return estimate(record).value
 
 
-def as_quenched_vickers(record):
-    """The same before conversion [HV], by soaking."""
-    return _estimates(record).hardness_hv.value
+HARDNESS = "carbon-quadratic"  # Eq. (H18), to which the offset of a family is added
+
+
+def without_offset(record):
+    """(hardness without the offset of the family [HV], how much of the offset counts).
+
+    An equation that is named is used without offset. Only austenite has it, and where
+    less than half of that transforms, in proportion.
+    """
+    if "austenite_wt" in record:
+        return general_hardness(record), fading(record["retained"])
+    bare = _estimates(record, martensite_hardness=HARDNESS)
+    austenite = bare.austenite_percent
+    retained = bare.retained_austenite_of_matrix.value / austenite
+    return bare.hardness_hv.value, 0.01 * austenite * fading(retained)
+
+
+def fading(retained):
+    """Of the offset, by the fraction of the austenite that stays."""
+    return min(1.0, 2.0 * (1.0 - retained))
 
 
 def family_of(record):
@@ -97,7 +115,7 @@ def published_fraction(record, start):
 
 def general_hardness(record):
     """Eq. (H18) and (H20) without the offset of the family [HV]."""
-    equation = gs.property_equations().at("martensite hardness", "carbon-quadratic")
+    equation = gs.property_equations().at("martensite hardness", HARDNESS)
     carbide = record["carbide"]
     total = sum(carbide.values())
     mean = sum(f * gs.carbide_hardness(kind) for kind, f in carbide.items()) / total
@@ -121,12 +139,13 @@ def estimate(record):
     return estimates.retained_austenite_of_matrix
 
 
-def _estimates(record):
+def _estimates(record, **choices):
     state = library.soak(record)
     if "measured_carbide" in record:
         counted, set_of_it = record["measured_carbide"], library.parameters()
         state = state.with_measured_carbide(counted, parameters=set_of_it).state
-    estimates = state.hardening(coldest_celsius=record.get("coldest_celsius"))
+    coldest = record.get("coldest_celsius")
+    estimates = state.hardening(coldest_celsius=coldest, **choices)
     if not estimates.martensite_start.known:
         raise library.Absent(estimates.martensite_start.remarks[-1])
     return estimates
