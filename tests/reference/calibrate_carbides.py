@@ -6,7 +6,7 @@ present edition from the two.
 
     python3 calibrate_carbides.py              calibrates, then writes layer and page
     python3 calibrate_carbides.py --folder X   into another folder
-    python3 calibrate_carbides.py --wider      with 14 more numbers; prints only
+    python3 calibrate_carbides.py --wider      with 15 more numbers; prints only
 
 gibbsteel must be importable (PYTHONPATH of the build tree, or installed).
 """

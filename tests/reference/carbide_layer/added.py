@@ -47,7 +47,13 @@ def added(title):
     }
     return {
         **title,
-        "sources": {key: {"citation": text} for key, text in CITATIONS.items()},
+        "sources": {
+            SILICON: {"citation": CITATIONS[SILICON]},
+            NICKEL: {
+                "citation": CITATIONS[NICKEL],
+                "fitted_to_check_records": ["systems/PC-11:Ni"],
+            },
+        },
         "phases": {
             "austenite": {"energy": [silicon(-122850, 9.85)]},
             "ferrite": {"energy": [silicon(-104538, 10.7)]},

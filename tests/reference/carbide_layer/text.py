@@ -45,7 +45,7 @@ def followers(fit):
 
 
 def largest_together(correlations):
-    """The largest, times a factor with which their matrix has no negative eigenvalue."""
+    """The largest, times a factor that leaves their matrix no negative eigenvalue."""
     by_size = sorted(correlations, key=lambda c: -abs(c["coefficient"]))
     kept = [c for c in correlations if c in by_size[:MOST_CORRELATIONS]]
     ends = [[json.dumps(end) for end in c["between"]] for c in kept]
