@@ -6,7 +6,15 @@ from math import inf, isnan
 from pathlib import Path
 
 import pytest
-from accuracy_page import aims, groups, hardening, left_out, markdown, with_layer
+from accuracy_page import (
+    aims,
+    groups,
+    hardening,
+    left_out,
+    markdown,
+    published_records,
+    with_layer,
+)
 from accuracy_page.figures import figures, fitted, independent, without_size, worst
 from element_layer import board
 from evaluate import record_file
@@ -54,6 +62,25 @@ def test_a_miss_without_a_size_counts_and_is_not_averaged():
     assert f.absolute == figures(THREE).absolute
     assert without_size([*THREE, absent]) == [absent]
     assert isnan(figures([absent]).bias)
+
+
+def test_a_published_record_counts_once_however_many_numbers_it_has():
+    values = (11.0, 10.0, 13.0, 16.0)
+    many = [outcome(value, published_record="many") for value in values]
+    one = outcome(20.0, published_record="one")
+    count, within_1, within_2 = published_records.counted_once([*many, one])
+    assert (count, within_1, within_2) == (2, 0.5, 0.75)
+
+
+def test_records_with_many_missed_numbers_are_listed_most_missed_first():
+    few = [outcome(v, published_record="few") for v in (16.0, 17.0, 10.0)]
+    some = [outcome(v, published_record="some") for v in (16.0, 17.0, 18.0, 10.0)]
+    most = [outcome(v, published_record="most") for v in (16.0, 17.0, 18.0, 19.0)]
+    listed = published_records.missed([*few, *some, *most])
+    assert [(name, numbers, len(misses)) for name, numbers, misses in listed] == [
+        ("most", 4, 4),
+        ("some", 4, 3),
+    ]
 
 
 def test_fractions_are_shown_in_percent():

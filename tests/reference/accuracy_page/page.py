@@ -4,7 +4,7 @@ from element_signs.changes import changes
 from element_signs.section import signs_section
 from evaluate import library
 
-from . import aims, groups, left_out, with_layer, within
+from . import aims, groups, left_out, published_records, with_layer, within
 from .figures import by_group, figures, fitted, independent, without_size, worst
 from .hardening import hardening_section
 from .limits import limits_section
@@ -29,6 +29,7 @@ def page(outcomes, reasons, layered):
         head(outcomes, reasons),
         within.section(outcomes),
         *([with_layer.section(outcomes, layered)] if layered else []),
+        published_records.section(outcomes),
         aims_section(outcomes),
         grouped("By family", "family", outcomes, groups.family_of, units=False),
         grouped("By quantity", "quantity", outcomes, groups.quantity_of, units=True),
@@ -60,8 +61,8 @@ A miss is (computed - published) / published uncertainty. Records that terms of 
 parameter file were fitted to are counted apart: that they agree proves little. One term
 was added after records of 13Cr steels with false ferrite had been seen, chromium with
 silicon; its number is from memory and was not fitted, so they count as not fitted to.
-Values quoted from memory carry the confidence that their table gives them. What the
-edition before did, and which records were gained and lost since, stands in
+Values quoted from memory carry the confidence that their table gives them. What edition
+2026-11-25 did, and which records were gained and lost since, stands in
 [layers/carbides.md](layers/carbides.md). Long-hold limit: a shop soak of minutes leaves
 more carbide and less carbon in the matrix. Before hardening real parts try coupons and
 follow the steel maker's data."""
