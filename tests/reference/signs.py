@@ -26,8 +26,12 @@ def main(arguments=None):
     library.use(None)
     for one in found:
         print(changes.line(one))
-    right = sum(one.right for one in found)
-    print(f"{right} of {len(found)} directions right")
+    judged = [one for one in found if one.judged]
+    right = sum(one.right for one in judged)
+    print(
+        f"{right} of {len(judged)} directions right, {len(found) - len(judged)} without "
+        "carbide, not judged"
+    )
     return 0
 
 

@@ -14,9 +14,10 @@ ROWS = changes.rows()
 def test_the_direction_is_right_unless_listed_as_wrong(row):
     found = changes.change(row)
     print(changes.line(found))
+    assert found.judged != ("no_carbide_now" in row), changes.line(found)
     if "wrong_now" in row:
         assert not found.right, "right now: take its `wrong_now` out of the table"
-    else:
+    elif found.judged:
         assert found.right, changes.line(found)
 
 
@@ -53,7 +54,24 @@ def test_the_command_prints_every_row_and_the_count(capsys):
     printed = capsys.readouterr().out
     assert all(row["id"] in printed for row in ROWS)
     known = sum("wrong_now" in row for row in ROWS)
-    assert f"{len(ROWS) - known} of {len(ROWS)} directions right" in printed
+    judged = sum("no_carbide_now" not in row for row in ROWS)
+    assert f"{judged - known} of {judged} directions right" in printed
+    assert f"{len(ROWS) - judged} without carbide, not judged" in printed
+
+
+def test_only_what_carbide_decides_needs_carbide():
+    carbon = dict(ROWS[0], quantity="matrix C [wt%]")
+    start = dict(ROWS[0], quantity="martensite start [C]")
+    assert not changes.Change(carbon, 0.2, 0.2, carbide=False).judged
+    assert changes.Change(carbon, 0.2, 0.2, carbide=True).judged
+    assert changes.Change(start, 300.0, 300.0, carbide=False).judged
+
+
+def test_a_row_without_carbide_counts_neither_as_right_nor_as_wrong():
+    carbon = dict(ROWS[0], quantity="matrix C [wt%]", no_carbide_now="None.")
+    text = signs_section([changes.Change(carbon, 0.2, 0.2, carbide=False)])
+    assert "0 of 0 directions are right. In 1 rows neither steel" in text
+    assert "| no carbide |" in text and "**wrong**" not in text
 
 
 def test_a_wrong_direction_stands_on_the_page_with_its_number():

@@ -1,7 +1,8 @@
 """Changes of a soaked steel by more of one element, computed, against their direction.
 
 Iron gives way to the element. A direction is right when the computed change has its
-sign; its size is printed and not judged. What rounding does is no change.
+sign; its size is printed and not judged. What rounding does is no change. Where neither
+steel holds carbide, nothing can dissolve or form, and the row is not judged.
 """
 
 import json
@@ -45,12 +46,19 @@ QUANTITIES = {
     ),
 }
 
+OF_CARBIDE = ("matrix C [wt%]", "carbide [vol%]")  # move only while carbide is there
+
 
 @dataclass(frozen=True)
 class Change:
     row: dict
     before: float
     after: float
+    carbide: bool = True  # in one of the two at least
+
+    @property
+    def judged(self):
+        return self.carbide or self.row["quantity"] not in OF_CARBIDE
 
     @property
     def size(self):
@@ -109,12 +117,13 @@ def change(row):
     composition = row["composition_wt"]
     element = row["element"]
     richer = {**composition, element: composition.get(element, 0.0) + row["add"]}
-    value = QUANTITIES[row["quantity"]]
-    before, after = (
-        value(library.soak({}, celsius=row["celsius"], composition=c))
+    states = [
+        library.soak({}, celsius=row["celsius"], composition=c)
         for c in (composition, richer)
-    )
-    return Change(row, before if before is not None else nan, after)
+    ]
+    before, after = map(QUANTITIES[row["quantity"]], states)
+    carbide = any(state.carbide_volume_percent > 0.0 for state in states)
+    return Change(row, before if before is not None else nan, after, carbide)
 
 
 def changes():
@@ -123,7 +132,7 @@ def changes():
 
 def line(found):
     row = found.row
-    verdict = "right" if found.right else "WRONG"
+    verdict = "right" if found.right else "WRONG" if found.judged else "no carbide"
     known = " (known)" if "wrong_now" in row else ""
     return (
         f"{row['id']:<68} {found.before:>9.4g} {found.size:>+9.4f}  "

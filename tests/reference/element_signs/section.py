@@ -18,7 +18,8 @@ def signed(value):
 
 
 def signs_section(changes):
-    right = sum(c.right for c in changes)
+    judged = [c for c in changes if c.judged]
+    right = sum(c.right for c in judged)
     rows = [
         [
             c.row["steel"],
@@ -26,24 +27,40 @@ def signs_section(changes):
             f"+{c.row['add']:g} {c.row['element']}",
         ]
         + [c.row["quantity"], WORDS[c.row["sign"]], signed(c.size)]
-        + ["right" if c.right else "**wrong**", c.row["reason"]]
+        + [verdict(c), c.row["reason"]]
         for c in changes
     ]
     header = ["steel", "C", "more", "quantity", "expected", "computed", "is", "reason"]
     parts = [
         HEAD,
-        f"{right} of {len(changes)} directions are right.",
+        f"{right} of {len(judged)} directions are right. {idle(changes)}".strip(),
         table(header, rows),
     ]
     parts += [wrong_ones(changes), reasons()]
     return "\n\n".join(part for part in parts if part)
 
 
+def verdict(change):
+    if not change.judged:
+        return "no carbide"
+    return "right" if change.right else "**wrong**"
+
+
+def idle(changes):
+    count = sum(not c.judged for c in changes)
+    if not count:
+        return ""
+    return (
+        f"In {count} rows neither steel holds carbide, so that nothing can dissolve or "
+        "form: those are not judged."
+    )
+
+
 def wrong_ones(changes):
     lines = [
         f"* {c.row['id']}: {signed(c.size)}. {c.row.get('wrong_now', 'Not explained.')}"
         for c in changes
-        if not c.right
+        if c.judged and not c.right
     ]
     return "Wrong:\n\n" + "\n".join(lines) if lines else ""
 
