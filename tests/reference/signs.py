@@ -29,8 +29,8 @@ def main(arguments=None):
     judged = [one for one in found if one.judged]
     right = sum(one.right for one in judged)
     print(
-        f"{right} of {len(judged)} directions right, {len(found) - len(judged)} without "
-        "carbide, not judged"
+        f"{right} of {len(judged)} directions right, "
+        f"{len(found) - len(judged)} without carbide, not judged"
     )
     return 0
 
