@@ -26,9 +26,14 @@ Calibration run(const std::vector<Measurement>& measurements,
                 bool cross_validate, int most_evaluations, std::size_t threads,
                 const py::object& callback, const std::string& file_name,
                 const std::string& title, const std::string& edition,
-                const std::string& licence) {
+                const std::string& licence,
+                const std::map<std::string, double>& start) {
   std::vector<FreeNumber> free;
-  for (const auto& [place, deviation] : numbers) free.push_back({place, deviation});
+  for (const auto& [place, deviation] : numbers) {
+    const auto found = start.find(place);
+    free.push_back({place, deviation});
+    if (found != start.end()) free.back().start = found->second;
+  }
   CalibrationOptions options;
   options.loss = loss_of(loss);
   options.loss_scale = loss_scale;
@@ -138,7 +143,8 @@ void bind_calibration(py::module_& m) {
         py::arg("most_evaluations") = usual.most_evaluations,
         py::arg("threads") = usual.threads, py::arg("progress") = py::none(),
         py::arg("file_name") = usual.file_name, py::arg("title") = usual.title,
-        py::arg("edition") = usual.edition, py::arg("licence") = usual.licence);
+        py::arg("edition") = usual.edition, py::arg("licence") = usual.licence,
+        py::arg("start") = std::map<std::string, double>{});
 }
 
 }  // namespace gibbsteel::python

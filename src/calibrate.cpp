@@ -116,11 +116,14 @@ double misfit_before(const Calibration& result, const RobustLoss& loss) {
   return sum;
 }
 
-std::string reason_of(CalibrationStatus status) {
+std::string reason_of(CalibrationStatus status, bool used_up) {
   switch (status) {
     case CalibrationStatus::converged:
       return "";
     case CalibrationStatus::stalled:
+      if (used_up)
+        return "the evaluations allowed were used up on the way down an edge, where a "
+               "phase appears or vanishes; the numbers are the best found";
       return "no step makes the misfit smaller, but it jumps or has an edge here, as "
              "where a phase appears or vanishes";
     case CalibrationStatus::not_converged:
@@ -170,10 +173,9 @@ Calibration calibrate(const std::vector<Measurement>& measurements,
   for (const Measurement& m : measurements) wanted.push_back(!m.held_back);
   std::size_t evaluations = 0;
   ShiftModel model(problem, wanted, options.progress, evaluations);
-  const auto zero = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(numbers.size()));
   const RobustFit fit =
-      robust_fit([&](const Eigen::VectorXd& x) { return model(x); }, zero, loss,
-                 static_cast<std::size_t>(options.most_evaluations));
+      robust_fit([&](const Eigen::VectorXd& x) { return model(x); }, problem.start(),
+                 loss, static_cast<std::size_t>(options.most_evaluations));
   result.status = model.stopped() ? CalibrationStatus::cancelled : fit.status;
   result.rounds = fit.rounds;
   result.evaluations = fit.evaluations;
@@ -185,7 +187,8 @@ Calibration calibrate(const std::vector<Measurement>& measurements,
     result.status = CalibrationStatus::cancelled;
   else if (found)
     write_layer(problem, fit, below, options, result);
-  result.reason = reason_of(result.status);
+  const auto most = static_cast<std::size_t>(options.most_evaluations);
+  result.reason = reason_of(result.status, result.evaluations >= most);
   return result;
 }
 

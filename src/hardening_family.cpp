@@ -31,7 +31,7 @@ HardeningFamily high_speed_family() {
   family.transformation_rate = 0.0073;
   family.retained_error = 0.15;
   family.retained_records = 2;
-  family.hardness_offset = 160.0;
+  family.hardness_offset = 161.0;
   family.hardness_error = 43.0;
   family.hardness_records = 10;
   family.hardness_steels = 3;

@@ -59,13 +59,14 @@ constexpr std::array kWeakSpots{
         "observed.",
         Edition::calibrated},
     WeakSpot{[](const Conditions& c) {
-               return c.m23c6 && c.steel["W"] > 0.3 &&
+               const double both = c.steel["W"] + c.steel["Mo"];
+               return c.m23c6 && both > 0.3 && both < 3.5 &&
                       (c.steel["Cr"] < 2.5 ||
                        (c.steel["Cr"] > 10.0 && c.steel["C"] >= kDieSteelCarbon));
              },
-             "Known weak spot: M23C6 in steels with about 1 % tungsten rests on "
-             "estimates; in low-alloy steels cementite is expected, in 12Cr die steels "
-             "M7C3 alone.",
+             "Known weak spot: M23C6 in steels with 1 to 3 % tungsten or molybdenum "
+             "rests on estimates; in low-alloy steels cementite is expected, in 12Cr "
+             "die steels M7C3 alone.",
              Edition::calibrated},
     WeakSpot{[](const Conditions& c) { return c.m2c && c.celsius < 800.0; },
              "Known weak spot: below 800 C the amount of M2C in steels rich in "

@@ -930,6 +930,7 @@ def calibrate(
     title: str = "Calibrated numbers",
     edition: str = "1",
     licence: str = "CC0-1.0",
+    start: dict[str, float] = ...,
 ) -> Calibration:
     """See gibbsteel.calibrate."""
 

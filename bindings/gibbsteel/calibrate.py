@@ -122,11 +122,32 @@ def _numbers(
     return pairs
 
 
+def _starts(start: Mapping[str, float], places: list[str]) -> dict[str, float]:
+    """Place -> value, of numbers that are free."""
+    found: dict[str, float] = {}
+    problems: list[Problem] = []
+    for place, value in start.items():
+        here = f"start, {place}"
+        if place not in places:
+            what, remedy = "is not among the numbers", "start only what is free"
+            problems.append(Problem("gibbsteel.input.300", here, what, remedy))
+            continue
+        try:
+            found[place] = float(value)
+        except (TypeError, ValueError):
+            what, remedy = f"is {value!r}", "give a number, in the unit of the number"
+            problems.append(Problem("gibbsteel.input.300", here, what, remedy))
+    if problems:
+        raise InputError(problems)
+    return found
+
+
 def calibrate(
     measurements: Iterable[Measurement],
     numbers: Mapping[str, float] | Iterable[str],
     *,
     on: ParameterSet | None = None,
+    start: Mapping[str, float] | None = None,
     loss: str = "huber",
     loss_scale: float = 0.0,
     cross_validate: bool = True,
@@ -152,6 +173,10 @@ def calibrate(
         by a layer of its own.
     on : ParameterSet, optional
         `default_parameters` when left out.
+    start : mapping of str to float, optional
+        Where numbers start, when not at their values in the file; the prior stays
+        there. A misfit with several minima ends in another one from another start:
+        the least ``misfit_after`` counts.
     loss : str
         "squares", Eq. (K1); "huber", Eq. (K2), or "cauchy", Eq. (K3): a measurement
         that is far off counts less.
@@ -195,6 +220,7 @@ def calibrate(
     given = list(measurements)
     for one in given:
         require(one, Measurement, "measurements", "make each with gs.measurement(...)")
+    starts = _starts(start or {}, [place for place, _ in pairs])
     with counting(progress) as callback:
         return _core.calibrate(
             given,
@@ -210,4 +236,5 @@ def calibrate(
             title=title,
             edition=edition,
             licence=licence,
+            start=starts,
         )

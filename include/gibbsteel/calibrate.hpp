@@ -20,13 +20,14 @@
 ///
 ///   min |sum_k w_k h_k|_(1/H),  w_k >= 0,  sum_k w_k = 1                      Eq. (K6)
 ///
-/// h_k half the slopes of Eq. (K1) on its sides, H = S^2 J^T W J + 1, in units of s_j;
-/// where that is zero, the edge has its bottom (bundle of Lemarechal 1975, gradient
-/// sampling of Burke, Lewis & Overton 2005, from memory). At the minimum
+/// h_k half the slopes of Eq. (K1) on its sides, H = S J^T W J S + 1, in units of s_j;
+/// where that is next to zero, the edge has its bottom (bundle of Lemarechal 1975,
+/// gradient sampling of Burke, Lewis & Overton 2005, from memory). At the minimum
 ///
 ///   covariance of p = (J^T W J + S^-2)^-1                                     Eq. (K4)
 ///
-/// J = dr/dp, W and S diagonal with w_i and s_j. What the data see: with W^1/2 J S =
+/// J = dr/dp, W and S diagonal with w_i and s_j; at an edge, of the side that the fit
+/// ended on. What the data see: with W^1/2 J S =
 /// U diag(t) V^T, the direction S v_k has, in units of the prior, the standard
 /// deviation
 ///
@@ -40,6 +41,7 @@
 
 #include <cstddef>
 #include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -70,6 +72,10 @@ struct Measurement {
 struct FreeNumber {
   std::string place;             ///< as parameter_inputs()
   double prior_deviation = 0.0;  ///< in its unit; 0: what the file states for it
+  /// Where the fit starts; at the value of the file when not given. A misfit with
+  /// several minima ends in another one from another start: the least misfit_after
+  /// counts. The prior stays around the value of the file.
+  std::optional<double> start{};
 };
 
 enum class Loss { squares, huber, cauchy };

@@ -62,6 +62,9 @@ void check_number(const ParameterSet& set, const FreeNumber& free,
   if (!(deviation > 0.0 && std::isfinite(deviation)))
     return bad("has a prior standard deviation of " + shortest(deviation),
                "give a number above 0, in " + found->unit);
+  if (free.start && !std::isfinite(*free.start))
+    return bad("starts at " + shortest(*free.start),
+               "give a finite number in " + found->unit);
   sound.emplace_back(*found, deviation);
 }
 

@@ -19,6 +19,11 @@ CalibrationProblem::CalibrationProblem(SharedParameters set,
     numbers_.push_back(std::move(number));
     deviations_.push_back(deviation);
   }
+  start_ = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(numbers.size()));
+  for (std::size_t j = 0; j < numbers.size(); ++j)
+    if (numbers[j].start)
+      start_[static_cast<Eigen::Index>(j)] =
+          (*numbers[j].start - numbers_[j].value) / deviations_[j];
   for (std::size_t i = 0; i < measurements_.size(); ++i) {
     std::size_t first = 0;
     while (!same_soak(measurements_[first], measurements_[i])) ++first;

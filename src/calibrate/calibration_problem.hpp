@@ -32,6 +32,8 @@ class CalibrationProblem {
   }
   const std::vector<Number>& numbers() const noexcept { return numbers_; }
   const std::vector<double>& prior_deviations() const noexcept { return deviations_; }
+  /// Where the fit starts, in prior standard deviations from the values of the set.
+  const Eigen::VectorXd& start() const noexcept { return start_; }
 
   /// The set with these values of the numbers instead.
   SharedParameters with(const std::vector<double>& values) const;
@@ -54,6 +56,7 @@ class CalibrationProblem {
   std::size_t threads_;
   std::vector<Number> numbers_;
   std::vector<double> deviations_;
+  Eigen::VectorXd start_;
   std::vector<std::string> places_;
   std::vector<std::size_t> first_alike_;  ///< of each: the first with the same soak
 };

@@ -15,8 +15,10 @@ using Eigen::VectorXd;
 constexpr Eigen::Index kMostSlopes = 80;
 constexpr double kEnough = 0.1;     ///< of what the slope promises
 constexpr double kShorter = 0.25;   ///< of the step before
-constexpr double kShortest = 1e-3;  ///< of the whole step
 constexpr double kOtherSide = 0.5;  ///< of the slope that goes on, at most
+/// Of the whole step: how near slopes of the other side are taken. On a curved edge
+/// those from farther away mix to nothing where there still is a way down.
+constexpr double kNear = 1e-3, kNearest = 3e-5;
 
 /// The misfit around a base: what is not usable there does not count, and what a trial
 /// lacks stands still.
@@ -65,25 +67,51 @@ class Surroundings {
 
 /// What a search along one direction came to.
 struct Search {
-  bool moved = false, stopped = false;
+  bool moved = false, stopped = false, jumps = false;
   VectorXd x;      ///< where it moved to, or the last trial
   VectorXd slope;  ///< L^-1 h at the last trial
 };
 
 Search search(RememberedModel& model, const Surroundings& around, const VectorXd& from,
-              const VectorXd& step, double promised) {
+              const VectorXd& mixed, double shortest) {
+  const VectorXd step = around.step(mixed);
+  const double promised = mixed.squaredNorm();
   Search found;
-  for (double t = 1.0; t >= kShortest && !found.moved; t *= kShorter) {
+  for (double t = 1.0; t >= shortest && !found.moved; t *= kShorter) {
     if (model.used_up()) break;
     found.x = from + t * step;
     const FitPoint& trial = model.at(found.x);
     found.stopped = trial.stopped;
     if (trial.stopped) break;
     found.slope = around.slope(trial, found.x);
-    found.moved =
-        around.misfit_at(trial, found.x) <= around.misfit() - kEnough * t * promised;
+    const double rise = around.misfit_at(trial, found.x) - around.misfit();
+    found.moved = rise <= -kEnough * t * promised;
+    // A misfit without jumps rises by no more than the slope beyond says, and a curve.
+    found.jumps = rise > t * (4.0 * std::abs(mixed.dot(found.slope)) + promised);
   }
   return found;
+}
+
+/// Slopes from both sides, from no farther than `shortest` of a step.
+EdgeOutcome descend(RememberedModel& model, const Surroundings& around,
+                    const FitPoint& base, double shortest, VectorXd& x) {
+  MatrixXd slopes = around.slope(base, x);
+  while (slopes.cols() < kMostSlopes) {
+    const VectorXd mixed = slopes * least_slope_weights(slopes);
+    if (mixed.squaredNorm() <= left_to_gain(around.misfit()))
+      return EdgeOutcome::bottom;
+    const Search found = search(model, around, x, mixed, shortest);
+    if (found.moved) {
+      x = found.x;
+      return EdgeOutcome::moved;
+    }
+    if (found.stopped || found.jumps || model.used_up()) return EdgeOutcome::stuck;
+    if (!(mixed.dot(found.slope) <= kOtherSide * mixed.squaredNorm()))
+      return EdgeOutcome::stuck;
+    slopes.conservativeResize(Eigen::NoChange, slopes.cols() + 1);
+    slopes.rightCols(1) = found.slope;
+  }
+  return EdgeOutcome::stuck;
 }
 
 }  // namespace
@@ -93,22 +121,11 @@ EdgeOutcome descend_from_edge(RememberedModel& model, const RobustLoss& loss,
   const FitPoint base = model.base_at(x);
   if (base.stopped) return EdgeOutcome::stuck;
   const Surroundings around(base, x, loss);
-  MatrixXd slopes = around.slope(base, x);
-  while (slopes.cols() < kMostSlopes) {
-    const VectorXd mixed = slopes * least_slope_weights(slopes);
-    const double promised = mixed.squaredNorm();
-    if (promised <= left_to_gain(around.misfit())) return EdgeOutcome::bottom;
-    const Search found = search(model, around, x, around.step(mixed), promised);
-    if (found.moved) {
-      x = found.x;
-      return EdgeOutcome::moved;
-    }
-    if (found.stopped || model.used_up()) return EdgeOutcome::stuck;
-    if (!(mixed.dot(found.slope) <= kOtherSide * promised)) return EdgeOutcome::stuck;
-    slopes.conservativeResize(Eigen::NoChange, slopes.cols() + 1);
-    slopes.rightCols(1) = found.slope;
+  for (const double shortest : {kNear, kNearest}) {
+    const EdgeOutcome outcome = descend(model, around, base, shortest, x);
+    if (outcome != EdgeOutcome::bottom) return outcome;
   }
-  return EdgeOutcome::stuck;
+  return EdgeOutcome::bottom;
 }
 
 }  // namespace gibbsteel::internal

@@ -1,47 +1,76 @@
 #include "calibrate/least_slope.hpp"
 
+#include <Eigen/QR>
 #include <algorithm>
+#include <vector>
 
 namespace gibbsteel::internal {
 namespace {
 
-constexpr int kMostExchanges = 20000;
-constexpr double kSame = 1e-12;  ///< of the largest square
+using Eigen::Index;
+using Eigen::MatrixXd;
+using Eigen::VectorXd;
 
-struct Exchange {
-  Eigen::Index to = 0, from = 0;
-  double gain = 0.0;  ///< difference of the slopes of |A w|^2 / 2
-};
+constexpr int kMostSteps = 1000;
+constexpr double kSame = 1e-10;      ///< of the shortest square so far
+constexpr double kSmallest = 1e-14;  ///< weight that counts
 
-/// From the weighted column that lies farthest along A w to the one that lies least.
-Exchange best_exchange(const Eigen::VectorXd& along, const Eigen::VectorXd& weights) {
-  Exchange best;
-  along.minCoeff(&best.to);
-  for (Eigen::Index i = 0; i < along.size(); ++i)
-    if (weights[i] > 0.0 && (weights[best.from] == 0.0 || along[i] > along[best.from]))
-      best.from = i;
-  best.gain = along[best.from] - along[best.to];
-  return best;
+/// Weights with sum 1, of any sign, for which |A w| is least.
+VectorXd least_of_plane(const MatrixXd& columns, const std::vector<Index>& active) {
+  const auto count = static_cast<Index>(active.size());
+  const VectorXd first = columns.col(active[0]);
+  VectorXd weights = VectorXd::Ones(1);
+  if (count == 1) return weights;
+  MatrixXd apart(columns.rows(), count - 1);
+  for (Index i = 1; i < count; ++i)
+    apart.col(i - 1) = columns.col(active[static_cast<std::size_t>(i)]) - first;
+  const VectorXd others = apart.colPivHouseholderQr().solve(-first);
+  weights.resize(count);
+  weights << 1.0 - others.sum(), others;
+  return weights;
+}
+
+/// From the weights of the active columns towards wanted ones, as far as none becomes
+/// negative; what reached zero leaves. True when all of the way was gone.
+bool step_towards(const VectorXd& wanted, std::vector<Index>& active,
+                  VectorXd& weights) {
+  double part = 1.0;
+  for (std::size_t i = 0; i < active.size(); ++i) {
+    const double now = weights[active[i]], then = wanted[static_cast<Index>(i)];
+    if (then <= kSmallest && now > then) part = std::min(part, now / (now - then));
+  }
+  std::vector<Index> left;
+  for (std::size_t i = 0; i < active.size(); ++i) {
+    double& weight = weights[active[i]];
+    weight += part * (wanted[static_cast<Index>(i)] - weight);
+    if (weight > kSmallest)
+      left.push_back(active[i]);
+    else
+      weight = 0.0;
+  }
+  const bool all = part == 1.0 || left.size() == active.size();
+  active = std::move(left);
+  weights /= weights.sum();
+  return all;
 }
 
 }  // namespace
 
-Eigen::VectorXd least_slope_weights(const Eigen::MatrixXd& columns) {
-  const Eigen::MatrixXd products = columns.transpose() * columns;
-  const double enough = kSame * products.diagonal().maxCoeff();
-  Eigen::VectorXd weights = Eigen::VectorXd::Zero(columns.cols());
-  Eigen::Index shortest = 0;
-  products.diagonal().minCoeff(&shortest);
+VectorXd least_slope_weights(const MatrixXd& columns) {
+  VectorXd weights = VectorXd::Zero(columns.cols());
+  Index shortest = 0;
+  columns.colwise().squaredNorm().minCoeff(&shortest);
   weights[shortest] = 1.0;
-  for (int i = 0; i < kMostExchanges; ++i) {
-    const Exchange move = best_exchange(products * weights, weights);
-    if (!(move.gain > enough)) break;
-    const double bend = products(move.to, move.to) -
-                        2.0 * products(move.to, move.from) +
-                        products(move.from, move.from);
-    const double step = std::min(weights[move.from], move.gain / bend);
-    weights[move.to] += step;
-    weights[move.from] = step < weights[move.from] ? weights[move.from] - step : 0.0;
+  std::vector<Index> active{shortest};
+  for (int i = 0; i < kMostSteps; ++i) {
+    const VectorXd mixed = columns * weights;
+    Index least = 0;
+    const double along = (columns.transpose() * mixed).minCoeff(&least);
+    if (mixed.squaredNorm() - along <= kSame * mixed.squaredNorm()) break;
+    if (std::find(active.begin(), active.end(), least) != active.end()) break;
+    active.push_back(least);
+    while (!step_towards(least_of_plane(columns, active), active, weights)) {
+    }
   }
   return weights;
 }

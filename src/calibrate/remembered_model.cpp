@@ -10,6 +10,12 @@ const FitPoint& RememberedModel::at(const Eigen::VectorXd& x) {
   return trial_.second;
 }
 
+bool RememberedModel::knows(const Eigen::VectorXd& x) const {
+  for (const Known* known : {&base_, &trial_})
+    if (known->first.size() == x.size() && known->first == x) return true;
+  return false;
+}
+
 const FitPoint& RememberedModel::base_at(const Eigen::VectorXd& x) {
   at(x);
   if (trial_.first.size() == x.size() && trial_.first == x) base_ = trial_;

@@ -3,6 +3,7 @@
 #include <Eigen/Cholesky>
 #include <Eigen/QR>
 #include <cmath>
+#include <limits>
 #include <unsupported/Eigen/LevenbergMarquardt>
 
 #include "calibrate/edge_descent.hpp"
@@ -32,7 +33,7 @@ class Round : public Eigen::DenseFunctor<double> {
   }
 
   int operator()(const VectorXd& x, VectorXd& out) {
-    if (model_.used_up()) return -1;
+    if (!model_.may_be_at(x)) return -1;
     const FitPoint& point = model_.at(x);
     if (point.stopped) return -1;
     out.resize(values());
@@ -77,6 +78,7 @@ bool minimize(Round& round, const RobustLoss& loss, VectorXd& x) {
   // Other losses come back with better weights.
   optimizer.setFtol(loss.kind == Loss::squares ? 1e-12 : 1e-8);
   optimizer.setXtol(1e-7);
+  optimizer.setMaxfev(std::numeric_limits<int>::max());  // the model counts
   const auto status = optimizer.minimize(x);
   return status != space::UserAsked && status != space::TooManyFunctionEvaluation &&
          status != space::ImproperInputParameters;
@@ -133,8 +135,11 @@ CalibrationStatus end_of(RememberedModel& model, const RobustLoss& loss,
   const EdgeOutcome outcome = descend_from_edge(model, loss, x);
   if (outcome == EdgeOutcome::bottom) return CalibrationStatus::converged;
   if (outcome == EdgeOutcome::stuck) return CalibrationStatus::stalled;
+  const VectorXd usable = fit.weights.cwiseSign();
   stand_at(x, model, loss, fit);
-  const bool crawls = before - fit.misfit < kCrawl * left_to_gain(fit.misfit);
+  // A measurement that came or went makes the misfits incomparable.
+  const bool crawls = usable == fit.weights.cwiseSign() &&
+                      before - fit.misfit < kCrawl * left_to_gain(fit.misfit);
   return crawls ? CalibrationStatus::stalled : CalibrationStatus::not_converged;
 }
 

@@ -24,6 +24,8 @@ class Descent {
   }
 
   DesignPoint run(int most_steps);
+  /// Without slopes, close around the start: past bends, where slopes mislead.
+  DesignPoint polish(int most_steps);
 
  private:
   using Optimizer = std::unique_ptr<nlopt_opt_s, decltype(&nlopt_destroy)>;
@@ -44,6 +46,7 @@ class Descent {
   double squares(const std::vector<std::size_t>& which, bool positive_only,
                  double* gradient) const;
   double distance(unsigned n, const double* x, double* gradient) const;
+  DesignPoint search(nlopt_algorithm algorithm, int most_steps, double first_step);
 
   DesignProblem& problem_;
   std::vector<double> start_;
@@ -143,10 +146,20 @@ void Descent::constraints(unsigned m, double* values, unsigned n, const double* 
 }
 
 DesignPoint Descent::run(int most_steps) {
+  return search(NLOPT_LD_SLSQP, most_steps, 0.0);
+}
+
+DesignPoint Descent::polish(int most_steps) {
+  constexpr double kClose = 0.005;  // of the cube
+  return search(NLOPT_LN_COBYLA, most_steps, kClose);
+}
+
+DesignPoint Descent::search(nlopt_algorithm algorithm, int most_steps,
+                            double first_step) {
   constexpr double kStep = 1e-8;        // of the cube
   constexpr double kGoodEnough = 1e-9;  // misfit
   const auto n = static_cast<unsigned>(problem_.size());
-  const Optimizer optimizer(nlopt_create(NLOPT_LD_SLSQP, n), &nlopt_destroy);
+  const Optimizer optimizer(nlopt_create(algorithm, n), &nlopt_destroy);
   if (!optimizer) throw std::bad_alloc();
   optimizer_ = optimizer.get();
   nlopt_set_lower_bounds1(optimizer_, 0.0);
@@ -154,6 +167,7 @@ DesignPoint Descent::run(int most_steps) {
   nlopt_set_min_objective(optimizer_, &Descent::objective_call, this);
   nlopt_set_maxeval(optimizer_, most_steps);
   nlopt_set_xtol_abs1(optimizer_, kStep);
+  if (first_step > 0.0) nlopt_set_initial_step1(optimizer_, first_step);
   if (!equalities_.empty()) nlopt_set_stopval(optimizer_, kGoodEnough);
   if (aim_ == DesignAim::constrained && !inequalities_.empty()) {
     const std::vector<double> tolerances(inequalities_.size(), 1e-4);
@@ -188,12 +202,14 @@ DesignPoint descend(DesignProblem& problem, const std::vector<double>& start,
   // At a bend the curvature that was learned so far misleads: begin anew from there as
   // long as it helps.
   constexpr int kAgain = 8;
+  constexpr int kPolish = 150;
   constexpr double kHelps = 0.999, kDone = 1e-8;
   DesignPoint best;
   const auto& targets = problem.targets();
-  if (std::any_of(targets.begin(), targets.end(), [](const DesignTarget& target) {
-        return target.sense == TargetSense::equal;
-      })) {
+  const bool equal = std::any_of(
+      targets.begin(), targets.end(),
+      [](const DesignTarget& target) { return target.sense == TargetSense::equal; });
+  if (equal) {
     best = damped_least_squares(problem, start, most_steps);
     if (!best.usable()) return best;
     if (best.violation <= DesignPoint::kHolds && best.misfit <= kDone) return best;
@@ -209,6 +225,11 @@ DesignPoint descend(DesignProblem& problem, const std::vector<double>& start,
         next.misfit + next.violation < kHelps * (best.misfit + best.violation);
     if (next.better_than(best)) best = next;
     if (!helps) break;
+  }
+  if (equal && best.usable() && best.misfit > kDone) {
+    const int steps = std::min(kPolish, most_steps);
+    const DesignPoint polished = Descent(problem, best.point, aim).polish(steps);
+    if (polished.better_than(best)) best = polished;
   }
   return best;
 }

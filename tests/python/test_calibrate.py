@@ -152,6 +152,28 @@ def test_serial_and_parallel_are_the_same(fit, measurements):
     assert gs.calibrate(measurements, numbers, threads=3).layer == fit.layer
 
 
+def test_another_start_and_starts_that_are_refused(fit, measurements):
+    numbers = {n.place: n.prior_deviation for n in fit.numbers}
+    first = fit.numbers[0]
+    start = {first.place: first.after + 500.0}
+    moved = gs.calibrate(measurements, numbers, start=start)
+    assert moved.status == "converged"
+    assert moved.misfit_before == fit.misfit_before
+    for here, there in zip(moved.numbers, fit.numbers, strict=True):
+        assert here.before == there.before
+        assert here.after == pytest.approx(there.after, abs=0.1 * there.deviation)
+    with pytest.raises(gs.InputError) as error:
+        gs.calibrate(
+            measurements, numbers, start={"/phases/none": 1.0, first.place: "low"}
+        )
+    assert str(error.value) == (
+        "[gibbsteel.input.300] start, /phases/none: is not among the numbers; start "
+        "only what is free\n"
+        f"[gibbsteel.input.300] start, {first.place}: is 'low'; give a number, in the "
+        "unit of the number"
+    )
+
+
 def test_progress_and_stopping(measurements):
     seen = []
     stopped = gs.calibrate(

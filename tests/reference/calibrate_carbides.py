@@ -16,13 +16,12 @@ import sys
 from pathlib import Path
 
 import gibbsteel as gs
-from carbide_layer import added, data, numbers, text
+from carbide_layer import data, fit, text
 from evaluate import library, record_file
 from evaluate.verdict import judge
 from shipped_edition import older
 
 FOLDER = Path(__file__).resolve().parents[2] / "thermo_data" / "layers"
-FILE = "carbides.json"
 INTRODUCTION = (Path(__file__).parent / "carbide_layer" / "about.md").read_text("utf-8")
 
 
@@ -48,22 +47,18 @@ def main(arguments=None):
     parser.add_argument("--wider", action="store_true", help="more numbers; print only")
     options = parser.parse_args(arguments)
     folder = options.folder
-    fit = gs.calibrate(
-        data.measurements(),
-        numbers.places(options.wider),
-        on=added.on_older(text.HEAD),
-        most_evaluations=5000,
-        file_name=FILE,
-    )
-    print(fit)
+    calibrated = fit.calibrated(text.HEAD, options.wider)
+    print(calibrated)
     if options.wider:
-        print(f"rms of those held back: {fit.rms_before(True)}, {fit.rms_after(True)}")
+        held_back = calibrated.rms_before(True), calibrated.rms_after(True)
+        print(f"rms of those held back: {held_back}")
         return 0
     folder.mkdir(parents=True, exist_ok=True)
-    (folder / FILE).write_text(text.layer(fit), encoding="utf-8")
-    layered = gs.load_parameters(folder / FILE, on_top_of=older())
-    parts = [INTRODUCTION.strip(), text.misses_section(fit), records_part(layered)]
-    parts += [text.steels_section(fit), text.numbers_section(fit)]
+    (folder / fit.FILE).write_text(text.layer(calibrated), encoding="utf-8")
+    layered = gs.load_parameters(folder / fit.FILE, on_top_of=older())
+    parts = [INTRODUCTION.strip(), text.misses_section(calibrated)]
+    parts += [records_part(layered)]
+    parts += [text.steels_section(calibrated), text.numbers_section(calibrated)]
     (folder / "carbides.md").write_text("\n\n".join(parts) + "\n", encoding="utf-8")
     return 0
 

@@ -69,6 +69,27 @@ TEST_CASE("shifted numbers are found again from measurements that see them") {
   }
 }
 
+TEST_CASE("from another start to the same minimum, the prior where it was") {
+  const auto measurements = measured(shifted_set(shifts()), {1000.0, 1150.0}, 1e-2);
+  auto numbers = freed(shifts());
+  const Calibration c =
+      calibrate(measurements, numbers, first_edition(), without_cross_validation());
+  for (FreeNumber& number : numbers) number.start = 1500.0;
+  numbers[0].start = c.numbers[0].before + 4000.0;
+  numbers[1].start = c.numbers[1].after;
+  numbers[2].start.reset();
+  const Calibration other =
+      calibrate(measurements, numbers, first_edition(), without_cross_validation());
+  CHECK(other.status == CalibrationStatus::converged);
+  CHECK(other.misfit_before == c.misfit_before);
+  CHECK(other.misfit_after == doctest::Approx(c.misfit_after).epsilon(1e-3));
+  for (std::size_t j = 0; j < numbers.size(); ++j) {
+    CHECK(other.numbers[j].before == c.numbers[j].before);
+    CHECK(std::abs(other.numbers[j].after - c.numbers[j].after) <
+          0.05 * c.numbers[j].deviation);
+  }
+}
+
 TEST_CASE("a linear case: closed form of one number, two measurements and a prior") {
   // v = a p with a = 1 / molar mass of iron: the room volume of pure austenite.
   const double a = 1.0 / first_edition()->find_element("Fe")->molar_mass;

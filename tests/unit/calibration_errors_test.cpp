@@ -52,6 +52,9 @@ TEST_CASE("numbers that cannot be fitted") {
   CHECK(message({one()}, {{kPlace, -2.0}}) ==
         "[gibbsteel.input.300] numbers, /phases/M6C/energy/2/terms/1: has a prior "
         "standard deviation of -2; give a number above 0, in J/mol");
+  CHECK(message({one()}, {{kPlace, 500.0, std::nan("")}}) ==
+        "[gibbsteel.input.300] numbers, /phases/M6C/energy/2/terms/1: starts at nan; "
+        "give a finite number in J/mol");
 }
 
 TEST_CASE("numbers that a layer cannot hold") {

@@ -1,4 +1,4 @@
-/// The shortest vector between several, Eq. (K6), against closed forms and a grid.
+/// The shortest vector between several, Eq. (K6), against closed forms and draws.
 
 #include "calibrate/least_slope.hpp"
 
@@ -49,6 +49,30 @@ TEST_CASE("no mixture of random vectors is shorter") {
       VectorXd other(8);
       for (double& value : other) value = share(draw);
       CHECK((columns * (other / other.sum())).norm() >= least.norm() - 1e-9);
+    }
+  }
+}
+
+TEST_CASE("columns of very different lengths, and columns that are nearly alike") {
+  std::mt19937 draw(11);
+  std::normal_distribution<double> normal;
+  for (const double length : {1e3, 1e6}) {
+    for (const double apart : {1.0, 1e-9}) {
+      CAPTURE(length);
+      CAPTURE(apart);
+      for (int trial = 0; trial < 50; ++trial) {
+        MatrixXd columns(4, 6);
+        for (double& value : columns.reshaped()) value = normal(draw) + 0.3;
+        columns.col(1) = columns.col(0) + apart * columns.col(1);
+        columns.rightCols(3) *= length;
+        const VectorXd weights = least_slope_weights(columns);
+        CHECK(weights.minCoeff() >= 0.0);
+        CHECK(weights.sum() == doctest::Approx(1.0));
+        const VectorXd least = columns * weights;
+        const double square = least.squaredNorm();
+        const double rounding = 1e-6 * (1.0 + square) + 1e-15 * length * length;
+        CHECK((columns.transpose() * least).minCoeff() >= square - rounding);
+      }
     }
   }
 }

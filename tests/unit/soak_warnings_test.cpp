@@ -244,10 +244,16 @@ TEST_CASE("310: weak spots that belong to one edition of the file") {
   CHECK_FALSE(
       shows({{"C", 0.38}, {"Cr", 13.6}, {"Si", 0.4}}, 1020, ferrite, first_edition()));
   CHECK_FALSE(shows(mould, 1020, ferrite));  // gone with chromium with silicon
+}
+
+TEST_CASE("310: M23C6 where cementite, or M7C3 alone, is expected") {
   const NamedValues oil{{"C", 1.03}, {"Cr", 1.05}, {"Mn", 1.0}, {"W", 1.15}};
+  const NamedValues shock{{"C", 0.5}, {"Cr", 1.4}, {"W", 2.3}, {"V", 0.2}, {"Si", 0.8}};
+  const NamedValues air{{"C", 1.0}, {"Cr", 1.0}, {"Mn", 2.0}, {"Mo", 1.25}};  // A4
   const char* m23c6 =
-      "Known weak spot: M23C6 in steels with about 1 % tungsten rests on estimates; in "
-      "low-alloy steels cementite is expected, in 12Cr die steels M7C3 alone.";
+      "Known weak spot: M23C6 in steels with 1 to 3 % tungsten or molybdenum rests on "
+      "estimates; in low-alloy steels cementite is expected, in 12Cr die steels M7C3 "
+      "alone.";
   const NamedValues die{{"C", 2.1}, {"Cr", 12}, {"W", 0.8}, {"Mn", 0.3}};
   const SharedParameters first_calibration =
       load_parameters(GIBBSTEEL_SOURCE_DIR "/thermo_data/editions/2026-11-26.json");
@@ -255,8 +261,11 @@ TEST_CASE("310: weak spots that belong to one edition of the file") {
   CHECK_FALSE(shows(die, 960, m23c6));  // held to M7C3 alone since
   CHECK_FALSE(
       shows({{"C", 2.1}, {"Cr", 12}, {"Mn", 0.3}}, 960, m23c6, first_calibration));
-  CHECK(shows(oil, 800, m23c6));
+  CHECK(shows(oil, 800, m23c6, first_calibration));
+  CHECK_FALSE(shows(oil, 800, m23c6));
   CHECK_FALSE(shows(oil, 800, m23c6, first_edition()));
+  CHECK(shows(shock, 750, m23c6));
+  CHECK(shows(air, 840, m23c6));
   CHECK_FALSE(shows({{"C", 0.9}, {"Cr", 0.5}, {"Mn", 1.1}, {"W", 0.5}}, 790, m23c6));
 }
 

@@ -1,10 +1,5 @@
 """Terms that edition 2026-11-25 lacks, and that are added before anything is fitted."""
 
-import json
-
-from gibbsteel import _core
-from shipped_edition import older
-
 SILICON = "Coughanowr1994"
 NICKEL = "nickel in cementite"
 CITATIONS = {
@@ -61,7 +56,3 @@ def added(title):
         },
     }
 
-
-def on_older(title):
-    """Edition 2026-11-25 with them on top: where the calibration starts."""
-    return _core.parse_parameters(json.dumps(added(title)), "added.json", older())

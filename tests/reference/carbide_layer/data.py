@@ -101,15 +101,15 @@ def not_seen(identity, steel, kind, celsius, record=""):
     return (composition(identity), steel, none, NONE, celsius, record)
 
 
-X210CRW12 = {"C": 2.1, "Cr": 12.0, "W": 0.7}
+X210CRW12 = {"C": 2.1, "Si": 0.25, "Mn": 0.35, "Cr": 12.0, "W": 0.7}
+CR6 = {"C": 1.05, "Si": 0.25, "Mn": 1.0, "Cr": 1.0, "W": 1.2}
 # (weight percents, steel, Celsius) of steels without M23C6. In austenite of Fe-W-C at
 # 1000 C M6C and WC are found (Pollock and Stadelmaier 1970, Bergstroem 1977, from
 # memory, with TI-20); the carbide of O1, 105WCr6 and 4140 is cementite, that of
 # X210CrW12 M7C3 (common practice, no source).
 WITHOUT = (
-    ({"C": 1.05, "Si": 0.25, "Mn": 1.0, "Cr": 1.0, "W": 1.2}, "105WCr6", 800),
-    (X210CRW12, "X210CrW12", 700),
-    (X210CRW12, "X210CrW12", 960),
+    *((CR6, "105WCr6", celsius) for celsius in (800, 815, 830)),
+    *((X210CRW12, "X210CrW12", celsius) for celsius in (700, 760, 820, 960)),
     ({"C": 0.4, "Cr": 1.0, "Mo": 0.2, "Mn": 0.8}, "AISI 4140", 650),
     ({"C": 0.9, "Si": 0.3, "Mn": 1.1, "Cr": 0.5, "W": 0.5}, "AISI O1", 815),
     ({"C": 0.7, "W": 6.0}, "Fe-W-C", 1000),
@@ -126,7 +126,8 @@ def phases():
     """
     t1, m2, h13 = "AISI T1 (HS18-0-1)", "AISI M2 (HS6-5-2)", "AISI H13"
     listed = [
-        seen("hss/T1-A-phases", t1, "M23C6", 750),
+        *(seen("hss/T1-A-phases", t1, "M23C6", celsius) for celsius in (700, 750)),
+        not_seen("hss/T1-A-phases", t1, "M7C3", 700),
         not_seen("hss/T1-A-phases", t1, "M7C3", 750, "hss/T1-A-phases"),
         not_seen("hss/T1-A-phases", t1, "ferrite", 1250, "hss/T1-1250-phases"),
         not_seen("hss/T1-A-phases", t1, "ferrite", 1290),

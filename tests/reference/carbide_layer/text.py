@@ -7,13 +7,12 @@ import gibbsteel as gs
 import numpy as np
 from accuracy_page.figures import figures
 from accuracy_page.markdown import number, share, table
-from shipped_edition import older
 
+from . import followers
 from .added import added
 from .data import TEST
-from .numbers import FOLLOW, moved
+from .numbers import moved
 
-FOLLOWS = "follows"
 # A file holds 200 correlations, and layers on top need room: smaller ones are left out,
 # and the others made smaller as far as that keeps them possible together.
 MOST_CORRELATIONS = 120
@@ -24,24 +23,6 @@ HEAD = {
     "edition": "3",
     "licence": "CC0-1.0",
 }
-
-
-def followers(fit):
-    """The terms that follow, by phase."""
-    whole = json.loads(gs.write_parameters(older()))["phases"]
-    shifts = moved(fit)
-    made = {}
-    for phase, pairs in FOLLOW.items():
-        for follower, leader in pairs.items():
-            term = dict(whole[phase]["energy"][follower])
-            term["terms"] = dict(term["terms"])
-            for power, shift in shifts[phase, leader].items():
-                term["terms"][power] = term["terms"].get(power, 0.0) + shift
-            name = ", ".join(map(str, whole[phase]["energy"][leader]["on"]))
-            term.update(source=FOLLOWS, kind="estimated", confidence="low")
-            term["note"] = f"shifted like ({name}), from which the file derives it"
-            made.setdefault(phase, []).append(term)
-    return made
 
 
 def largest_together(correlations):
@@ -62,11 +43,11 @@ def layer(fit):
     made, below = json.loads(fit.layer), added(HEAD)
     made["title"] = HEAD["title"]
     made["correlations"] = largest_together(made["correlations"])
-    citation = "end members without a measurement: kept at their distance from others"
-    made["sources"] |= {**below["sources"], FOLLOWS: {"citation": citation}}
+    made["sources"] |= below["sources"]
+    made["sources"][followers.SOURCE] = {"citation": followers.CITATION}
     for phases in (
         {p: v["energy"] for p, v in below["phases"].items()},
-        followers(fit),
+        followers.of(moved(fit)),
     ):
         for phase, terms in phases.items():
             made["phases"].setdefault(phase, {"energy": []})["energy"] += terms
