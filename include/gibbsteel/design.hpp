@@ -7,7 +7,9 @@
 ///   (D1)
 ///
 /// By sequential quadratic programming with exact slopes (Kraft, ACM Trans. Math.
-/// Softw. 20 (1994) 262, from memory) from several starts. Where no composition
+/// Softw. 20 (1994) 262, from memory) from several starts; where targets can only be
+/// met as a compromise, then by linear approximations without slopes (Powell 1994, from
+/// memory), which also work at a bend. Where no composition
 /// satisfies all inequalities, their violations join the sum and the nearest one is
 /// shown. Numbers of a state bend where phases change and are flat where a carbide is
 /// absent: a better composition than the one shown cannot be ruled out, and is stated

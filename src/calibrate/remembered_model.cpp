@@ -2,18 +2,17 @@
 
 namespace gibbsteel::internal {
 
-const FitPoint& RememberedModel::at(const Eigen::VectorXd& x) {
+const FitPoint* RememberedModel::known_at(const Eigen::VectorXd& x) const {
   for (const Known* known : {&base_, &trial_})
-    if (known->first.size() == x.size() && known->first == x) return known->second;
+    if (known->first.size() == x.size() && known->first == x) return &known->second;
+  return nullptr;
+}
+
+const FitPoint& RememberedModel::at(const Eigen::VectorXd& x) {
+  if (const FitPoint* known = known_at(x)) return *known;
   trial_ = {x, model_(x)};
   ++evaluations_;
   return trial_.second;
-}
-
-bool RememberedModel::knows(const Eigen::VectorXd& x) const {
-  for (const Known* known : {&base_, &trial_})
-    if (known->first.size() == x.size() && known->first == x) return true;
-  return false;
 }
 
 const FitPoint& RememberedModel::base_at(const Eigen::VectorXd& x) {

@@ -28,12 +28,14 @@ class RememberedModel {
   std::size_t evaluations() const noexcept { return evaluations_; }
   bool used_up() const noexcept { return evaluations_ >= most_; }
   /// Whether the model may still be asked at x.
-  bool may_be_at(const Eigen::VectorXd& x) const { return !used_up() || knows(x); }
+  bool may_be_at(const Eigen::VectorXd& x) const {
+    return !used_up() || known_at(x) != nullptr;
+  }
 
  private:
   using Known = std::pair<Eigen::VectorXd, FitPoint>;
 
-  bool knows(const Eigen::VectorXd& x) const;
+  const FitPoint* known_at(const Eigen::VectorXd& x) const;
 
   const FitModel& model_;
   std::size_t most_, evaluations_ = 0;

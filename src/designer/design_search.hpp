@@ -1,6 +1,6 @@
 #pragma once
 /// One descent from one start: by damped least squares where targets are to be met
-/// exactly, then by sequential quadratic programming.
+/// exactly, then by sequential quadratic programming, a compromise then without slopes.
 
 #include <vector>
 

@@ -2,11 +2,22 @@
 
 import gc
 import math
+from pathlib import Path
 
 import gibbsteel as gs
 import numpy as np
 import pytest
 from conftest import HIGH_SPEED, PUNCH
+
+
+def test_the_table_of_the_readme_is_what_the_main_job_prints():
+    root = Path(__file__).resolve().parents[2]
+    readme = (root / "README.md").read_text("utf-8")
+    printed = (root / "examples" / "main_job.output").read_text("utf-8").splitlines()
+    table = readme.split("```\npunch heat 7", 1)[1].split("```", 1)[0].splitlines()
+    rows = [line for line in table if line[:4].isdigit()]
+    assert [row[:4] for row in rows] == ["1000", "1100", "1200"]
+    assert [row for row in rows if row not in printed] == []
 
 
 def test_soak_answers_the_main_questions(state):

@@ -8,7 +8,7 @@ import calibrate_carbides
 import gibbsteel as gs
 import pytest
 import shipped_edition
-from carbide_layer import added, data, numbers
+from carbide_layer import added, data, numbers, text
 from evaluate import record_file
 
 LAYERS = Path(__file__).resolve().parents[2] / "thermo_data" / "layers"
@@ -68,6 +68,24 @@ def test_end_members_without_data_keep_their_distance(layered):
                     for terms in (before, after)
                 )
                 assert now == pytest.approx(was, rel=1e-9, abs=1e-6)
+
+
+def correlation(first, second, coefficient):
+    return {"between": [{"on": first}, {"on": second}], "coefficient": coefficient}
+
+
+def test_correlations_are_made_smaller_only_as_far_as_they_need():
+    assert text.largest_together([]) == []
+    possible = [correlation("a", "b", 0.5), correlation("b", "c", -0.5)]
+    kept = [c["coefficient"] for c in text.largest_together(possible)]
+    assert kept == [0.5 * text.MARGIN, -0.5 * text.MARGIN]
+    # Three that cannot be together: 1 - 0.9 - 0.9 is below 0.
+    three = [correlation(*pair, -0.9) for pair in ("ab", "bc", "ac")]
+    shrunk = [c["coefficient"] for c in text.largest_together(three)]
+    assert shrunk == pytest.approx([-0.5 * text.MARGIN] * 3)
+    many = [correlation(str(i), str(i + 1), 0.001 * (i + 1)) for i in range(200)]
+    kept = [c["between"] for c in text.largest_together(many)]
+    assert kept == [c["between"] for c in many[-text.MOST_CORRELATIONS :]]
 
 
 def test_annealed_t1_holds_m23c6_and_the_uncertainty_reaches_a_band(layered):

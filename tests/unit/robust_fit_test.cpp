@@ -129,7 +129,9 @@ TEST_CASE("a residual that is lost on the way never makes a step look good") {
   };
   const RobustFit fit =
       robust_fit(model, VectorXd::Zero(1), robust_loss(Loss::squares, 0.0), kMost);
+  // Tried there, and back at once: a fit that stays spends hundreds before an edge.
   CHECK(lost > 0);
+  CHECK(lost < 50);
   CHECK(fit.x[0] <= 0.5);
   CHECK(fit.x[0] > 0.45);
   CHECK(fit.weights.sum() == 2.0);
@@ -164,23 +166,6 @@ TEST_CASE("how a fit can end") {
     const RobustFit before_jump = fitted(jump(slope_beyond), Loss::squares);
     CHECK(before_jump.status == CalibrationStatus::stalled);
     CHECK(before_jump.x[0] == doctest::Approx(1.0).epsilon(1e-5));
-  }
-}
-
-TEST_CASE("an edge whose slope jumps: down to its bottom, in closed form") {
-  // 2 + 10 |x0 - x1| holds x0 = x1 = s together, where (s - 3)^2 + (s - 1)^2 + 2 s^2 is
-  // least at s = 1; each side alone pulls across the edge.
-  const FitModel model = [](const VectorXd& x) {
-    const double apart = x[0] - x[1], side = apart < 0.0 ? -10.0 : 10.0;
-    return FitPoint{VectorXd{{2.0 + side * apart, x[0] - 3.0, x[1] - 1.0}},
-                    MatrixXd{{side, -side}, {1.0, 0.0}, {0.0, 1.0}}, false};
-  };
-  for (const auto& start : {VectorXd{{2.0, 2.5}}, VectorXd{{0.0, 0.0}}}) {
-    const RobustFit fit =
-        robust_fit(model, start, robust_loss(Loss::squares, 0.0), kMost);
-    CHECK(fit.status == CalibrationStatus::converged);
-    CHECK(fit.misfit == doctest::Approx(10.0).epsilon(2e-3));
-    CHECK((fit.x - VectorXd{{1.0, 1.0}}).norm() < 0.05);
   }
 }
 
@@ -222,63 +207,4 @@ TEST_CASE("a round may take all evaluations that are allowed") {
     }
   CHECK(fit.status == CalibrationStatus::converged);
   CHECK(fit.misfit == doctest::Approx(least).epsilon(1e-3));
-}
-
-TEST_CASE("a steep bent edge: no bottom where there is still a way down") {
-  // 1 + k |x1 - x0^2| with x0 pulled to 1.5 and x1 to 2: along the edge x1 = x0^2 the
-  // least of (2 (x0 - 1.5))^2 + (x0^2 - 2)^2 + x0^2 + x0^4.
-  for (const double k : {30.0, 300.0}) {
-    CAPTURE(k);
-    const FitModel model = [k](const VectorXd& x) {
-      const double apart = x[1] - x[0] * x[0], side = apart < 0.0 ? -k : k;
-      return FitPoint{VectorXd{{1.0 + side * apart, 2.0 * (x[0] - 1.5), x[1] - 2.0}},
-                      MatrixXd{{-2.0 * side * x[0], side}, {2.0, 0.0}, {0.0, 1.0}},
-                      false};
-    };
-    double least = 1e9;
-    for (double a = 0.0; a < 2.0; a += 1e-4)
-      least =
-          std::min(least, 1.0 + 4.0 * (a - 1.5) * (a - 1.5) +
-                              (a * a - 2.0) * (a * a - 2.0) + a * a + a * a * a * a);
-    const RobustFit fit = robust_fit(model, VectorXd{{-1.0, 1.0}},
-                                     robust_loss(Loss::squares, 0.0), 100000);
-    // In sight where it ends short of the bottom: never called converged there.
-    if (fit.status == CalibrationStatus::converged)
-      CHECK(fit.misfit == doctest::Approx(least).epsilon(0.02));
-    else
-      WARN(fit.misfit == doctest::Approx(least).epsilon(0.02));
-  }
-}
-
-TEST_CASE("two edges that cross: down to the corner") {
-  const FitModel model = [](const VectorXd& x) {
-    const double a = x[0] < 0.5 ? -4.0 : 4.0, b = x[0] + x[1] < 1.5 ? -3.0 : 3.0;
-    return FitPoint{
-        VectorXd{{3.0 + a * (x[0] - 0.5), 3.0 + b * (x[0] + x[1] - 1.5), x[0] - 2.0}},
-        MatrixXd{{a, 0.0}, {b, b}, {1.0, 0.0}}, false};
-  };
-  const RobustFit fit =
-      robust_fit(model, VectorXd{{3.0, -2.0}}, robust_loss(Loss::squares, 0.0), kMost);
-  CHECK(fit.status == CalibrationStatus::converged);
-  CHECK((fit.x - VectorXd{{0.5, 1.0}}).norm() < 0.02);
-}
-
-TEST_CASE("evaluations that end at an edge: what was found stays, more is no worse") {
-  const FitModel model = [](const VectorXd& x) {
-    const double side = x[0] < 1.0 ? -30.0 : 30.0;
-    return FitPoint{VectorXd{{3.0 + side * (x[0] - 1.0), x[1] - 2.0}},
-                    MatrixXd{{side, 0.0}, {0.0, 1.0}}, false};
-  };
-  double least = std::numeric_limits<double>::infinity();
-  for (std::size_t most = 3; most < 60; ++most) {
-    const RobustFit fit =
-        robust_fit(model, VectorXd{{0.0, 0.0}}, robust_loss(Loss::squares, 0.0), most);
-    CHECK(fit.evaluations <= most);
-    const bool found = fit.status == CalibrationStatus::converged ||
-                       fit.status == CalibrationStatus::stalled;
-    if (!found) continue;
-    CHECK(fit.misfit <= least);
-    least = fit.misfit;
-  }
-  CHECK(least == doctest::Approx(12.0).epsilon(1e-3));
 }

@@ -14,7 +14,7 @@ from .data import TEST
 from .numbers import moved
 
 # A file holds 200 correlations, and layers on top need room: smaller ones are left out,
-# and the others made smaller as far as that keeps them possible together.
+# and the others made smaller by a trace, or as far as being possible together takes.
 MOST_CORRELATIONS = 120
 MARGIN = 0.9995
 HEAD = {
@@ -27,6 +27,8 @@ HEAD = {
 
 def largest_together(correlations):
     """The largest, times a factor that leaves their matrix no negative eigenvalue."""
+    if not correlations:
+        return []
     by_size = sorted(correlations, key=lambda c: -abs(c["coefficient"]))
     kept = [c for c in correlations if c in by_size[:MOST_CORRELATIONS]]
     ends = [[json.dumps(end) for end in c["between"]] for c in kept]
