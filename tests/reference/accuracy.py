@@ -6,8 +6,8 @@
     python3 accuracy.py --folder X   into another folder than thermo_data
     python3 accuracy.py --layer FILE --folder X   with a layer on the shipped file
 
-The page of the shipped file also counts the records of element_layer/, computed with
-their own layer; the page of another layer does not.
+The page of the shipped file also counts the records of the layers in layers.py, each
+computed with its own layer; the page of another layer does not.
 
 gibbsteel must be importable (PYTHONPATH of the build tree, or installed); the plots
 need matplotlib.
@@ -19,9 +19,9 @@ from pathlib import Path
 
 import gibbsteel as gs
 from accuracy_page import page, plots
-from element_layer import board
 from evaluate import library, record_file
 from evaluate.verdict import judge
+from layers import BOARDS
 
 FOLDER = Path(__file__).resolve().parent.parent.parent / "thermo_data"
 
@@ -40,11 +40,12 @@ def main(arguments=None):
     outcomes = [judge(record) for record in record_file.records()]
     layered = []
     if not options.layer:
-        layered = board.outcomes(board.records(), board.parameters())
+        layered = [(board, board.outcomes()) for board in BOARDS]
     text = page.page(outcomes, record_file.left_out(), layered)
     file = options.folder / "ACCURACY.md"
     file.write_text(text, encoding="utf-8")
-    print(f"{file.name}: {len(outcomes)} records, {len(layered)} of the layer")
+    of_layers = sum(len(judged) for _, judged in layered)
+    print(f"{file.name}: {len(outcomes)} records, {of_layers} of layers")
     if not options.no_plots:
         plots.draw(outcomes, options.folder / "accuracy")
         print(f"accuracy: {', '.join(plots.FILES)}")

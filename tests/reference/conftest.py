@@ -2,9 +2,10 @@
 
 import pytest
 import scoreboard
-from element_layer import board
 from evaluate import record_file
 from evaluate.verdict import PASS, judge
+from layer_board.board import outcomes
+from layers import BOARDS
 
 _OUTCOMES = {}
 
@@ -22,27 +23,49 @@ def outcome_of():
 
 
 @pytest.fixture(scope="session")
-def layered():
-    """The layer with niobium, titanium and nitrogen on the shipped file."""
-    return board.parameters()
+def parameters_with():
+    """Function from the board of a layer to the layer on the shipped file."""
+    loaded = {}
+
+    def parameters(board):
+        if board.stem not in loaded:
+            loaded[board.stem] = board.parameters()
+        return loaded[board.stem]
+
+    return parameters
 
 
 @pytest.fixture(scope="session")
-def layer_outcomes(layered):
-    return board.outcomes(board.records(), layered)
+def outcomes_with(parameters_with):
+    """Function from the board of a layer to the outcomes of its records, by id."""
+    judged = {}
+
+    def outcomes_of(board):
+        if board.stem not in judged:
+            found = outcomes(board.records(), parameters_with(board))
+            judged[board.stem] = {o.record["id"]: o for o in found}
+        return judged[board.stem]
+
+    return outcomes_of
+
+
+@pytest.fixture(scope="session")
+def layer_outcomes(outcomes_with):
+    """(board, outcomes) of each layer."""
+    return [(board, list(outcomes_with(board).values())) for board in BOARDS]
 
 
 def pytest_terminal_summary(terminalreporter):
     if not _OUTCOMES:
         return
-    outcomes = list(_OUTCOMES.values())
+    judged = list(_OUTCOMES.values())
     terminalreporter.section("published values")
     terminalreporter.write_line(scoreboard.HEADER)
-    for outcome in outcomes:
+    for outcome in judged:
         terminalreporter.write_line(scoreboard.line(outcome))
-    terminalreporter.write_line(scoreboard.counts(outcomes))
+    terminalreporter.write_line(scoreboard.counts(judged))
     frozen = record_file.frozen()["passes"]
-    for outcome in outcomes:
+    for outcome in judged:
         if outcome.verdict == PASS and outcome.record["id"] not in frozen:
             name = outcome.record["id"]
             terminalreporter.write_line(f"{name}: passes now, freeze it")

@@ -15,7 +15,9 @@ from math import inf
 from pathlib import Path
 
 import numpy as np
-from element_layer import board, layer_file
+from element_layer import BOARD
+from layer_board import layer_file
+from layer_board.board import outcomes
 from scipy.optimize import least_squares
 
 # (phase, on, power): start and standard deviation of the prior [J/mol, J/(mol K)].
@@ -46,7 +48,7 @@ def put(layer, numbers):
 
 
 def fitted_ids():
-    return [r["id"] for r in board.records() if r["use"] == "fit"]
+    return [r["id"] for r in BOARD.records() if r["use"] == "fit"]
 
 
 def put_uncertainty(layer, covariance):
@@ -77,15 +79,15 @@ def put_uncertainty(layer, covariance):
 
 def misses(numbers, records):
     with tempfile.TemporaryDirectory() as folder:
-        file = Path(folder) / board.LAYER.name
-        layer_file.write(put(layer_file.read(), numbers), file)
-        judged = board.outcomes(records, board.parameters(file))
+        file = Path(folder) / BOARD.layer.name
+        layer_file.write(put(layer_file.read(BOARD.layer), numbers), file)
+        judged = outcomes(records, BOARD.parameters(file))
     return np.array([FAR if abs(o.miss) == inf else o.miss for o in judged])
 
 
 def fit(numbers=None, steps=None):
     """(numbers, covariance, result) from the start, or from these numbers."""
-    records = [r for r in board.records() if r["use"] == "fit"]
+    records = [r for r in BOARD.records() if r["use"] == "fit"]
     start, spread = np.array(list(START.values())).T
     first = start if numbers is None else np.array(numbers)
 
@@ -121,8 +123,8 @@ def main():
         print(f"{phase:<10} {str(on):<28} {power:<3} {value:12.3f} +- {deviation:.3f}")
     print(f"{found.nfev} steps, {found.message}")
     if options.write:
-        layer = put_uncertainty(put(layer_file.read(), numbers), covariance)
-        layer_file.write(layer)
+        layer = put_uncertainty(put(layer_file.read(BOARD.layer), numbers), covariance)
+        layer_file.write(layer, BOARD.layer)
 
 
 if __name__ == "__main__":

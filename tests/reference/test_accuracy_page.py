@@ -1,7 +1,8 @@
 """Counts and averages of the accuracy page, on outcomes made up by hand; the count with
-the layer also on all records."""
+the layers also on all records."""
 
 import re
+from dataclasses import replace
 from math import inf, isnan
 from pathlib import Path
 
@@ -16,9 +17,11 @@ from accuracy_page import (
     with_layer,
 )
 from accuracy_page.figures import figures, fitted, independent, without_size, worst
-from element_layer import board
 from evaluate import record_file
 from evaluate.verdict import Outcome
+from layer_board import Board
+from layer_board.board import counts
+from layers import BOARDS
 
 THERMO_DATA = Path(__file__).resolve().parents[2] / "thermo_data"
 
@@ -157,6 +160,16 @@ def test_numbers_as_text():
     assert markdown.share(0, 0) == "none"
 
 
+MADE_UP = Board(
+    folder=Path("made-up"),
+    stem="zirconium",
+    name="layer with zirconium",
+    need="zirconium",
+    lacking="Zr is not an element of the file.",
+    meaning={},
+)
+
+
 def of_layer(computed, use, **changes):
     named = {"published_record": "systems/made-up", "use": use, "fitted": use == "fit"}
     return outcome(computed, **{**named, **changes})
@@ -176,53 +189,80 @@ def test_what_a_layer_took_over_counts_as_fitted_to_and_what_it_held_back_does_n
         of_layer(16.0, "held back"),
         of_layer(None, "held back"),
     ]
-    text = with_layer.section([*THREE, outcome(12.0, fitted=True)], layered)
-    for name, counts in {
+    both = [*THREE, outcome(12.0, fitted=True)]
+    text = with_layer.section(both, [(MADE_UP, layered)])
+    for name, found in {
         "shipped file": [(1, 3), (2, 3), (1, 1), (1, 1), (2, 4), (3, 4)],
-        with_layer.ROW: [(0, 2), (0, 2), (1, 2), (2, 2), (1, 4), (2, 4)],
+        MADE_UP.name: [(0, 2), (0, 2), (1, 2), (2, 2), (1, 4), (2, 4)],
         "together": [(1, 5), (2, 5), (2, 3), (3, 3), (3, 8), (5, 8)],
         "together, confidence low": [(0, 0), (0, 0), (0, 1), (1, 1), (0, 1), (1, 1)],
     }.items():
-        assert cells(text, name) == counts
+        assert cells(text, name) == found
     assert "counts once" not in text
 
 
 def test_a_number_that_both_have_counts_once_together():
     same = of_layer(30.0, "held back", published_record="made-up")
     other = of_layer(11.0, "held back", published_record="made-up", celsius=1100)
-    text = with_layer.section(THREE, [same, other])
-    assert cells(text, with_layer.ROW)[0] == (1, 2)
+    text = with_layer.section(THREE, [(MADE_UP, [same, other])])
+    assert cells(text, MADE_UP.name)[0] == (1, 2)
     assert cells(text, "together")[0] == (2, 4)
-    assert text.split("\n\n")[1].endswith(" computes it: `made-up/30.0`.")
+    assert text.split("\n\n")[1].endswith(" that one computes it: `made-up/30.0`.")
+
+
+def test_each_layer_has_a_row_and_all_count_together():
+    second = replace(MADE_UP, stem="boron", name="layer with boron")
+    pairs = [
+        (MADE_UP, [of_layer(11.0, "held back", value=10.1)]),
+        (second, [of_layer(13.0, "held back", value=9.9), of_layer(16.0, "fit")]),
+    ]
+    text = with_layer.section(THREE, pairs)
+    assert cells(text, MADE_UP.name)[0] == (1, 1)
+    assert cells(text, second.name)[:3] == [(0, 1), (1, 1), (0, 1)]
+    assert cells(text, "together")[:3] == [(2, 5), (4, 5), (0, 1)]
+    assert text.split("\n\n")[1].startswith(
+        "Beside the file ship the [layer with zirconium](layers/zirconium.md) with 1 "
+        "records of its own and the [layer with boron](layers/boron.md) with 2 records "
+        "of its own. A layer acts only where it is loaded,"
+    )
 
 
 @pytest.fixture(scope="module")
-def both(outcome_of, layer_outcomes):
-    return [outcome_of(r) for r in record_file.records()], layer_outcomes
+def shipped(outcome_of):
+    return [outcome_of(r) for r in record_file.records()]
 
 
 def recount(misses):
     return [(sum(abs(m) <= n for m in misses), len(misses)) for n in (1.0, 2.0)]
 
 
-def test_the_page_counts_what_the_two_boards_count(both):
+def test_the_page_counts_what_the_boards_count(shipped, layer_outcomes):
     text = (THERMO_DATA / "ACCURACY.md").read_text("utf-8")
-    shipped, layer = both
-    fit, taken, held = (board.counts(layer, use) for use in board.USES)
-    assert fit[0] + taken[0] + held[0] == len(layer)
-    assert cells(text, with_layer.ROW)[:4] == [
-        (held[1], held[0]),
-        (held[2], held[0]),
-        (fit[1] + taken[1], fit[0] + taken[0]),
-        (fit[2] + taken[2], fit[0] + taken[0]),
-    ]
-    of_file = recount([o.miss for o in shipped])
-    assert cells(text, "shipped file")[4:] == of_file
+    for board, judged in layer_outcomes:
+        used = [counts(judged, use) for use in board.meaning if use != "held back"]
+        total, one, two = map(sum, zip(*used))
+        held = counts(judged, "held back")
+        assert total + held[0] == len(judged)
+        assert cells(text, board.name) == [
+            (held[1], held[0]),
+            (held[2], held[0]),
+            (one, total),
+            (two, total),
+            *recount([o.miss for o in judged]),
+        ]
+    assert cells(text, "shipped file")[4:] == recount([o.miss for o in shipped])
     assert cells(text, "shipped file") == cells(text, "all")
-    assert cells(text, with_layer.ROW)[4:] == recount([o.miss for o in layer])
-    once = [o.miss for o in layer if o.record["id"] != "SP-VC-1@1000"]
-    assert len(once) == len(layer) - 1
-    assert cells(text, "together")[4:] == recount([o.miss for o in shipped] + once)
+
+
+def test_what_is_together_leaves_out_the_one_number_that_stands_twice(
+    shipped, layer_outcomes
+):
+    text = (THERMO_DATA / "ACCURACY.md").read_text("utf-8")
+    of_layers = [o for _, judged in layer_outcomes for o in judged]
+    once = [o.miss for o in of_layers if o.record["id"] != "SP-VC-1@1000"]
+    assert len(once) == len(of_layers) - 1
+    together = recount([o.miss for o in shipped] + once)
+    assert cells(text, "together")[4:] == together
 
 
 def test_rows_by_confidence_add_up_to_what_is_together():
@@ -232,40 +272,44 @@ def test_rows_by_confidence_add_up_to_what_is_together():
     assert added == cells(text, "together")
 
 
-def test_the_page_of_the_layer_is_there():
-    assert THERMO_DATA / with_layer.PAGE == board.LAYER.with_suffix(".md")
-    assert (THERMO_DATA / with_layer.PAGE).is_file()
+@pytest.mark.parametrize("board", BOARDS, ids=lambda board: board.stem)
+def test_the_page_and_the_file_of_the_layer_are_there(board):
+    assert board.page.is_file() and board.layer.is_file()
+    assert board.page.parent == THERMO_DATA / "layers"
 
 
-def test_what_the_layer_is_compared_with_is_told_apart_from_what_it_is_not():
+def test_what_a_layer_is_compared_with_is_told_apart_from_what_it_is_not():
+    lacking = MADE_UP.lacking
     reasons = {
-        "a": left_out.LACKING,
-        "b": left_out.LACKING + " Because.",
+        "a": lacking,
+        "b": lacking + " Because.",
         "c": "No number.",
-        "d": left_out.LACKING,
+        "d": lacking,
     }
     names = ("a", "a", "d", "c", "elsewhere")
-    layered = [of_layer(11.0, "fit", published_record=name) for name in names]
-    assert left_out.section(reasons, layered) == (
+    judged = [of_layer(11.0, "fit", published_record=name) for name in names]
+    assert left_out.section(reasons, [(MADE_UP, judged)]) == (
         "## Published records that cannot be compared\n\n"
-        "4 are not compared with the shipped file, 2 neither with it nor with the "
-        "layer. 3 of the 4 need an element that the file does not have: 2 of these are "
-        "compared with the layer, by 3 of its 5 records, and 1 are not.\n\n"
+        "4 are not compared with the shipped file, 2 neither with it nor with a layer. "
+        "3 of the 4 need zirconium: 2 of these are compared with the layer with "
+        "zirconium, by 3 of its 5 records, and 1 are not.\n\n"
         "| records | reason | which |\n| --- | --- | --- |\n"
-        f"| 2 | {left_out.LACKING} Compared with the layer. | `a`, `d` |\n"
-        f"| 1 | {left_out.LACKING} Because. | `b` |\n"
+        f"| 2 | {lacking} Compared with the layer. | `a`, `d` |\n"
+        f"| 1 | {lacking} Because. | `b` |\n"
         "| 1 | No number. | `c` |"
     )
     alone = left_out.section(reasons, [])
-    assert "Compared" not in alone and f"| 2 | {left_out.LACKING} | `a`, `d` |" in alone
+    assert "Compared" not in alone and f"| 2 | {lacking} | `a`, `d` |" in alone
 
 
-def test_a_record_that_lacks_an_element_is_compared_with_the_layer_or_says_why_not():
+@pytest.mark.parametrize("board", BOARDS, ids=lambda board: board.stem)
+def test_a_record_that_needs_a_layer_is_compared_with_it_or_says_why_not(board):
     reasons = record_file.left_out()
     compared = {r["published_record"] for r in board.records()}
+    needed = left_out.lacking(reasons, board)
     wrong = [
         name
-        for name in left_out.lacking(reasons)
-        if (name in compared) != (reasons[name].strip() == left_out.LACKING)
+        for name in needed
+        if (name in compared) != (reasons[name].strip() == board.lacking)
     ]
-    assert wrong == []
+    assert needed and wrong == []

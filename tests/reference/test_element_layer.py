@@ -1,28 +1,17 @@
-"""The layer with niobium, titanium and nitrogen: its records, its page, what it leaves
-alone. Misses stay in sight: element_scoreboard.py prints them, the page lists them."""
+"""The layer with niobium, titanium and nitrogen: its fit, what it leaves alone, its
+warnings. What holds of every layer is in test_layer_boards.py."""
 
-import contextlib
-import io
-import json
-import os
-import re
 from collections import Counter
-from pathlib import Path
 
-import element_scoreboard
 import fit_elements
 import gibbsteel as gs
 import pytest
-import scoreboard
 import shipped_edition
-from element_layer import board, layer_file, page
-from evaluate import KINDS, library
-from evaluate.verdict import MISS, NOT_COMPUTED, PASS
+from element_layer import BOARD
+from evaluate.verdict import PASS
+from layer_board import layer_file
+from layer_board.board import outcomes
 
-ROOT = Path(__file__).resolve().parents[2]
-RECORDS = board.records()
-FROZEN = element_scoreboard.frozen()
-KINDS_OF_TERMS = ("energy", "curie_temperature", "magnetic_moment")
 # Steels without the new elements: (weight percent, Celsius).
 OLD_STEELS = [
     ({"C": 0.85, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.9, "Mn": 0.3, "Si": 0.3}, 1200),
@@ -36,49 +25,16 @@ OLD_STEELS = [
 
 
 @pytest.fixture(scope="module")
-def judged(layer_outcomes):
-    return {o.record["id"]: o for o in layer_outcomes}
+def layered(parameters_with):
+    return parameters_with(BOARD)
 
 
-@pytest.mark.parametrize("name", [r["id"] for r in RECORDS])
-def test_a_frozen_record_still_passes(name, judged):
-    print(scoreboard.line(judged[name]))
-    assert judged[name].verdict != NOT_COMPUTED
-    if name in FROZEN:
-        assert judged[name].verdict == PASS, scoreboard.line(judged[name])
-
-
-def test_every_miss_says_why_and_only_misses_do(judged):
-    silent = [
-        name
-        for name, outcome in judged.items()
-        if (outcome.verdict == MISS) != ("explanation" in outcome.record)
-    ]
-    assert silent == []
-
-
-def test_records_are_well_formed():
-    assert [n for n, k in Counter(r["id"] for r in RECORDS).items() if k > 1] == []
-    assert set(FROZEN) <= {r["id"] for r in RECORDS}
-    for record in RECORDS:
-        assert record["quantity"] in KINDS and record["use"] in board.USES
-        assert record["fitted"] == (record["use"] == "fit")
-        assert len(record["source"]) > 10
-        assert record["confidence"] in ("high", "medium", "low")
-        assert "uncertainty" in record or record["comparison"] in (
-            *("phases", "sign", "between"),
-        )
-
-
-def test_a_third_is_held_back_and_no_low_confidence_is_fitted_to():
-    uses = Counter(r["use"] for r in RECORDS)
-    assert uses["held back"] >= len(RECORDS) / 3
-    fitted = [r for r in RECORDS if r["use"] == "fit"]
-    assert [r["id"] for r in fitted if r["confidence"] == "low"] == []
+def test_it_adds_no_phase(layered):
+    assert list(layered.phases) == list(gs.default_parameters().phases)
 
 
 def test_the_layer_names_what_it_was_fitted_to():
-    source = layer_file.read()["sources"]["Nb-Ti-N fit"]
+    source = layer_file.read(BOARD.layer)["sources"]["Nb-Ti-N fit"]
     assert source["fitted_to_check_records"] == fit_elements.fitted_ids()
 
 
@@ -89,7 +45,7 @@ def test_the_uncertainty_of_the_fit_reaches_a_band(layered):
 
 
 def test_the_layer_holds_the_numbers_of_the_fit():
-    layer = layer_file.read()
+    layer = layer_file.read(BOARD.layer)
     assert fit_elements.distance(layer) < 0.1
     term = fit_elements.term_of(layer, "austenite", (("Fe", "Nb"), "vacancy"))
     term["terms"]["1"] += 3000.0
@@ -97,38 +53,14 @@ def test_the_layer_holds_the_numbers_of_the_fit():
 
 
 def test_a_wrong_end_member_would_be_seen(tmp_path):
-    layer = layer_file.read()
+    layer = layer_file.read(BOARD.layer)
     terms = layer["phases"]["austenite"]["energy"]
     (carbide,) = [t for t in terms if t["on"] == ["Nb", "C"]]
     carbide["terms"]["1"] += 20000.0
     layer_file.write(layer, tmp_path / "wrong.json")
-    chosen = [r for r in RECORDS if r["steel"] == "Fe-Nb-C"]
-    wrong = board.outcomes(chosen, board.parameters(tmp_path / "wrong.json"))
+    chosen = [r for r in BOARD.records() if r["steel"] == "Fe-Nb-C"]
+    wrong = outcomes(chosen, BOARD.parameters(tmp_path / "wrong.json"))
     assert Counter(o.verdict for o in wrong)[PASS] <= 2
-
-
-def test_the_file_is_written_as_its_tool_writes_it(tmp_path):
-    layer_file.write(layer_file.read(), tmp_path / "again.json")
-    assert (tmp_path / "again.json").read_text("utf-8") == board.LAYER.read_text(
-        "utf-8"
-    )
-
-
-def test_nothing_of_the_shipped_file_is_changed(layered):
-    below = json.loads(gs.write_parameters(gs.default_parameters()))
-    above = json.loads(gs.write_parameters(layered))
-    for name, phase in below["phases"].items():
-        for kind in KINDS_OF_TERMS:
-            had = phase.get(kind, [])
-            assert above["phases"][name].get(kind, [])[: len(had)] == had
-        for kind in ("room_volume", "hot_volume"):
-            for term in phase.get(kind, {}).get("terms", []):
-                assert term in above["phases"][name][kind]["terms"]
-    assert list(below["phases"]) == list(above["phases"])
-    for part in ("elements", "curves", "sources"):
-        assert above[part].items() >= below[part].items()
-    ranges = below["validity"]["weight_percent"].items()
-    assert above["validity"]["weight_percent"].items() >= ranges
 
 
 @pytest.mark.parametrize("percent, celsius", OLD_STEELS)
@@ -150,18 +82,12 @@ def test_it_can_be_laid_on_the_edition_before_with_and_without_its_layer(layered
     heat = {"C": 1.0, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.2, "Nb": 1.0, "N": 0.03}
     energies = []
     for below in (shipped_edition.older(), shipped_edition.layered()):
-        both = gs.load_parameters(board.LAYER, on_top_of=below)
+        both = gs.load_parameters(BOARD.layer, on_top_of=below)
         state = gs.Steel(heat, parameters=both).soak(celsius=1200)
         assert state.usable and state.carbides["MC"].weight_percent["Nb"] > 20.0
         energies.append(state.gibbs_energy)
     now = gs.Steel(heat, parameters=layered).soak(celsius=1200)
     assert now.gibbs_energy == energies[1] != energies[0]
-
-
-def test_judging_leaves_the_parameters_of_the_suite_alone(layered):
-    library.use(None)
-    board.outcomes(RECORDS[:1], layered)
-    assert library.parameters() == gs.default_parameters()
 
 
 def test_nitrides_are_mc_and_no_matrix(layered):
@@ -218,21 +144,3 @@ def test_beyond_the_validity_range_is_said(layered):
     assert text == (
         "0.38 wt% N is outside the validity of the parameter file, 0 to 0.15."
     )
-
-
-def test_the_page_says_of_the_records_what_the_layer_does(judged):
-    assert (
-        page.tables(list(judged.values())) in page.text()
-    ), "element_scoreboard --page"
-
-
-def test_the_example_of_the_page_prints_what_stands_there():
-    code, printed = re.findall(r"```(?:python)?\n(.*?)```", page.text(), re.DOTALL)
-    before, out = os.getcwd(), io.StringIO()
-    os.chdir(ROOT)
-    try:
-        with contextlib.redirect_stdout(out):
-            exec(compile(code, "page", "exec"), {})
-    finally:
-        os.chdir(before)
-    assert out.getvalue() == printed

@@ -1,26 +1,28 @@
-"""Published records that are not compared with the shipped file, and why."""
+"""Published records that are not compared with the shipped file, and why.
+
+The reason of a record that needs a layer begins with `lacking` of the layer's board; a
+second sentence says why it is not compared with the layer either. `layered` lists
+(board, outcomes) of each layer.
+"""
 
 from collections import Counter
 
 from .markdown import table
 
-# Reasons begin so; a second sentence says why the layer is not compared either.
-LACKING = "Ti, Nb, Al and N are not elements of the file."
+
+def lacking(left_out, board):
+    """Those that need what this layer adds."""
+    return [n for n, reason in left_out.items() if reason.startswith(board.lacking)]
 
 
-def lacking(left_out):
-    """Those that need an element which the shipped file does not have."""
-    return [name for name, reason in left_out.items() if reason.startswith(LACKING)]
-
-
-def with_layer(left_out, layered):
+def with_layer(left_out, board, judged):
     """Those of them that are compared with the layer."""
-    there = {o.record["published_record"] for o in layered}
-    return [name for name in lacking(left_out) if name in there]
+    there = {o.record["published_record"] for o in judged}
+    return [name for name in lacking(left_out, board) if name in there]
 
 
 def section(left_out, layered):
-    compared = with_layer(left_out, layered)
+    compared = {name for pair in layered for name in with_layer(left_out, *pair)}
     by_reason = {}
     for name, reason in left_out.items():
         whole = reason + " Compared with the layer." * (name in compared)
@@ -32,17 +34,21 @@ def section(left_out, layered):
     ]
     parts = ["## Published records that cannot be compared"]
     if layered:
-        parts.append(_text(left_out, layered))
+        parts.append(_text(left_out, layered, compared))
     return "\n\n".join([*parts, table(["records", "reason", "which"], rows)])
 
 
-def _text(left_out, layered):
-    need, compared = lacking(left_out), with_layer(left_out, layered)
-    records = sum(o.record["published_record"] in compared for o in layered)
-    return (
+def _text(left_out, layered, compared):
+    sentences = [
         f"{len(left_out)} are not compared with the shipped file, "
-        f"{len(left_out) - len(compared)} neither with it nor with the layer. "
-        f"{len(need)} of the {len(left_out)} need an element that the file does not "
-        f"have: {len(compared)} of these are compared with the layer, by {records} of "
-        f"its {len(layered)} records, and {len(need) - len(compared)} are not."
-    )
+        f"{len(left_out) - len(compared)} neither with it nor with a layer."
+    ]
+    for board, judged in layered:
+        need, own = lacking(left_out, board), with_layer(left_out, board, judged)
+        records = sum(o.record["published_record"] in own for o in judged)
+        sentences.append(
+            f"{len(need)} of the {len(left_out)} need {board.need}: {len(own)} of "
+            f"these are compared with the {board.name}, by {records} of its "
+            f"{len(judged)} records, and {len(need) - len(own)} are not."
+        )
+    return " ".join(sentences)

@@ -16,8 +16,9 @@ CANNOT = """## What the model cannot do
   carbide streaks, coarse eutectic carbides and inherited carbides are not seen.
   `tolerance_band(segregation_percent=...)` shows what richer and poorer places
   would hold.
-* **Melting.** There is no liquid: no solidus, no eutectic carbide, no upper end of
-  the hardening range but the measured bounds of the file.
+* **Melting.** There is no liquid, but in a [layer](layers/liquid.md): without it no
+  solidus, no eutectic carbide, no upper end of the hardening range but the measured
+  bounds of the file.
 * **Tempering and other kinetics.** No precipitation sequence, no coarsening, no
   secondary hardening. Annealed steels are compared at the temperature where a slow
   cool freezes.

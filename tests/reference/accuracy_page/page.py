@@ -23,7 +23,7 @@ PLOTS = {
 def page(outcomes, reasons, layered):
     """
     @param reasons  published record -> why it is not compared with the file
-    @param layered  outcomes of the layer's records; none: the page leaves it out
+    @param layered  (board, outcomes) of each layer; none: the page leaves them out
     """
     parts = [
         head(outcomes, reasons),

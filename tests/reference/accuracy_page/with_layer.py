@@ -1,7 +1,7 @@
-"""One count over the records of the shipped file and those of the layer on it.
+"""One count over the records of the shipped file and those of the layers on it.
 
-A record of the layer says how it was used; `tests/reference/element_layer/board.py`
-judges it.
+A record of a layer says how it was used; `tests/reference/layer_board` judges it. Here
+`layered` lists (board, outcomes) of each layer.
 """
 
 from dataclasses import replace
@@ -9,23 +9,21 @@ from dataclasses import replace
 from .markdown import table
 from .within import CONFIDENCES, HEADER, of_confidence, row
 
-PAGE = "layers/niobium_titanium_nitrogen.md"
-TITLE = "## Shipped file and layer together"
-ROW = "layer with niobium, titanium, nitrogen"
+TITLE = "## Shipped file and layers together"
 
 
-def counted(layered):
-    """What the layer took over agrees as little by merit as what it was fitted to."""
+def counted(judged):
+    """What a layer took over agrees as little by merit as what it was fitted to."""
     return [
         replace(o, record={**o.record, "fitted": o.record["use"] != "held back"})
-        for o in layered
+        for o in judged
     ]
 
 
-def twice(outcomes, layered):
-    """Outcomes of the layer whose published number the shipped file has as well."""
+def twice(outcomes, judged):
+    """Outcomes of a layer whose published number is among the others as well."""
     there = [_number(o.record) for o in outcomes]
-    return [o for o in layered if _number(o.record) in there]
+    return [o for o in judged if _number(o.record) in there]
 
 
 def _number(record):
@@ -33,10 +31,13 @@ def _number(record):
 
 
 def section(outcomes, layered):
-    again = twice(outcomes, layered)
-    layer = counted(layered)
-    together = outcomes + counted([o for o in layered if o not in again])
-    rows = [row("shipped file", outcomes), row(ROW, layer), row("together", together)]
+    rows, together, again = [row("shipped file", outcomes)], list(outcomes), []
+    for board, judged in layered:
+        rows.append(row(board.name, counted(judged)))
+        same = twice(together, judged)
+        together += counted([o for o in judged if o not in same])
+        again += same
+    rows.append(row("together", together))
     for name in CONFIDENCES:
         some = of_confidence(together, name)
         rows.append(row(f"together, confidence {name}", some))
@@ -44,21 +45,26 @@ def section(outcomes, layered):
 
 
 def _text(layered, again):
-    recalled = sum(o.record["from_memory"] for o in layered)
+    shipped = " and ".join(
+        f"the [{board.name}](layers/{board.page.name}) with {len(judged)} records of "
+        "its own"
+        for board, judged in layered
+    )
+    recalled = sum(o.record["from_memory"] for _, judged in layered for o in judged)
     sentences = [
-        f"The [layer with niobium, titanium and nitrogen]({PAGE}) ships beside the "
-        f"file and acts only where it is loaded. Its {len(layered)} records are "
-        'computed with it: what it was fitted to or took over as it stands is "fitted '
-        'to", what it held back is "not fitted to", though its page names changes '
-        "that were made after a first look.",
+        f"Beside the file ship {shipped}. A layer acts only where it is "
+        "loaded, and its records are computed with it: what it was fitted to or took "
+        'over as it stands is "fitted to", what it held back is "not fitted to", '
+        "though its page names changes that were made after a first look.",
         "Where several authors published an equation for one quantity, each equation "
-        f"counts, at each temperature; {recalled} records are quoted from memory, "
-        "some of them common practice without a paper.",
+        f"counts, at each temperature; {recalled} records of layers are quoted from "
+        "memory, some of them common practice without a paper.",
     ]
     if again:
         names = ", ".join(f"`{o.record['id']}`" for o in again)
         sentences.append(
-            "A number that is a record of the shipped file as well counts once in the "
-            f"rows of what is together, as the shipped file computes it: {names}."
+            "A number that is a record of the shipped file, or of a layer before, as "
+            "well counts once in the rows of what is together, as that one computes "
+            f"it: {names}."
         )
     return f"{TITLE}\n\n{' '.join(sentences)}"

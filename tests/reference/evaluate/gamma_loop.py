@@ -8,6 +8,8 @@ from . import library
 from .composition import weight_percent
 from .roots import bisect, largest
 
+LOOP = ("austenite", "ferrite")
+
 
 def loop_nose(record):
     """Largest weight percent of the element on one boundary, over all temperatures."""
@@ -16,7 +18,10 @@ def loop_nose(record):
 
 
 def congruent_temperature(record):
-    """Extremum of the equal-energy temperature, where the two boundaries touch [C]."""
+    """Extremum of the equal-energy temperature, where the two boundaries touch [C].
+
+    Austenite and ferrite, or the two phases of `between`, the second stable below.
+    """
     return _congruent(record)[0]
 
 
@@ -37,15 +42,20 @@ def _congruent(record):
 
 def _equal_energy_temperature(record, x):
     low, high = record["search_celsius"]
-    return bisect(lambda t: _difference(record["element"], x, t), low, high)
+    element, pair = record["element"], record.get("between", LOOP)
+    return bisect(lambda t: _difference(element, x, t, pair), low, high)
 
 
-def _difference(element, x, celsius):
-    """G(austenite) - G(ferrite) of the carbon-free alloy [J/mol]."""
-    sites = [{"Fe": 1.0 - x, element: x}, "vacancy"]
-    kelvin = celsius + 273.15
-    austenite = library.gibbs_energy("austenite", sites, kelvin)
-    return austenite - library.gibbs_energy("ferrite", sites, kelvin)
+def _difference(element, x, celsius, pair=LOOP):
+    """G of the first less G of the second, carbon-free alloy [J/mol]."""
+    metals, kelvin = {"Fe": 1.0 - x, element: x}, celsius + 273.15
+    first, second = (
+        library.gibbs_energy(
+            name, [metals] if name == "liquid" else [metals, "vacancy"], kelvin
+        )
+        for name in pair
+    )
+    return first - second
 
 
 def _boundary(record, celsius):

@@ -1,5 +1,6 @@
 """The only place in this suite that knows how gibbsteel is called."""
 
+from contextlib import contextmanager
 from functools import lru_cache
 
 import gibbsteel as gs
@@ -29,6 +30,17 @@ def use(chosen):
     _CHOSEN[:] = [chosen] if chosen else []
     _soak.cache_clear()
     _phase_model.cache_clear()
+
+
+@contextmanager
+def using(chosen):
+    """Compares with another parameter set inside the block."""
+    before = _CHOSEN[:]
+    use(chosen)
+    try:
+        yield
+    finally:
+        use(before[-1] if before else None)
 
 
 def soak(record, celsius=None, composition=None, **changes):

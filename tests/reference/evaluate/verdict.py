@@ -4,6 +4,7 @@
   within   |computed - published| <= uncertainty (a number, or [below, above])
   factor   computed / published between 1 / uncertainty and uncertainty
   at_most  computed <= published + uncertainty (a number)
+  at_least  computed >= published - uncertainty (a number)
   between  published = [low, high], nothing added
   sign     computed has the sign of published; its size is printed, not judged
   phases   computed phases = published ones, those listed under `optional` left open
@@ -56,6 +57,11 @@ def _at_most(record, computed):
     return 0.0 if excess <= 0.0 else inf
 
 
+def _at_least(record, computed):
+    lack = record["value"] - record["uncertainty"] - computed
+    return 0.0 if lack <= 0.0 else inf
+
+
 def _between(record, computed):
     low, high = record["value"]
     return (computed - 0.5 * (low + high)) / (0.5 * (high - low))
@@ -86,6 +92,7 @@ _COMPARISONS = {
     "within": _within,
     "factor": _factor,
     "at_most": _at_most,
+    "at_least": _at_least,
     "between": _between,
     "sign": _sign,
     "phases": _phases,

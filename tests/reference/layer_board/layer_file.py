@@ -1,20 +1,18 @@
-"""Reads and writes the layer: a term a line, so that two editions can be compared."""
+"""Reads and writes a layer: a term a line, so that two editions can be compared."""
 
 import json
 from pathlib import Path
-
-from .board import LAYER
 
 _OPEN = {"sources", "elements", "curves", "phases", "energy", "room_volume"}
 _OPEN |= {"hot_volume", "weight_percent"}
 _LINES = ("magnetism", "second_occurrence")  # and terms, sources, correlations
 
 
-def read(file=LAYER):
+def read(file):
     return json.loads(Path(file).read_text("utf-8"))
 
 
-def write(layer, file=LAYER):
+def write(layer, file):
     Path(file).write_text(_text(layer, "", 0) + "\n", encoding="utf-8")
 
 
