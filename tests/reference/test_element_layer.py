@@ -35,7 +35,7 @@ def test_it_adds_no_phase(layered):
 
 def test_the_layer_names_what_it_was_fitted_to():
     source = layer_file.read(BOARD.layer)["sources"]["Nb-Ti-N fit"]
-    assert source["fitted_to_check_records"] == fit_elements.fitted_ids()
+    assert source["fitted_to_check_records"] == fit_elements.FIT.fitted_ids()
 
 
 def test_the_uncertainty_of_the_fit_reaches_a_band(layered):
@@ -46,10 +46,10 @@ def test_the_uncertainty_of_the_fit_reaches_a_band(layered):
 
 def test_the_layer_holds_the_numbers_of_the_fit():
     layer = layer_file.read(BOARD.layer)
-    assert fit_elements.distance(layer) < 0.1
-    term = fit_elements.term_of(layer, "austenite", (("Fe", "Nb"), "vacancy"))
+    assert fit_elements.FIT.distance(layer) < 0.1
+    term = fit_elements.FIT.term_of(layer, "austenite", (("Fe", "Nb"), "vacancy"))
     term["terms"]["1"] += 3000.0
-    assert fit_elements.distance(layer) > 0.1
+    assert fit_elements.FIT.distance(layer) > 0.1
 
 
 def test_a_wrong_end_member_would_be_seen(tmp_path):

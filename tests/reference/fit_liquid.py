@@ -1,0 +1,26 @@
+#!/usr/bin/env python3
+"""Fits the numbers of the layer with liquid that say so.
+
+    python3 tests/reference/fit_liquid.py           # prints the fit, changes nothing
+    python3 tests/reference/fit_liquid.py --write   # writes the numbers to the layer
+
+Over the records of liquid_layer/records.json whose `use` is "fit". The prior is what
+the interaction of carbon in liquid iron and the melting minimum of Fe-W say.
+"""
+
+from layer_board.fit import Fit, main
+from liquid_layer import BOARD
+
+FIT = Fit(
+    BOARD,
+    source="liquid, fit",
+    start={
+        ("liquid", (("Fe", "W"),), "1"): (-15500.0, 5000.0),
+        ("liquid", (("C", "W"),), "1"): (-185000.0, 30000.0),
+        ("liquid", (("C", "V"),), "1"): (-330000.0, 40000.0),
+    },
+    step=0.05,  # temperatures are found to 0.05 C
+)
+
+if __name__ == "__main__":
+    main(FIT, __doc__)

@@ -1,0 +1,137 @@
+"""Least squares over the records of a layer that are there to fit to.
+
+Each miss counts in its own uncertainty, with a wide prior around the start, so that what
+the records do not see stays where it is.
+"""
+
+import argparse
+import tempfile
+from dataclasses import dataclass
+from pathlib import Path
+
+import numpy as np
+from scipy.optimize import least_squares
+
+from . import Board, layer_file
+from .board import outcomes
+
+SMALLEST = 0.02  # a correlation below this is left out
+FAR = 20.0  # [uncertainties] the miss of a record that has no computed value
+BOUNDS = {"at_most": 1.0, "at_least": -1.0}  # the side where it is overstepped
+
+
+def residual(outcome):
+    """The miss; of a bound how far it is overstepped, 0 where it holds."""
+    if outcome.computed is None:
+        return FAR
+    side = BOUNDS.get(outcome.record["comparison"])
+    if side is None:
+        return outcome.miss
+    beyond = side * (outcome.computed - outcome.record["value"])
+    return max(0.0, beyond) / outcome.record["uncertainty"]
+
+
+@dataclass(frozen=True)
+class Fit:
+    board: Board
+    source: str  # key of the layer's source that names the fit
+    # (phase, on, power): start and standard deviation of the prior [J/mol, J/(mol K)].
+    start: dict
+    step: float = 3e-3  # of the derivatives, in standard deviations of the prior
+
+    def term_of(self, layer, phase, on):
+        wanted = [list(entry) if isinstance(entry, tuple) else entry for entry in on]
+        terms = layer["phases"][phase]["energy"]
+        (term,) = [t for t in terms if t["on"] == wanted and not t.get("order")]
+        return term
+
+    def put(self, layer, numbers):
+        for (phase, on, power), value in zip(self.start, numbers):
+            self.term_of(layer, phase, on)["terms"][power] = round(float(value), 3)
+        return layer
+
+    def fitted_ids(self):
+        return [r["id"] for r in self.board.records() if r["use"] == "fit"]
+
+    def put_uncertainty(self, layer, covariance):
+        """Standard deviations of the terms, correlations, and what was fitted to."""
+        layer["sources"][self.source]["fitted_to_check_records"] = self.fitted_ids()
+        deviations = np.sqrt(np.diag(covariance))
+        keys = []
+        for (phase, on, power), deviation in zip(self.start, deviations):
+            term = self.term_of(layer, phase, on)
+            term.setdefault("standard_deviations", {})[power] = float(f"{deviation:.4g}")
+            key = {"phase": phase, "property": "energy", "on": term["on"]}
+            order = {"order": term["order"]} if "order" in term else {}
+            keys.append({**key, **order, "power": power})
+        layer["correlations"] = self._correlations(keys, covariance, deviations)
+        return layer
+
+    def _correlations(self, keys, covariance, deviations):
+        r = covariance / np.outer(deviations, deviations)
+        return [
+            {
+                "between": [keys[i], keys[k]],
+                "coefficient": round(float(r[i, k]), 4),
+                "source": self.source,
+                "kind": "estimated",
+            }
+            for i in range(len(keys))
+            for k in range(i + 1, len(keys))
+            if abs(r[i, k]) >= SMALLEST
+        ]
+
+    def misses(self, numbers, records):
+        with tempfile.TemporaryDirectory() as folder:
+            file = Path(folder) / self.board.layer.name
+            layer = layer_file.read(self.board.layer)
+            layer_file.write(self.put(layer, numbers), file)
+            judged = outcomes(records, self.board.parameters(file))
+        return np.array([residual(o) for o in judged])
+
+    def found(self, numbers=None, steps=None):
+        """(numbers, covariance, result) from the start, or from these numbers."""
+        records = [r for r in self.board.records() if r["use"] == "fit"]
+        start, spread = np.array(list(self.start.values())).T
+        first = start if numbers is None else np.array(numbers)
+
+        def residuals(x):
+            shift = x - 1.0  # steps of the optimizer are relative, hence not around 0
+            return np.concatenate(
+                [self.misses(start + spread * shift, records), shift]
+            )
+
+        result = least_squares(
+            residuals,
+            1.0 + (first - start) / spread,
+            diff_step=self.step,
+            max_nfev=steps,
+        )
+        inverse = np.linalg.inv(result.jac.T @ result.jac)
+        covariance = inverse * np.outer(spread, spread)
+        return start + spread * (result.x - 1.0), covariance, result
+
+    def distance(self, layer):
+        """How far the numbers of the layer are from the minimum [standard deviations].
+
+        By one Gauss-Newton step.
+        """
+        numbers = [self.term_of(layer, p, on)["terms"][q] for p, on, q in self.start]
+        _, _, result = self.found(numbers, steps=1)
+        step = np.linalg.solve(result.jac.T @ result.jac, result.grad)
+        return float(np.linalg.norm(result.jac @ step))
+
+
+def main(fit, about):
+    parser = argparse.ArgumentParser(description=about.splitlines()[0])
+    parser.add_argument("--write", action="store_true", help="change the layer")
+    options = parser.parse_args()
+    numbers, covariance, result = fit.found()
+    deviations = np.sqrt(np.diag(covariance))
+    for (phase, on, power), value, deviation in zip(fit.start, numbers, deviations):
+        print(f"{phase:<10} {str(on):<28} {power:<3} {value:12.3f} +- {deviation:.3f}")
+    print(f"{result.nfev} steps, {result.message}")
+    if options.write:
+        file = fit.board.layer
+        layer = fit.put(layer_file.read(file), numbers)
+        layer_file.write(fit.put_uncertainty(layer, covariance), file)
