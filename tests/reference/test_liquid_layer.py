@@ -4,7 +4,11 @@ What holds of every layer is in test_layer_boards.py."""
 import element_layer
 import gibbsteel as gs
 import pytest
-from liquid_layer import BOARD
+from evaluate import library, phase_temperature
+from evaluate.verdict import PASS
+from layer_board import layer_file
+from layer_board.board import outcomes
+from liquid_layer import BOARD, kinds
 from test_element_layer import OLD_STEELS
 
 M2 = {"C": 0.85, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.9, "Mn": 0.3, "Si": 0.3}
@@ -50,6 +54,67 @@ def test_below_the_solidus_a_soak_is_the_same_to_rounding(percent, celsius, laye
         assert (now.name, now.kind) == (before.name, before.kind)
         assert now.mass_percent == pytest.approx(before.mass_percent, abs=1e-9)
         assert now.weight_percent == pytest.approx(before.weight_percent, abs=1e-8)
+
+
+def test_a_wrong_energy_of_liquid_iron_would_be_seen(tmp_path):
+    layer = layer_file.read(BOARD.layer)
+    for piece in layer["curves"]["iron, liquid"]["pieces"]:
+        piece["terms"]["1"] += 500.0
+    layer_file.write(layer, tmp_path / "wrong.json")
+    chosen = [r for r in BOARD.records() if r["steel"] in ("Fe", "Fe-C")]
+    wrong = outcomes(chosen, BOARD.parameters(tmp_path / "wrong.json"))
+    passed = [o.record["id"] for o in wrong if o.verdict == PASS]
+    assert len(passed) <= 3, passed
+
+
+IRON_CARBON = {"composition_wt": {"C": 0.3}, "search_celsius": [1400, 1545]}
+
+
+def test_the_solidus_lies_below_the_liquidus_and_compositions_on_their_sides(layered):
+    with library.using(layered):
+        solidus = phase_temperature.appears({**IRON_CARBON, "phase": "liquid"})
+        liquidus = kinds.liquidus(IRON_CARBON)
+        assert solidus < liquidus - 10.0
+        beside = {**IRON_CARBON, "element": "C", "appearing": "liquid"}
+        above = {**beside, "phase": "liquid", "from_change": 0.1}
+        assert kinds.beside_change(above) > 0.5
+        with pytest.raises(library.Absent) as absent:
+            kinds.beside_change({**above, "from_change": -0.1})
+    assert str(absent.value) == "no liquid; present: austenite"
+
+
+def test_austenite_is_primary_from_the_liquid_of_the_peritectic_on(layered):
+    plain = {"composition_wt": {}, "search_celsius": [1400, 1545], "element": "C"}
+    plain |= {"search_weight_percent": [0.1, 1.0], "phase": "austenite"}
+    peritectic = {**IRON_CARBON, "appearing": "ferrite", "from_change": 0.1}
+    peritectic |= {"phase": "liquid", "element": "C"}
+    with library.using(layered):
+        switch = kinds.primary_from(plain)
+        assert switch == pytest.approx(kinds.beside_change(peritectic), abs=0.02)
+
+
+def test_a_slope_of_the_solidus_is_per_weight_percent(layered):
+    record = {**IRON_CARBON, "phase": "liquid", "element": "C", "changed": {"C": 0.5}}
+    with library.using(layered):
+        slope = kinds.appearance_slope(record)
+        ends = [
+            phase_temperature.appears({**record, "composition_wt": {"C": carbon}})
+            for carbon in (0.3, 0.5)
+        ]
+    assert slope == pytest.approx((ends[1] - ends[0]) / 0.2)
+
+
+def test_three_solids_meet_the_liquid_where_it_appears_among_them(layered):
+    """Fe-C is too poor for three; austenite and M3C meet it at the eutectic."""
+    record = {"together": ["austenite", "M3C"], "search_celsius": [1100, 1200]}
+    eutectic = {"composition_wt": {"C": 4.3}, "search_celsius": [1100, 1200]}
+    with library.using(layered):
+        top = kinds.highest_together({**record, "compositions_wt": [{"C": 3.0}]})
+        melts = phase_temperature.appears({**eutectic, "phase": "liquid"})
+        assert top == pytest.approx(melts, abs=0.1)
+        with pytest.raises(library.Absent) as absent:
+            kinds.highest_together({**record, "compositions_wt": [{"C": 0.5}]})
+    assert str(absent.value) == "never together: austenite, M3C"
 
 
 def test_iron_melts_at_one_temperature(layered):
