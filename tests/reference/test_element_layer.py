@@ -1,9 +1,10 @@
-"""The layer with niobium, titanium and nitrogen: its fit, what it leaves alone, its
-warnings. What holds of every layer is in test_layer_boards.py."""
+"""The layer with niobium, titanium and nitrogen: what it leaves alone, its warnings.
+
+What holds of every layer is in test_layer_boards.py and test_layer_fits.py.
+"""
 
 from collections import Counter
 
-import fit_elements
 import gibbsteel as gs
 import pytest
 import shipped_edition
@@ -33,23 +34,10 @@ def test_it_adds_no_phase(layered):
     assert list(layered.phases) == list(gs.default_parameters().phases)
 
 
-def test_the_layer_names_what_it_was_fitted_to():
-    source = layer_file.read(BOARD.layer)["sources"]["Nb-Ti-N fit"]
-    assert source["fitted_to_check_records"] == fit_elements.FIT.fitted_ids()
-
-
 def test_the_uncertainty_of_the_fit_reaches_a_band(layered):
     heat = {"C": 0.1, "Mn": 1.4, "Nb": 0.15}
     band = gs.Steel(heat, parameters=layered).parameter_band(celsius=1150)
     assert band["Nb in the matrix"].first_order.standard_deviation > 5e-4
-
-
-def test_the_layer_holds_the_numbers_of_the_fit():
-    layer = layer_file.read(BOARD.layer)
-    assert fit_elements.FIT.distance(layer) < 0.1
-    term = fit_elements.FIT.term_of(layer, "austenite", (("Fe", "Nb"), "vacancy"))
-    term["terms"]["1"] += 3000.0
-    assert fit_elements.FIT.distance(layer) > 0.1
 
 
 def test_a_wrong_end_member_would_be_seen(tmp_path):
