@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "internal/certificate_warnings.hpp"
+#include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 #include "internal/weak_spots.hpp"
 
@@ -77,7 +78,7 @@ bool weighs_more(const SolidusBound& a, const SolidusBound& b) {
 
 void check_melting(const ParameterSet& set, const State& state, Warnings& out) {
   const double celsius = state.temperature.in_celsius();
-  if (celsius > kNoLiquidAbove && !set.find_phase("liquid"))
+  if (celsius > kNoLiquidAbove && !set.find_phase(kLiquid))
     out.push_back({"gibbsteel.warning.303",
                    "Above 1180 C, and the parameter file has no liquid: melting is not "
                    "predicted."});
@@ -176,7 +177,9 @@ std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state) 
     return out;
   }
   check_unique(state, out);
-  check_matrix(state, out);
+  const LiquidShare liquid = liquid_share(state);
+  if (liquid.percent > 0.0) out.push_back(melting_warning(liquid, liquid));
+  if (!liquid.nothing_solid) check_matrix(state, out);
   check_missing_phases(set, state, out);
   check_volumes(state, out);
   check_weak_spots(set, state, out);

@@ -44,6 +44,7 @@ def test_shipped_files_are_found():
         "editions/2026-11-25.json",
         "editions/2026-11-26.json",
         "layers/carbides.json",
+        "layers/liquid.json",
         "layers/niobium_titanium_nitrogen.json",
         "tool_steel.json",
     ]
