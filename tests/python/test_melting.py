@@ -7,14 +7,6 @@ import pytest
 
 
 @pytest.fixture(scope="module")
-def with_liquid():
-    return gs.load_parameters(
-        gs.parameter_files()["layers/liquid.json"],
-        on_top_of=gs.default_parameters(),
-    )
-
-
-@pytest.fixture(scope="module")
 def steel(with_liquid):
     return gs.Steel(C=0.8, name="bar 9", parameters=with_liquid)
 
