@@ -32,6 +32,12 @@ std::string percent_text(const LiquidShare& share) {
   return fixed(share.percent, 1) + unit;
 }
 
+std::string melting_mark(const State& state) {
+  const LiquidShare share = liquid_share(state);
+  if (share.nothing_solid) return ", molten";
+  return share.percent > 0.0 ? ", partly molten" : "";
+}
+
 Warning melting_warning(const LiquidShare& least, const LiquidShare& most) {
   std::string text = "Molten: nothing solid is left.";
   if (!least.nothing_solid) {

@@ -24,6 +24,9 @@ LiquidShare liquid_share(const State& state);
 /// "13.4 vol%", "less than 0.1 vol%"
 std::string percent_text(const LiquidShare& share);
 
+/// ", partly molten", ", molten" or nothing.
+std::string melting_mark(const State& state);
+
 /// Warning 315 of states with that much liquid; of one state, both are the same.
 Warning melting_warning(const LiquidShare& least, const LiquidShare& most);
 
