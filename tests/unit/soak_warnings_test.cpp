@@ -397,3 +397,18 @@ TEST_CASE("315: many soaks share one warning from the least to the most liquid")
   CHECK(table.find("\nl: partly or wholly molten\n") != std::string::npos);
   CHECK(table.find("   0.00       -  l\n") != std::string::npos);
 }
+
+TEST_CASE("316: an element that the liquid cannot hold") {
+  auto set = std::make_shared<ParameterSet>(*with_liquid());
+  for (Phase& phase : set->phases)
+    if (phase.name == "liquid") std::erase(phase.sublattices[0].constituents, "V");
+  const Steel steel({{"C", 0.8}, {"Mo", 0.0}, {"V", 0.2}}, {"heat", set, false});
+  const State state = steel.soak(Temperature::celsius(1450));
+  REQUIRE(state.volume_percent_of("liquid") > 0.0);
+  CHECK(texts(state, "316") ==
+        "The liquid of the parameter file cannot hold V: the steel melts lower than "
+        "predicted.");
+  CHECK(texts(steel.soak(Temperature::celsius(1200)), "316").empty());
+  const Steel whole({{"C", 0.8}, {"V", 0.2}}, {"heat", with_liquid(), false});
+  CHECK(texts(whole.soak(Temperature::celsius(1450)), "316").empty());
+}
