@@ -57,8 +57,8 @@ void bind_span(py::module_& m) {
           },
           [](const py::tuple& t) {
             return WindowSpan{range_of(t[0].cast<Pair>()),
-                              enumerator(t[1], WindowRule::unknown),
-                              enumerator(t[2], WindowRule::unknown)};
+                              enumerator(t[1], WindowRule::melting),
+                              enumerator(t[2], WindowRule::melting)};
           }));
 }
 
@@ -76,7 +76,7 @@ void bind_rule_spans(py::module_& m) {
             return py::make_tuple(static_cast<int>(r.rule), r.text, r.spans);
           },
           [](const py::tuple& t) {
-            return RuleSpans{enumerator(t[0], WindowRule::unknown),
+            return RuleSpans{enumerator(t[0], WindowRule::melting),
                              t[1].cast<std::string>(),
                              t[2].cast<std::vector<WindowSpan>>()};
           }));
@@ -97,8 +97,8 @@ HardeningWindow window_from(const py::tuple& t) {
   w.status = enumerator(t[2], WindowStatus::not_known);
   w.floor = temperature_of(t[3].cast<std::optional<double>>());
   w.ceiling = temperature_of(t[4].cast<std::optional<double>>());
-  w.floor_rule = enumerator(t[5], WindowRule::unknown);
-  w.ceiling_rule = enumerator(t[6], WindowRule::unknown);
+  w.floor_rule = enumerator(t[5], WindowRule::melting);
+  w.ceiling_rule = enumerator(t[6], WindowRule::melting);
   w.spans = t[7].cast<std::vector<WindowSpan>>();
   w.rules = t[8].cast<std::vector<RuleSpans>>();
   w.at_floor = t[9].cast<State>();
@@ -139,11 +139,13 @@ void bind_answer(WindowClass& window) {
           "'found', 'no window' or 'not known'.")
       .def_property_readonly(
           "floor_rule", [](const HardeningWindow& w) { return name_of(w.floor_rule); },
-          "'range', 'ferrite', 'hardness', 'pinning', 'solidus' or 'unknown'.")
+          "'range', 'ferrite', 'hardness', 'pinning', 'solidus', 'melting' or "
+          "'unknown'.")
       .def_property_readonly(
           "ceiling_rule",
           [](const HardeningWindow& w) { return name_of(w.ceiling_rule); },
-          "'range', 'ferrite', 'hardness', 'pinning', 'solidus' or 'unknown'.")
+          "'range', 'ferrite', 'hardness', 'pinning', 'solidus', 'melting' or "
+          "'unknown'.")
       .def_readonly("spans", &HardeningWindow::spans, "All windows, upwards.")
       .def_readonly("rules", &HardeningWindow::rules, "list of RuleSpans.")
       .def_readonly("at_floor", &HardeningWindow::at_floor, "The soak there.")

@@ -22,6 +22,7 @@ void bind_state(py::module_& m);
 void bind_search_options(py::module_& m);
 void bind_phase_changes(py::module_& m);
 void bind_dissolution(py::module_& m);
+void bind_melting(py::module_& m);
 void bind_temperature_search(py::module_& m);
 void bind_matching_temperature(py::module_& m);
 void bind_hardening_window(py::module_& m);

@@ -10,6 +10,7 @@ void bind_results(py::module_& m) {
   bind_search_options(m);
   bind_phase_changes(m);
   bind_dissolution(m);
+  bind_melting(m);
   bind_temperature_search(m);
   bind_matching_temperature(m);
   bind_hardening_window(m);

@@ -1,10 +1,10 @@
 #include "gibbsteel/composition_for.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 #include "gibbsteel/errors.hpp"
 #include "internal/composition_search_text.hpp"
+#include "internal/distinct_warnings.hpp"
 #include "internal/number_format.hpp"
 #include "scan/composition_scan.hpp"
 
@@ -67,12 +67,10 @@ CompositionSearch composition_for(const Steel& steel, const std::string& element
 }
 
 std::vector<Warning> CompositionSearch::warnings() const {
-  std::vector<Warning> all;
+  std::vector<const State*> states;
   for (const CompositionCrossing& crossing : crossings)
-    for (const Warning& warning : crossing.state.warnings)
-      if (std::find(all.begin(), all.end(), warning) == all.end())
-        all.push_back(warning);
-  return all;
+    states.push_back(&crossing.state);
+  return internal::distinct_warnings(states);
 }
 
 }  // namespace gibbsteel

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 #include "internal/text_table.hpp"
 
@@ -24,10 +25,11 @@ std::string number(const CompositionSearch& search, double value) {
 std::string crossing_text(const CompositionSearch& search,
                           const CompositionCrossing& crossing) {
   const std::string text = percent(search, crossing.weight_percent);
+  const std::string end = internal::melting_mark(crossing.state) + ")";
   if (crossing.kind == CrossingKind::crossing)
-    return text + (crossing.rising ? " (rising)" : " (falling)");
+    return text + (crossing.rising ? " (rising" : " (falling") + end;
   return text + " (jump from " + number(search, crossing.below) + " to " +
-         number(search, crossing.above) + ")";
+         number(search, crossing.above) + end;
 }
 
 std::string found_text(const CompositionSearch& search) {
@@ -89,7 +91,7 @@ std::string table_of(const CompositionSearch& search) {
     const State& state = crossing.state;
     rows.push_back({crossing_text(search, crossing),
                     internal::significant(crossing.value, 5),
-                    fixed(state.matrix.weight_percent["C"], 3),
+                    internal::fixed_or(quantities::matrix("C").value(state), 3, "n/a"),
                     internal::fixed_or(state.carbide_volume_percent, 2, "n/a")});
   }
   return search.crossings.empty() ? "" : "\n" + internal::text_table(rows);

@@ -7,6 +7,7 @@
 #include "designer/design_search.hpp"
 #include "gibbsteel/errors.hpp"
 #include "internal/design_text.hpp"
+#include "internal/distinct_warnings.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -213,12 +214,9 @@ Design design(const Steel& start, const std::vector<DesignElement>& elements,
 }
 
 std::vector<Warning> Design::warnings() const {
-  std::vector<Warning> all;
-  for (const State& state : states)
-    for (const Warning& warning : state.warnings)
-      if (std::find(all.begin(), all.end(), warning) == all.end())
-        all.push_back(warning);
-  return all;
+  std::vector<const State*> all;
+  for (const State& state : states) all.push_back(&state);
+  return internal::distinct_warnings(all);
 }
 
 }  // namespace gibbsteel

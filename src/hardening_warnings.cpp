@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 
 namespace gibbsteel::internal {
@@ -23,6 +24,16 @@ void check_matrix(const State& state, const HardeningEstimates& result, Warnings
                    "The matrix is " + names + ": only the austenite, " +
                        fixed(result.austenite_percent, 0) +
                        " % of it, hardens; the rest counts with 200 HV."});
+}
+
+void check_liquid(const State& state, const HardeningEstimates& result, Warnings& out) {
+  const LiquidShare liquid = liquid_share(state);
+  if (!liquid.partly() || result.austenite.empty()) return;
+  out.push_back({"gibbsteel.warning.337",
+                 "Estimates are those of the solid part: what is liquid, " +
+                     percent_text(liquid) +
+                     ", freezes as something else. A steel that has begun to melt is "
+                     "spoilt for hardening."});
 }
 
 void check_ranges(const HardeningEstimates& result, Warnings& out) {
@@ -108,7 +119,7 @@ void check_short_soak(const State& state, const HardeningEstimates& result,
 void check_state(const State& state, Warnings& out) {
   for (const Warning& warning : state.warnings)
     for (const char* code : {"301", "302", "303", "304", "308", "310", "311", "312",
-                             "345", "346", "347", "348"})
+                             "315", "345", "346", "347", "348"})
       if (warning.code == std::string("gibbsteel.warning.") + code)
         out.push_back(warning);
 }
@@ -118,6 +129,7 @@ void check_state(const State& state, Warnings& out) {
 void check_hardening(const State& state, bool by_mass, HardeningEstimates& result) {
   if (state.usable()) {
     check_matrix(state, result, result.warnings);
+    check_liquid(state, result, result.warnings);
     check_ranges(result, result.warnings);
     check_start(result, result.warnings);
     check_nitrogen(state, result.warnings);

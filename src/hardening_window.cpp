@@ -4,7 +4,10 @@
 #include <cmath>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/distinct_warnings.hpp"
 #include "internal/kind_names.hpp"
+#include "internal/liquid_share.hpp"
+#include "internal/melting_rule.hpp"
 #include "internal/number_format.hpp"
 #include "internal/soak_warnings.hpp"
 #include "internal/window_spans.hpp"
@@ -85,12 +88,15 @@ class WindowSearch {
 
  private:
   void add_rules() {
-    if (rules_.no_ferrite) {
-      const PhaseChanges changes = internal::changes_of(scan_);
+    const bool may_melt = internal::may_melt(scan_.problem.blank);
+    PhaseChanges changes;
+    if (rules_.no_ferrite || may_melt) {
+      changes = internal::changes_of(scan_);
       note_unknown(changes.complete());
-      add(WindowRule::ferrite, "no ferrite",
-          internal::without_kind(changes, "ferrite"));
     }
+    if (rules_.no_ferrite)
+      add(WindowRule::ferrite, "no ferrite",
+          internal::without_kind(changes, "ferrite", WindowRule::ferrite));
     if (rules_.hardness)
       add_least(WindowRule::hardness, *rules_.hardness, rules_.least_hardness);
     if (rules_.least_pinning_volume_percent)
@@ -100,6 +106,11 @@ class WindowSearch {
                     : quantities::volume_percent(rules_.pinning_kind),
                 *rules_.least_pinning_volume_percent);
     add_solidus();
+    if (may_melt) add_melting(changes);
+    if (!may_melt && !known_solidus_)
+      window_.remarks.push_back(
+          "No start of melting is known of a steel like this: no rule keeps the "
+          "ceiling away from it.");
   }
 
   void add_least(WindowRule rule, const Quantity& quantity, double least) {
@@ -114,12 +125,8 @@ class WindowSearch {
   void add_solidus() {
     const SolidusBound* bound =
         bound_for(scan_.problem.system.parameters(), steel_.analysis().modelled);
-    if (!bound) {
-      window_.remarks.push_back(
-          "No start of melting is known of a steel like this: no rule keeps the "
-          "ceiling away from it.");
-      return;
-    }
+    known_solidus_ = bound != nullptr;
+    if (!bound) return;
     const Temperature most =
         Temperature::celsius(least_solidus(*bound) - rules_.solidus_margin);
     const TemperatureRange& range = scan_.range;
@@ -132,6 +139,15 @@ class WindowSearch {
         internal::fixed(rules_.solidus_margin, 0) + " K below " +
             internal::solidus_text(*bound),
         std::move(spans));
+  }
+
+  void add_melting(const PhaseChanges& changes) {
+    const auto rule = internal::below_melting(
+        changes, rules_.solidus_margin, [&](const TemperatureRange& beyond) {
+          return internal::changes_of(internal::scan_temperatures(
+              steel_, beyond, scan_.problem.options, search_));
+        });
+    add(WindowRule::melting, rule.text, rule.spans);
   }
 
   void add(WindowRule rule, std::string text, internal::WindowSpans spans) {
@@ -168,7 +184,7 @@ class WindowSearch {
   const TemperatureScan& scan_;
   const SearchOptions& search_;
   HardeningWindow window_;
-  bool unknown_ = false;
+  bool unknown_ = false, known_solidus_ = false;
 };
 
 }  // namespace
@@ -182,10 +198,7 @@ HardeningWindow hardening_window(const Steel& steel, const WindowRules& rules,
 }
 
 std::vector<Warning> HardeningWindow::warnings() const {
-  std::vector<Warning> all = at_floor.warnings;
-  for (const Warning& warning : at_ceiling.warnings)
-    if (std::find(all.begin(), all.end(), warning) == all.end()) all.push_back(warning);
-  return all;
+  return internal::distinct_warnings({&at_floor, &at_ceiling});
 }
 
 }  // namespace gibbsteel

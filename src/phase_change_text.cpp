@@ -63,6 +63,14 @@ std::string change_text(const PhaseChange& change) {
   return where + text;
 }
 
+std::string fields_table(const std::vector<PhaseField>& fields) {
+  std::vector<std::vector<std::string>> rows;
+  for (const PhaseField& field : fields)
+    rows.push_back({"  " + joined(field.phases),
+                    fixed(field.low.in_celsius(), 0) + " to " + degrees(field.high)});
+  return "phases present\n" + text_table(rows);
+}
+
 std::string interval_text(const PhaseField& interval) {
   return edge_text(interval.low, interval.low_edge, "low end") + " to " +
          edge_text(interval.high, interval.high_edge, "high end");
@@ -82,13 +90,7 @@ std::string range_text(const TemperatureRange& range) {
 }
 
 std::string table_of(const PhaseChanges& changes) {
-  std::vector<std::vector<std::string>> rows;
-  std::string text = "phases present\n";
-  for (const PhaseField& field : changes.fields)
-    rows.push_back({"  " + internal::joined(field.phases),
-                    fixed(field.low.in_celsius(), 0) + " to " +
-                        fixed(field.high.in_celsius(), 0) + " C"});
-  text += internal::text_table(rows) + "\nchanges\n";
+  std::string text = internal::fields_table(changes.fields) + "\nchanges\n";
   if (changes.changes.empty()) text += "  none\n";
   for (const PhaseChange& change : changes.changes)
     text += internal::wrapped("  " + change.text, kWidth, 4);

@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/distinct_warnings.hpp"
 #include "internal/kind_names.hpp"
 #include "internal/number_format.hpp"
 #include "internal/phase_change_text.hpp"
@@ -170,19 +171,13 @@ std::vector<PhaseField> PhaseChanges::intervals(std::string_view kind) const {
 }
 
 std::vector<Warning> PhaseChanges::warnings() const {
-  std::vector<Warning> all;
-  const auto add = [&](const State& state) {
-    for (const Warning& warning : state.warnings)
-      if (std::find(all.begin(), all.end(), warning) == all.end())
-        all.push_back(warning);
-  };
-  add(low);
+  std::vector<const State*> states{&low};
   for (const PhaseChange& change : changes) {
-    add(change.below);
-    add(change.above);
+    states.push_back(&change.below);
+    states.push_back(&change.above);
   }
-  add(high);
-  return all;
+  states.push_back(&high);
+  return internal::distinct_warnings(states);
 }
 
 }  // namespace gibbsteel

@@ -18,6 +18,12 @@ double sum_over(const std::vector<Occurrence>& occurrences, const std::string& k
   return sum;
 }
 
+/// From the matrix of a state or of its slope; not 0 where there is no matrix.
+double in_matrix(const State& state, const Matrix& matrix, const std::string& element) {
+  return state.matrix.weight_percent.empty() ? Occurrence::kUnknown
+                                             : matrix.weight_percent[element];
+}
+
 void check_kind(const State& state, const std::string& kind) {
   if (std::find(state.kinds.begin(), state.kinds.end(), kind) == state.kinds.end())
     throw InputError({internal::no_such_kind(state.kinds, kind, "kind")});
@@ -104,13 +110,14 @@ double Quantity::slope(const State& state, const StateSlope& slope) const {
 namespace quantities {
 
 Quantity matrix(const std::string& element) {
-  return {{"matrix", {element}},
-          element + " in the matrix",
-          "wt%",
-          [element](const State& s) { return s.matrix.weight_percent[element]; },
-          [element](const State&, const StateSlope& slope) {
-            return slope.matrix.weight_percent[element];
-          }};
+  return {
+      {"matrix", {element}},
+      element + " in the matrix",
+      "wt%",
+      [element](const State& state) { return in_matrix(state, state.matrix, element); },
+      [element](const State& state, const StateSlope& slope) {
+        return in_matrix(state, slope.matrix, element);
+      }};
 }
 
 Quantity in_phase(const std::string& kind, const std::string& element) {

@@ -149,7 +149,8 @@ class MapMaker {
 /// The map itself shows it.
 bool tells_of_phases(const Warning& warning) {
   return warning.code == codes::kMatrixNotAustenite ||
-         warning.code == codes::kNotUnique || warning.code == codes::kNotUsable;
+         warning.code == codes::kPartlyMolten || warning.code == codes::kNotUnique ||
+         warning.code == codes::kNotUsable;
 }
 
 /// What soaks at the corners and in the middle warn of, each code once.

@@ -84,6 +84,10 @@ bool is_soak_temperature(Temperature t) noexcept {
   return t.in_kelvin() >= kLowest && t.in_kelvin() <= kHighest;
 }
 
+Temperature highest_soak_temperature() noexcept {
+  return Temperature::kelvin(kHighest);
+}
+
 void check_temperatures(std::span<const Temperature> temperatures) {
   std::vector<Problem> problems;
   for (const Temperature t : temperatures) {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "internal/certificate_warnings.hpp"
+#include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 #include "internal/weak_spots.hpp"
 
@@ -77,7 +78,7 @@ bool weighs_more(const SolidusBound& a, const SolidusBound& b) {
 
 void check_melting(const ParameterSet& set, const State& state, Warnings& out) {
   const double celsius = state.temperature.in_celsius();
-  if (celsius > kNoLiquidAbove && !set.find_phase("liquid"))
+  if (celsius > kNoLiquidAbove && !set.find_phase(kLiquid))
     out.push_back({"gibbsteel.warning.303",
                    "Above 1180 C, and the parameter file has no liquid: melting is not "
                    "predicted."});
@@ -89,6 +90,29 @@ void check_melting(const ParameterSet& set, const State& state, Warnings& out) {
   if (worst)
     out.push_back({"gibbsteel.warning.304", "The steel resembles " + worst->steel +
                                                 ", which " + bound_text(*worst) + "."});
+}
+
+bool can_hold(const Phase& phase, const std::string& symbol) {
+  for (const Sublattice& sublattice : phase.sublattices) {
+    const auto& names = sublattice.constituents;
+    if (std::find(names.begin(), names.end(), symbol) != names.end()) return true;
+  }
+  return false;
+}
+
+void check_liquid(const ParameterSet& set, const State& state, Warnings& out) {
+  const LiquidShare liquid = liquid_share(state);
+  if (liquid.percent == 0.0) return;
+  out.push_back(melting_warning(liquid, liquid));
+  const Phase* model = set.find_phase(kLiquid);
+  std::string missing;
+  for (const auto& [symbol, percent] : state.analysis.modelled)
+    if (percent > 0.0 && model && !can_hold(*model, symbol))
+      missing += (missing.empty() ? "" : ", ") + symbol;
+  if (!missing.empty())
+    out.push_back({"gibbsteel.warning.316",
+                   "The liquid of the parameter file cannot hold " + missing +
+                       ": the steel melts lower than predicted."});
 }
 
 /// Without amounts, so that a sweep can say it once for many soaks.
@@ -176,7 +200,8 @@ std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state) 
     return out;
   }
   check_unique(state, out);
-  check_matrix(state, out);
+  check_liquid(set, state, out);
+  if (!liquid_share(state).nothing_solid) check_matrix(state, out);
   check_missing_phases(set, state, out);
   check_volumes(state, out);
   check_weak_spots(set, state, out);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "internal/distinct_warnings.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 #include "internal/sweep_text.hpp"
@@ -27,9 +28,8 @@ std::vector<std::string> row_of(const State& state,
     const double percent = state.volume_percent_of(kind);
     row.push_back(percent == 0.0 ? "-" : internal::fixed_or(percent, 2, "n/a"));
   }
-  for (const auto& symbol : symbols)
-    row.push_back(fixed(state.matrix.weight_percent[symbol], symbol == "C" ? 3 : 2));
-  row.push_back(internal::has_ferrite(state) ? "f" : "");
+  const auto matrix = internal::matrix_cells(state, symbols);
+  row.insert(row.end(), matrix.begin(), matrix.end());
   return row;
 }
 
@@ -67,7 +67,7 @@ std::vector<std::string> Sweep::carbide_kinds() const {
 }
 
 std::vector<Warning> Sweep::warnings() const {
-  return internal::distinct_warnings(*this);
+  return internal::distinct_warnings(internal::states_of(*this));
 }
 
 std::size_t Sweep::failures() const noexcept {
@@ -95,8 +95,8 @@ std::string Sweep::full() const {
                      internal::analysis_text(states.front()) +
                      "parameters: " + states.front().parameters + "\n" +
                      internal::basis_text(states.front()) + "\n" + table_of(*this);
-  if (std::any_of(states.begin(), states.end(), internal::has_ferrite))
-    text += "f: the matrix is not austenite alone\n";
+  for (const auto& line : internal::legend_of_marks(internal::states_of(*this)))
+    text += line + "\n";
   return text + internal::kLastDigits + "\n" + warnings_of(*this) +
          internal::wrapped(internal::kCaution, kWidth, 0);
 }

@@ -99,19 +99,11 @@ void add_matrix(const Sweep& sweep, const Picked& states,
                 std::vector<ReportSection>& sections) {
   const auto symbols = internal::matrix_elements(sweep);
   auto columns = symbols;
-  columns.emplace_back();  // for the mark of a matrix with ferrite
+  columns.emplace_back();  // for the marks of a matrix with ferrite, and of liquid
   ReportSection section = by_temperature(
-      "Matrix, weight percent", states, columns, [&](const State& state) {
-        std::vector<std::string> cells;
-        for (const auto& symbol : symbols)
-          cells.push_back(
-              fixed(state.matrix.weight_percent[symbol], symbol == "C" ? 3 : 2));
-        cells.push_back(internal::has_ferrite(state) ? "f" : "");
-        return cells;
-      });
-  if (std::any_of(states.begin(), states.end(),
-                  [](const State* state) { return internal::has_ferrite(*state); }))
-    section.lines.push_back("f: the matrix is not austenite alone");
+      "Matrix, weight percent", states, columns,
+      [&](const State& state) { return internal::matrix_cells(state, symbols); });
+  section.lines = internal::legend_of_marks(states);
   sections.push_back(std::move(section));
 }
 

@@ -2,38 +2,28 @@
 
 #include <algorithm>
 
+#include "internal/distinct_warnings.hpp"
+#include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 
 namespace gibbsteel::internal {
 namespace {
 
-struct Seen {
-  Warning warning;
-  std::size_t first, last, count;  ///< states that carry it
-};
-
-std::vector<Seen> seen_warnings(const Sweep& sweep) {
-  std::vector<Seen> all;
-  for (std::size_t i = 0; i < sweep.states.size(); ++i)
-    for (const Warning& warning : sweep.states[i].warnings) {
-      const auto known = std::find_if(all.begin(), all.end(), [&](const Seen& seen) {
-        return seen.warning == warning;
-      });
-      if (known == all.end()) {
-        all.push_back({warning, i, i, 1});
-      } else {
-        known->last = i;
-        ++known->count;
-      }
-    }
-  return all;
+/// True when the matrix holds something besides austenite.
+bool has_ferrite(const State* state) {
+  for (const Occurrence& o : state->matrix_phases())
+    if (o.kind != "austenite") return true;
+  return false;
 }
+
+bool holds_liquid(const State* state) { return liquid_share(*state).percent > 0.0; }
 
 }  // namespace
 
 std::vector<std::string> matrix_elements(const Sweep& sweep) {
   for (const State& state : sweep.states) {
-    if (!state.usable()) continue;
+    // A molten steel has no matrix.
+    if (!state.usable() || state.matrix.weight_percent.empty()) continue;
     std::vector<std::string> symbols;
     for (const auto& [symbol, percent] : state.matrix.weight_percent)
       if (symbol != "Fe") symbols.push_back(symbol);
@@ -42,16 +32,31 @@ std::vector<std::string> matrix_elements(const Sweep& sweep) {
   return {};
 }
 
-bool has_ferrite(const State& state) {
-  for (const Occurrence& o : state.matrix_phases())
-    if (o.kind != "austenite") return true;
-  return false;
+States states_of(const Sweep& sweep) {
+  States states;
+  for (const State& state : sweep.states) states.push_back(&state);
+  return states;
 }
 
-std::vector<Warning> distinct_warnings(const Sweep& sweep) {
-  std::vector<Warning> all;
-  for (const Seen& seen : seen_warnings(sweep)) all.push_back(seen.warning);
-  return all;
+std::vector<std::string> matrix_cells(const State& state,
+                                      const std::vector<std::string>& symbols) {
+  const NamedValues& percents = state.matrix.weight_percent;
+  std::vector<std::string> cells;
+  for (const auto& symbol : symbols)
+    cells.push_back(percents.empty() ? "-"
+                                     : fixed(percents[symbol], symbol == "C" ? 3 : 2));
+  cells.push_back(std::string(has_ferrite(&state) ? "f" : "") +
+                  (holds_liquid(&state) ? "l" : ""));
+  return cells;
+}
+
+std::vector<std::string> legend_of_marks(const States& states) {
+  std::vector<std::string> lines;
+  if (std::any_of(states.begin(), states.end(), has_ferrite))
+    lines.push_back("f: the matrix is not austenite alone");
+  if (std::any_of(states.begin(), states.end(), holds_liquid))
+    lines.push_back("l: partly or wholly molten");
+  return lines;
 }
 
 std::vector<std::string> warning_lines(const Sweep& sweep) {
@@ -59,7 +64,7 @@ std::vector<std::string> warning_lines(const Sweep& sweep) {
     return fixed(sweep.states[i].temperature.in_celsius(), 0);
   };
   std::vector<std::string> lines;
-  for (const Seen& seen : seen_warnings(sweep)) {
+  for (const SeenWarning& seen : seen_warnings(states_of(sweep))) {
     std::string range = celsius(seen.first);
     if (seen.last != seen.first) range += " to " + celsius(seen.last);
     range += " C";

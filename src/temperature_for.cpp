@@ -1,9 +1,9 @@
 #include "gibbsteel/temperature_for.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/distinct_warnings.hpp"
 #include "internal/number_format.hpp"
 #include "internal/temperature_search_text.hpp"
 #include "scan/value_crossings.hpp"
@@ -45,12 +45,9 @@ std::string_view to_string(CrossingKind kind) noexcept {
 }
 
 std::vector<Warning> TemperatureSearch::warnings() const {
-  std::vector<Warning> all;
-  for (const Crossing& crossing : crossings)
-    for (const Warning& warning : crossing.state.warnings)
-      if (std::find(all.begin(), all.end(), warning) == all.end())
-        all.push_back(warning);
-  return all;
+  std::vector<const State*> states;
+  for (const Crossing& crossing : crossings) states.push_back(&crossing.state);
+  return internal::distinct_warnings(states);
 }
 
 }  // namespace gibbsteel

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
@@ -20,11 +21,12 @@ std::string number(const TemperatureSearch& search, double value) {
 }
 
 std::string crossing_text(const TemperatureSearch& search, const Crossing& crossing) {
+  const std::string end = internal::melting_mark(crossing.state) + ")";
   if (crossing.kind == CrossingKind::crossing)
     return degrees(crossing.temperature) +
-           (crossing.rising ? " (rising" : " (falling") + ")";
+           (crossing.rising ? " (rising" : " (falling") + end;
   return degrees(crossing.temperature) + " (jump from " +
-         number(search, crossing.below) + " to " + number(search, crossing.above) + ")";
+         number(search, crossing.below) + " to " + number(search, crossing.above) + end;
 }
 
 std::string found_text(const TemperatureSearch& search) {
@@ -89,7 +91,7 @@ std::string table_of(const TemperatureSearch& search) {
     const State& state = crossing.state;
     rows.push_back({crossing_text(search, crossing),
                     internal::significant(crossing.value, 5),
-                    fixed(state.matrix.weight_percent["C"], 3),
+                    internal::fixed_or(quantities::matrix("C").value(state), 3, "n/a"),
                     internal::fixed_or(state.carbide_volume_percent, 2, "n/a")});
   }
   return search.crossings.empty() ? "" : "\n" + internal::text_table(rows);

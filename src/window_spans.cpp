@@ -37,7 +37,8 @@ WindowSpans less(const WindowSpans& spans, const PhaseGap& gap) {
 
 }  // namespace
 
-WindowSpans without_kind(const PhaseChanges& changes, const std::string& kind) {
+WindowSpans without_kind(const PhaseChanges& changes, const std::string& kind,
+                         WindowRule rule) {
   WindowSpans spans;
   bool open = false;  // the last span goes on
   for (const PhaseField& field : changes.fields) {
@@ -57,9 +58,9 @@ WindowSpans without_kind(const PhaseChanges& changes, const std::string& kind) {
           {{field.low_edge == Edge::change ? moved(field.low, changes.tolerance)
                                            : field.low,
             high},
-           rule_at(field.low_edge, WindowRule::ferrite),
-           WindowRule::ferrite});
-    spans.back().ceiling = rule_at(field.high_edge, WindowRule::ferrite);
+           rule_at(field.low_edge, rule),
+           rule});
+    spans.back().ceiling = rule_at(field.high_edge, rule);
     open = true;
   }
   if (!changes.stopped.empty() && open) spans.back().ceiling = WindowRule::unknown;

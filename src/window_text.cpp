@@ -61,6 +61,8 @@ std::string_view to_string(WindowRule rule) noexcept {
       return "pinning";
     case WindowRule::solidus:
       return "solidus";
+    case WindowRule::melting:
+      return "melting";
     case WindowRule::unknown:
       break;
   }

@@ -12,6 +12,7 @@ from .composition import as_weight_percent
 from .composition_for import CompositionSearchMethods
 from .html_inputs import steel_html
 from .matrix_twin import MatrixTwinMethods
+from .melting import MeltingMethods
 from .parameters import default_parameters
 from .pickles import pickle_mark, reading
 from .progress import Callback, reporting
@@ -28,6 +29,7 @@ class Steel(
     CompositionSearchMethods,
     GridMethods,
     MatrixTwinMethods,
+    MeltingMethods,
     SectionMethods,
     SensitivityMethods,
     TargetMethods,

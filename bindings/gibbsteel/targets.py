@@ -242,7 +242,8 @@ class TargetMethods:
             The carbide that keeps grains small (all together when left out), and its
             least volume percent.
         solidus_margin : float
-            Distance from the known start of melting of a similar steel [K].
+            Distance from the known start of melting of a similar steel, and from the
+            computed solidus where the parameter file has a liquid [K].
 
         The other parameters are those of `phase_changes`.
 

@@ -23,6 +23,7 @@
 #include "gibbsteel/matching_temperature.hpp"
 #include "gibbsteel/matrix_twin.hpp"
 #include "gibbsteel/measured_carbide.hpp"
+#include "gibbsteel/melting.hpp"
 #include "gibbsteel/mill_analysis.hpp"
 #include "gibbsteel/minimizer.hpp"
 #include "gibbsteel/named_values.hpp"

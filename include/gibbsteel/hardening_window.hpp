@@ -21,8 +21,9 @@ struct WindowRules {
   std::string pinning_kind;
   /// Its least volume percent, above 0; not a rule when not given.
   std::optional<double> least_pinning_volume_percent;
-  /// Distance from the known start of melting of a similar steel [K], >= 0; from the
-  /// lower end of its error bar.
+  /// Distance from the start of melting [K], >= 0: from what is known of a similar
+  /// steel (the lower end of its error bar), and from the computed solidus where the
+  /// parameter set has a liquid. Both are rules; the stricter one wins.
   double solidus_margin = 30.0;
 };
 
@@ -34,6 +35,7 @@ enum class WindowRule {
   pinning,   ///< the pinning carbide passes its least volume
   solidus,   ///< known melting of a similar steel, less the margin
   unknown,   ///< temperatures beyond are not known
+  melting,   ///< the computed solidus, less the margin
 };
 std::string_view to_string(WindowRule) noexcept;
 
@@ -83,7 +85,8 @@ struct HardeningWindow {
 /// The floor is where the last ferrite is gone, or where the hardness is reached; the
 /// ceiling is where the pinning carbide is too little, or the known start of melting of
 /// a similar steel less a margin (bounds of the parameter set; common practice, no
-/// source). Temperatures of long-hold equilibrium: a shop soak of minutes dissolves
+/// source), or the computed solidus less that margin, looked for beyond the range too.
+/// Temperatures of long-hold equilibrium: a shop soak of minutes dissolves
 /// less.
 /// @throws InputError gibbsteel.input.254 (rules), .205 (pinning kind), and as
 ///         phase_changes()

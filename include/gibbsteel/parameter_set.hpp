@@ -173,8 +173,8 @@ enum class SolidusSense { measured, at_least, at_most };
 
 std::string_view to_string(SolidusSense) noexcept;
 
-/// Measured start of melting of one steel: a bound on soaking temperatures, as long as
-/// the file has no liquid.
+/// Measured start of melting of one steel: a bound on soaking temperatures, the only
+/// one where the file has no liquid.
 struct SolidusBound {
   std::string steel;  ///< AISI / EN designation
   std::vector<std::pair<std::string, double>> weight_percent;

@@ -49,7 +49,7 @@ class Quantity {
 
 namespace quantities {
 
-/// An element in all matrix phases together [wt%].
+/// An element in all matrix phases together [wt%]; NaN where there is none (molten).
 Quantity matrix(const std::string& element);
 /// An element in a kind of phase [wt% of the phase]; of two occurrences the one with
 /// the larger volume; NaN when absent. The kind is checked by the first state.

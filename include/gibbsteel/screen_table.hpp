@@ -48,11 +48,12 @@ struct ScreenTable {
   std::vector<Certificate> certificate;
   std::vector<std::int32_t> warnings;  ///< how many the state of the row would carry
   std::vector<double> carbide_volume_percent;
-  std::vector<double> carbon_activity;        ///< relative to graphite
-  std::vector<double> gibbs_energy;           ///< [J/mol of atoms]
-  std::vector<double> volume_percent;         ///< rows x kinds
-  std::vector<double> matrix_weight_percent;  ///< rows x elements, all matrix phases
-  std::vector<double> quantity;               ///< rows x quantities
+  std::vector<double> carbon_activity;  ///< relative to graphite
+  std::vector<double> gibbs_energy;     ///< [J/mol of atoms]
+  std::vector<double> volume_percent;   ///< rows x kinds
+  /// rows x elements, all matrix phases; NaN where there is none (molten)
+  std::vector<double> matrix_weight_percent;
+  std::vector<double> quantity;  ///< rows x quantities
 
   /// Rows that are done; fewer than were asked for when the caller stopped.
   std::size_t rows() const noexcept { return status.size(); }

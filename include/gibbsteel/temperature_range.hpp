@@ -15,4 +15,8 @@ struct TemperatureRange {
 /// itself when the two do not overlap.
 TemperatureRange usual_range(const ParameterSet& set);
 
+/// 1000 C to the end of the validity of the parameter set; the validity itself when it
+/// ends below that.
+TemperatureRange melting_search_range(const ParameterSet& set);
+
 }  // namespace gibbsteel

@@ -188,6 +188,8 @@ inline constexpr std::string_view kNotUnique = "gibbsteel.warning.311";
 inline constexpr std::string_view kCarbideFormers = "gibbsteel.warning.312";
 inline constexpr std::string_view kTypedPpm = "gibbsteel.warning.313";
 inline constexpr std::string_view kTypedFractions = "gibbsteel.warning.314";
+inline constexpr std::string_view kPartlyMolten = "gibbsteel.warning.315";
+inline constexpr std::string_view kNotInLiquid = "gibbsteel.warning.316";
 inline constexpr std::string_view kFirstOrderDoubtful = "gibbsteel.warning.350";
 inline constexpr std::string_view kSamplesLeftOut = "gibbsteel.warning.351";
 inline constexpr std::string_view kBeyondCorners = "gibbsteel.warning.352";
@@ -200,6 +202,7 @@ inline constexpr std::string_view kNitrogenLeftOut = "gibbsteel.warning.333";
 inline constexpr std::string_view kMassForVolume = "gibbsteel.warning.334";
 inline constexpr std::string_view kNearFamilyBorder = "gibbsteel.warning.335";
 inline constexpr std::string_view kShopSoakShort = "gibbsteel.warning.336";
+inline constexpr std::string_view kSolidPartOnly = "gibbsteel.warning.337";
 inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
 inline constexpr std::string_view kExactPhases = "gibbsteel.warning.356";
 
@@ -225,6 +228,8 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kTypedPpm, "so much N, S or P that ppm may have been typed for weight percent"},
     {kTypedFractions,
      "so little alloy that fractions may have been typed for weight percent"},
+    {kPartlyMolten, "the steel is partly or wholly molten at the temperature"},
+    {kNotInLiquid, "the liquid of the parameter file lacks an element of the steel"},
     {kFirstOrderDoubtful, "a first-order band is one-sided or missing"},
     {kSamplesLeftOut, "samples gave no usable result and are left out of a band"},
     {kBeyondCorners, "samples lie beyond the worst corners found"},
@@ -237,6 +242,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kMassForVolume, "mass fractions stand for volume fractions in the estimates"},
     {kNearFamilyBorder, "the steel is near the border of its family of steels"},
     {kShopSoakShort, "a shop soak of this family leaves carbide undissolved"},
+    {kSolidPartOnly, "the estimates are those of the solid part of a melting steel"},
     {"gibbsteel.warning.345",
      "the state is a short soak with measured carbide, not an equilibrium"},
     {"gibbsteel.warning.346", "small carbides were not counted"},

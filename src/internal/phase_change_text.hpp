@@ -8,6 +8,9 @@ namespace gibbsteel::internal {
 /// "727 C on heating: ferrite + M3C -> austenite (invariant)"
 std::string change_text(const PhaseChange& change);
 
+/// "phases present", a row for each field.
+std::string fields_table(const std::vector<PhaseField>& fields);
+
 /// "700 C (start of the range) to 812 C"
 std::string interval_text(const PhaseField& interval);
 

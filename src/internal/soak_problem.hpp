@@ -35,6 +35,8 @@ void fill_state(const PhaseSystem& system, const Equilibrium& result, State& sta
 /// The range of temperatures that a soak takes. False for NaN.
 bool is_soak_temperature(Temperature t) noexcept;
 
+Temperature highest_soak_temperature() noexcept;
+
 /// Refuses all that are not temperatures of a soak, in one go.
 /// @throws InputError gibbsteel.input.210
 void check_temperatures(std::span<const Temperature> temperatures);

@@ -11,14 +11,19 @@ namespace gibbsteel::internal {
 /// Elements of the matrix but Fe, in the order of the first usable state.
 std::vector<std::string> matrix_elements(const Sweep& sweep);
 
-/// True when the matrix holds something besides austenite.
-bool has_ferrite(const State& state);
+using States = std::vector<const State*>;
 
-/// The distinct warnings of all states, in order of first appearance.
-std::vector<Warning> distinct_warnings(const Sweep& sweep);
+States states_of(const Sweep& sweep);
 
-/// The same as text, each with the temperatures it holds for:
-/// "1175 to 1200 C: [code] text".
+/// Weight percents of these elements in the matrix, and a mark: "f", "l" or none.
+std::vector<std::string> matrix_cells(const State& state,
+                                      const std::vector<std::string>& symbols);
+
+/// What the marks of these states mean, one line for each.
+std::vector<std::string> legend_of_marks(const States& states);
+
+/// The distinct warnings of all states as text, each with the temperatures it holds
+/// for: "1175 to 1200 C: [code] text".
 std::vector<std::string> warning_lines(const Sweep& sweep);
 
 }  // namespace gibbsteel::internal

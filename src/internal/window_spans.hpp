@@ -10,8 +10,9 @@ namespace gibbsteel::internal {
 
 using WindowSpans = std::vector<WindowSpan>;
 
-/// Fields without the kind.
-WindowSpans without_kind(const PhaseChanges& changes, const std::string& kind);
+/// Fields without the kind; `rule` is what its coming and going is called.
+WindowSpans without_kind(const PhaseChanges& changes, const std::string& kind,
+                         WindowRule rule);
 
 /// Where the quantity of a search is at least its target.
 WindowSpans at_least(const TemperatureSearch& search, WindowRule rule);

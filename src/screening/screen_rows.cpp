@@ -158,10 +158,11 @@ void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
   double* volumes = table.volume_percent.data() + at * table.kinds.size();
   for (std::size_t k = 0; k < table.kinds.size(); ++k)
     volumes[k] = state.volume_percent_of(table.kinds[k]);
+  write_quantities(state, at, table);
+  if (state.matrix.weight_percent.empty()) return;
   double* matrix = table.matrix_weight_percent.data() + at * table.elements.size();
   for (std::size_t e = 0; e < table.elements.size(); ++e)
     matrix[e] = state.matrix.weight_percent[table.elements[e]];
-  write_quantities(state, at, table);
 }
 
 void ScreenRows::write_quantities(const State& state, std::size_t at,

@@ -65,6 +65,14 @@ def quantity_values() -> dict[str, Any]:
     }
 
 
+def with_liquid() -> gs.ParameterSet:
+    """The shipped file with the layer that adds liquid."""
+    return gs.load_parameters(
+        gs.parameter_files()["layers/liquid.json"],
+        on_top_of=gs.default_parameters(),
+    )
+
+
 def search_values(steel: gs.Steel) -> dict[str, Any]:
     """Answers to what a user asks of a steel."""
     state = steel.soak(celsius=1120)
@@ -75,6 +83,9 @@ def search_values(steel: gs.Steel) -> dict[str, Any]:
             celsius=(700, 720), graphite=True, phases=["graphite"]
         ),
         "dissolution": steel.dissolution_temperature("M6C", celsius=(1000, 1200)),
+        "melting_range": gs.Steel(
+            {"C": 0.8, "Cr": 1.0}, name="bar 9", parameters=with_liquid()
+        ).melting_range(),
         "temperature_search": steel.temperature_for(
             matrix_carbon=0.45, celsius=(1000, 1200)
         ),

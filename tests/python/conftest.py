@@ -20,6 +20,15 @@ def first_edition():
 
 
 @pytest.fixture(scope="session")
+def with_liquid():
+    """The shipped file with the layer that adds liquid."""
+    return gs.load_parameters(
+        gs.parameter_files()["layers/liquid.json"],
+        on_top_of=gs.default_parameters(),
+    )
+
+
+@pytest.fixture(scope="session")
 def high_speed():
     return gs.Steel(HIGH_SPEED, name="punch heat 12")
 

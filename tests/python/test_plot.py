@@ -160,6 +160,16 @@ def test_warnings_are_bars_over_their_temperatures(sweep):
         assert any(one == pytest.approx(bar) for one in bars(ax))
 
 
+def test_melting_is_a_bar_and_an_area_of_its_own(with_liquid):
+    steel = gs.Steel(DIE, parameters=with_liquid)
+    start = steel.melting_range().solidus_celsius
+    sweep = steel.sweep(celsius=[start - 50, start + 10, start + 30])
+    assert "partly or wholly molten" in cautions(gs.plot.carbides(sweep))
+    ax = gs.plot.element_shares(sweep, "Cr")
+    (liquid,) = [c for c in ax.collections if c.get_label() == "liquid"]
+    assert len(liquid.get_paths()) == 1
+
+
 def test_a_sweep_without_carbide_or_of_one_soak_is_drawn():
     plain = gs.Steel({"C": 0.4, "Cr": 1.0}).sweep(celsius=[1100])
     ax = gs.plot.carbides(plain)

@@ -32,7 +32,7 @@ def test_lightness_of_known_colours(color, lightness):
 
 
 def test_every_kind_of_the_shipped_file_has_a_style(state):
-    assert set(state.kinds) == set(PHASES)
+    assert {*state.kinds, "liquid"} == set(PHASES)  # liquid comes with a layer
     assert set(gs.default_parameters().elements) <= set(ELEMENT_STYLES)
 
 

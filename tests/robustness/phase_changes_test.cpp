@@ -14,6 +14,7 @@
 
 #include "gibbsteel/gibbsteel.hpp"
 #include "random_steels.hpp"
+#include "with_liquid.hpp"
 
 using namespace gibbsteel;
 
@@ -30,26 +31,29 @@ int from_environment(const char* name, int otherwise) {
   return text ? std::atoi(text) : otherwise;
 }
 
-constexpr double kLow = 750.0, kHigh = 1200.0, kStep = 0.5;  // [C]
+using testing::Band;
 
-Steel random_steel(int k) {
+constexpr Band kSoaks{750.0, 1200.0}, kMelting{1200.0, 1540.0};
+constexpr double kStep = 0.5;  // [C]
+
+Steel random_steel(int k, const Band& band, const SharedParameters& set) {
   std::mt19937_64 random(20261125u + static_cast<unsigned>(k));
-  const auto drawn = testing::draw(*default_parameters(), {kLow, kHigh}, random);
+  const auto drawn = testing::draw(*set, band, random);
   NamedValues weight_percent;
   for (std::size_t e = 1; e < drawn.elements.size(); ++e)  // Fe is the balance
     weight_percent.set(drawn.elements[e], drawn.weight_percent[e]);
-  return Steel(weight_percent);
+  return Steel(weight_percent, {"", set, false});
 }
 
-std::vector<State> plain_scan(const Steel& steel) {
+std::vector<State> plain_scan(const Steel& steel, const Band& band) {
   std::vector<Temperature> temperatures;
-  for (double t = kLow; t <= kHigh; t += kStep)
+  for (double t = band.low; t <= band.high; t += kStep)
     temperatures.push_back(Temperature::celsius(t));
   return steel.sweep(temperatures).states;
 }
 
-TemperatureRange range() {
-  return {Temperature::celsius(kLow), Temperature::celsius(kHigh)};
+TemperatureRange range(const Band& band) {
+  return {Temperature::celsius(band.low), Temperature::celsius(band.high)};
 }
 
 std::vector<std::string> kinds_of(const State& state) {
@@ -80,8 +84,9 @@ struct Counts {
   std::size_t roots = 0, crossings = 0, jumps = 0, missed = 0, extra = 0;
 };
 
-void compare_fields(const Steel& steel, const std::vector<State>& scan, Counts& n) {
-  const PhaseChanges found = phase_changes(steel, range());
+void compare_fields(const Steel& steel, const std::vector<State>& scan,
+                    const Band& band, Counts& n) {
+  const PhaseChanges found = phase_changes(steel, range(band));
   n.changes += found.changes.size();
   n.soaks += found.soaks;
   n.gaps += found.gaps.size();
@@ -102,7 +107,7 @@ void compare_fields(const Steel& steel, const std::vector<State>& scan, Counts& 
 /// Every sign change of the scan must have a crossing in its interval.
 void compare_roots(const Steel& steel, const std::vector<State>& scan,
                    const Quantity& quantity, double target, Counts& n) {
-  const auto found = temperature_for(steel, quantity, target, range());
+  const auto found = temperature_for(steel, quantity, target, range(kSoaks));
   n.crossings += found.crossings.size();
   for (const Crossing& crossing : found.crossings) {
     if (crossing.kind == CrossingKind::jump) {
@@ -143,9 +148,9 @@ TEST_CASE("random steels: every field and every root that a plain scan finds") {
   const int cases = from_environment("GIBBSTEEL_SEARCH_CASES", kUsualCases);
   for (int k = first; k < first + cases; ++k) {
     CAPTURE(k);
-    const Steel steel = random_steel(k);
-    const auto scan = plain_scan(steel);
-    compare_fields(steel, scan, n);
+    const Steel steel = random_steel(k, kSoaks, default_parameters());
+    const auto scan = plain_scan(steel, kSoaks);
+    compare_fields(steel, scan, kSoaks, n);
     // Targets that occur: the value of a soak, moved a little.
     const State& at = scan[static_cast<std::size_t>(137 * k) % scan.size()];
     if (!at.usable()) continue;
@@ -163,4 +168,19 @@ TEST_CASE("random steels: every field and every root that a plain scan finds") {
                   << " that the scans cannot see");
   CHECK(n.wrong == 0);
   CHECK(n.missed == 0);
+}
+
+TEST_CASE("random steels that melt: every field that a plain scan finds") {
+  Counts n;
+  const int cases = from_environment("GIBBSTEEL_SEARCH_CASES", kUsualCases);
+  for (int k = 0; k < cases; ++k) {
+    CAPTURE(k);
+    const Steel steel = random_steel(k, kMelting, with_liquid());
+    compare_fields(steel, plain_scan(steel, kMelting), kMelting, n);
+  }
+  MESSAGE(cases << " steels: " << n.changes << " changes, " << n.scanned
+                << " soaks of the scans (" << n.unusable << " not usable), " << n.gaps
+                << " gaps, " << n.wrong << " soaks with other phases than their field");
+  CHECK(n.wrong == 0);
+  CHECK(n.gaps == 0);
 }

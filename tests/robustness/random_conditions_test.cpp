@@ -1,5 +1,6 @@
-/// Random steels inside the validity range of the shipped file: everything converges or
-/// says so, and nothing that is called good has a lower energy somewhere else.
+/// Random steels inside the validity range of the shipped file, also with the layer
+/// that adds liquid: everything converges or says so, and nothing that is called good
+/// has a lower energy somewhere else.
 ///
 /// Reference search: 40 random starts per phase (gamma-distributed site fractions, so
 /// from well mixed to nearly pure), each followed down to its own local minimum of D at
@@ -15,6 +16,7 @@
 #include "gibbsteel/minimizer.hpp"
 #include "minimizer/phase_minimum.hpp"
 #include "robustness/random_steels.hpp"
+#include "with_liquid.hpp"
 
 using namespace gibbsteel;
 using namespace gibbsteel::internal;
@@ -37,6 +39,7 @@ struct Check {
   int per_unusable;  ///< at most one condition in this many may come back unusable
 };
 constexpr Check kSoaks{{700.0, 1250.0}, kConditions, 1000};
+constexpr Check kMelting{{1200.0, 1540.0}, kConditions / 4, 500};
 constexpr Check kAccepted{{27.0, 2226.0}, kConditions / 2, 250};
 constexpr int kReferenceStarts = 40;
 
@@ -78,8 +81,7 @@ double reference_search(const PhaseSystem& system, const RandomSteel& steel,
   return lowest;
 }
 
-void run(const Check& check) {
-  const auto set = default_parameters();
+void run(const Check& check, const SharedParameters& set = default_parameters()) {
   const auto phases = phases_without_graphite(*set);
   int not_usable = 0;
   for (int k = 0; k < check.conditions; ++k) {
@@ -109,6 +111,10 @@ void run(const Check& check) {
 
 TEST_CASE("random steels at soaking temperatures: never silently wrong") {
   run(kSoaks);
+}
+
+TEST_CASE("random steels that melt: never silently wrong") {
+  run(kMelting, with_liquid());
 }
 
 TEST_CASE("random steels at every temperature that is accepted: never silently wrong") {

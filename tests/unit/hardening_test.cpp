@@ -302,6 +302,33 @@ TEST_CASE("only austenite hardens: ferrite beside it stays soft") {
         "is no austenite: nothing hardens");
 }
 
+TEST_CASE("of a partly molten steel the solid part is estimated, with a warning") {
+  State state = by_hand(kX, 0.0);
+  const HardeningEstimates whole = hardening(state, general());
+  CHECK_FALSE(has_code(whole, "337"));
+  Occurrence liquid = state.occurrences[0];
+  liquid.name = liquid.kind = "liquid";
+  liquid.role = Role::other;
+  liquid.volume_percent = 25.0;
+  state.occurrences[0].volume_percent = 75.0;
+  state.occurrences.push_back(liquid);
+  state.warnings = {{"gibbsteel.warning.315", "partly molten"}};
+  const HardeningEstimates part = hardening(state, general());
+  CHECK(part.hardness_hv.value == doctest::Approx(whole.hardness_hv.value));
+  CHECK(part.retained_austenite.value ==
+        doctest::Approx(0.75 * whole.retained_austenite.value));
+  CHECK(part.retained_austenite_of_matrix.value ==
+        doctest::Approx(whole.retained_austenite.value));
+  CHECK(text_of(part, "337") ==
+        "Estimates are those of the solid part: what is liquid, 25.0 vol%, freezes as "
+        "something else. A steel that has begun to melt is spoilt for hardening.");
+  CHECK(text_of(part, "315") == "partly molten");
+  state.occurrences = {liquid};
+  const HardeningEstimates molten = hardening(state, general());
+  CHECK_FALSE(has_code(molten, "337"));
+  CHECK(text_of(molten, "330") == "There is no matrix phase: nothing hardens.");
+}
+
 TEST_CASE("austenite that does not transform, and nitrogen that is not modelled") {
   State state = by_hand({{"C", 1.8}, {"Mn", 3.0}}, 0.0);
   state.analysis.not_modelled = {{"N", 0.12}};

@@ -6,6 +6,8 @@
 
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/gibbsteel.hpp"
+#include "internal/number_format.hpp"
+#include "with_liquid.hpp"
 
 using namespace gibbsteel;
 
@@ -109,4 +111,102 @@ TEST_CASE("rules out of their range, all at once") {
       "below 100 [vol%]\n"
       "[gibbsteel.input.254] solidus_margin: is -1; give 0 or more [K]",
       InputError);
+}
+
+namespace {
+
+Steel melting(const NamedValues& weight_percent) {
+  return Steel(weight_percent, {"heat", with_liquid(), false});
+}
+
+/// Resembles no steel of the file.
+const NamedValues kPlain{{"C", 1.2}};
+
+/// The computed solidus [C].
+double solidus(const Steel& steel) {
+  return melting_range(steel, range(1000, 1550)).solidus.value().in_celsius();
+}
+
+std::string degrees(double celsius) { return internal::fixed(celsius, 0) + " C"; }
+
+}  // namespace
+
+TEST_CASE("the computed solidus is a rule where the file has a liquid") {
+  const Steel steel = melting(kPlain);
+  const double start = solidus(steel);
+  const auto window = hardening_window(steel, {}, range(700, 1550));
+  CHECK(window.ceiling_rule == WindowRule::melting);
+  CHECK(std::abs(window.ceiling->in_celsius() - (start - 30.0)) < 0.05);
+  CHECK(window.remarks.empty());
+  CHECK(window.text == internal::fixed(window.floor->in_celsius(), 0) + " to " +
+                           degrees(start - 30.0) +
+                           "; floor set by: no ferrite; ceiling set by: 30 K below the "
+                           "computed solidus, " +
+                           degrees(start));
+  const Steel shipped(kPlain, {"heat", {}, false});
+  CHECK(hardening_window(shipped, {}, range(700, 1200)).rules.size() == 1);
+}
+
+TEST_CASE("a solidus within the margin above the range counts too") {
+  const Steel steel = melting(kPlain);
+  const double start = solidus(steel);
+  const auto near = hardening_window(steel, {}, range(900, start - 10.0));
+  CHECK(near.ceiling_rule == WindowRule::melting);
+  CHECK(std::abs(near.ceiling->in_celsius() - (start - 30.0)) < 0.05);
+  const auto far = hardening_window(steel, {}, range(900, start - 40.0));
+  CHECK(far.ceiling_rule == WindowRule::range);
+  CHECK(far.rules.back().text ==
+        "30 K below the computed solidus, above " + degrees(start - 10.0));
+  WindowRules at_once;
+  at_once.solidus_margin = 0.0;
+  const auto none = hardening_window(steel, at_once, range(900, start - 10.0));
+  CHECK(none.ceiling_rule == WindowRule::range);
+  CHECK(none.rules.back().text ==
+        "0 K below the computed solidus, above " + degrees(start - 10.0));
+}
+
+TEST_CASE("of the computed solidus and what is known the stricter one wins") {
+  const NamedValues analysis = high_speed().analysis().given;
+  const Steel steel = melting(analysis);
+  const auto both = hardening_window(steel, {}, range(700, 1250));
+  const double known = 1240.0 - 12.0 - 30.0, computed = solidus(steel) - 30.0;
+  CHECK(both.ceiling->in_celsius() == doctest::Approx(std::min(known, computed)));
+  REQUIRE(both.rules.size() == 3);
+  CHECK(both.rules[1].rule == WindowRule::solidus);
+  CHECK(both.rules[2].rule == WindowRule::melting);
+  // Without what is known the computed one stands alone.
+  auto without = std::make_shared<ParameterSet>(*with_liquid());
+  without->solidus_bounds.clear();
+  const auto alone =
+      hardening_window(Steel(analysis, {"heat", without, false}), {}, range(700, 1250));
+  CHECK(std::abs(alone.ceiling->in_celsius() - computed) < 0.05);
+}
+
+TEST_CASE("a range that begins with liquid, and a liquid that is not allowed") {
+  const Steel steel = melting(kPlain);
+  const double start = solidus(steel);
+  const auto none = hardening_window(steel, {}, range(start + 5.0, 1500));
+  CHECK(none.status == WindowStatus::no_window);
+  CHECK(none.rules.back().text ==
+        "30 K below the computed solidus, not above " + degrees(start + 5.0));
+  SoakOptions options;
+  options.suppressed = {"liquid"};
+  const auto forbidden = hardening_window(steel, {}, range(900, 1500), options);
+  CHECK(forbidden.rules.size() == 1);
+  CHECK(forbidden.remarks.size() == 1);
+}
+
+TEST_CASE("a stopped search leaves the ceiling where nothing is known beyond") {
+  SearchOptions search;
+  search.progress = [](std::size_t done) { return done < 30; };
+  WindowRules rules;
+  rules.no_ferrite = false;
+  const auto part =
+      hardening_window(melting(kPlain), rules, range(900, 1200), {}, search);
+  CHECK(part.status == WindowStatus::found);
+  CHECK(part.ceiling_rule == WindowRule::unknown);
+  CHECK(part.rules.back().text.rfind(
+            "30 K below the computed solidus, not known beyond ", 0) == 0);
+  CHECK(part.remarks ==
+        std::vector<std::string>{"Part of the range is not known; it is left out."});
 }

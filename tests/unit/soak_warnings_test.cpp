@@ -2,9 +2,13 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
+
 #include "first_edition.hpp"
 #include "gibbsteel/gibbsteel.hpp"
+#include "internal/number_format.hpp"
 #include "internal/soak_warnings.hpp"
+#include "with_liquid.hpp"
 
 using namespace gibbsteel;
 
@@ -337,4 +341,74 @@ TEST_CASE("310: each weak spot shows where the notes of the file put it") {
               "310")
             .find("Known weak spot: below 800 C the amount of M2C in steels rich in "
                   "molybdenum is doubtful.") != std::string::npos);
+}
+
+TEST_CASE("315: partly molten, with how much, and molten") {
+  const Steel steel({{"C", 0.8}}, {"heat", with_liquid(), false});
+  const auto melting = melting_range(steel, melting_search_range(*with_liquid()));
+  const double from = melting.solidus.value().in_celsius(),
+               to = melting.liquidus.value().in_celsius();
+  const auto at = [&](double celsius) {
+    return steel.soak(Temperature::celsius(celsius));
+  };
+  CHECK(texts(at(from - 1.0), "315").empty());
+  const State half = at(0.5 * (from + to));
+  const std::string percent =
+      internal::fixed(half.volume_percent_of("liquid"), 1) + " vol%";
+  CHECK(texts(half, "315") == "Partly molten: " + percent +
+                                  " of the steel is liquid; matrix and carbides are "
+                                  "what is still solid.");
+  CHECK(half.brief().find(" vol% carbide, " + percent + " liquid, matrix ") !=
+        std::string::npos);
+  CHECK(texts(melting.at_solidus, "315") ==
+        "Partly molten: less than 0.1 vol% of the steel is liquid; matrix and carbides "
+        "are what is still solid.");
+  const State molten = at(to + 1.0);
+  CHECK(texts(molten, "315") == "Molten: nothing solid is left.");
+  CHECK(texts(molten, "305").empty());
+  CHECK(texts(molten, "303").empty());
+  CHECK(molten.brief() == "heat at " + internal::fixed(to + 1.0, 0) + " C (" +
+                              internal::fixed(32.0 + 1.8 * (to + 1.0), 0) +
+                              " F), long-hold limit: molten");
+}
+
+TEST_CASE("315: many soaks share one warning from the least to the most liquid") {
+  const Steel steel({{"C", 0.8}}, {"heat", with_liquid(), false});
+  const auto melting = melting_range(steel, melting_search_range(*with_liquid()));
+  const double from = melting.solidus.value().in_kelvin(),
+               to = melting.liquidus.value().in_kelvin();
+  std::vector<Temperature> temperatures;
+  for (const double share : {-0.5, 0.2, 0.8, 1.5})
+    temperatures.push_back(Temperature::kelvin(std::lerp(from, to, share)));
+  const Sweep sweep = steel.sweep(temperatures);
+  const auto percent = [&](std::size_t i) {
+    return internal::fixed(sweep.states[i].volume_percent_of("liquid"), 1) + " vol%";
+  };
+  const auto warnings = sweep.warnings();
+  REQUIRE(warnings.size() == 2);
+  CHECK(warnings[0] ==
+        Warning{"gibbsteel.warning.315",
+                "Partly molten: " + percent(1) + " to " + percent(2) +
+                    " of the steel is liquid; matrix and carbides are what is still "
+                    "solid."});
+  CHECK(warnings[1] ==
+        Warning{"gibbsteel.warning.315", "Molten: nothing solid is left."});
+  const std::string table = sweep.full();
+  CHECK(table.find("\nl: partly or wholly molten\n") != std::string::npos);
+  CHECK(table.find("   0.00       -  l\n") != std::string::npos);
+}
+
+TEST_CASE("316: an element that the liquid cannot hold") {
+  auto set = std::make_shared<ParameterSet>(*with_liquid());
+  for (Phase& phase : set->phases)
+    if (phase.name == "liquid") std::erase(phase.sublattices[0].constituents, "V");
+  const Steel steel({{"C", 0.8}, {"Mo", 0.0}, {"V", 0.2}}, {"heat", set, false});
+  const State state = steel.soak(Temperature::celsius(1450));
+  REQUIRE(state.volume_percent_of("liquid") > 0.0);
+  CHECK(texts(state, "316") ==
+        "The liquid of the parameter file cannot hold V: the steel melts lower than "
+        "predicted.");
+  CHECK(texts(steel.soak(Temperature::celsius(1200)), "316").empty());
+  const Steel whole({{"C", 0.8}, {"V", 0.2}}, {"heat", with_liquid(), false});
+  CHECK(texts(whole.soak(Temperature::celsius(1450)), "316").empty());
 }

@@ -7,6 +7,8 @@
 #include "first_edition.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/gibbsteel.hpp"
+#include "internal/number_format.hpp"
+#include "with_liquid.hpp"
 
 using namespace gibbsteel;
 
@@ -178,4 +180,32 @@ TEST_CASE("wrong values") {
   CHECK_THROWS_AS(temperature_for(punch_heat(), quantities::volume_percent("M6"), 1.0,
                                   range(900, 910)),
                   InputError);
+}
+
+TEST_CASE("in a melting steel a crossing says so, and no matrix has no carbon") {
+  const Steel steel({{"C", 0.8}}, {"heat", with_liquid(), false});
+  const auto melting = melting_range(steel, melting_search_range(*with_liquid()));
+  const double from = melting.solidus.value().in_celsius(),
+               to = melting.liquidus.value().in_celsius();
+  const State half = steel.soak(Temperature::celsius(0.5 * (from + to)));
+  const double carbon = half.matrix.weight_percent["C"];
+  const auto found = temperature_for(
+      steel, quantities::matrix("C"), carbon,
+      {Temperature::celsius(from - 5.0), Temperature::celsius(to + 5.0)});
+  REQUIRE(found.crossings.size() == 1);
+  CHECK(found.text == "C in the matrix is " + internal::significant(carbon, 4) +
+                          " wt% at " + internal::fixed(0.5 * (from + to), 0) +
+                          " C (falling, partly molten); part of the range is not "
+                          "known");
+  const State molten = steel.soak(Temperature::celsius(to + 5.0));
+  CHECK(std::isnan(quantities::matrix("C").value(molten)));
+  CHECK(quantities::matrix("Cr").value(half) == 0.0);
+  const std::vector<double> compositions{0.8};
+  ScreenOptions options;
+  options.parameters = with_liquid();
+  const auto table = screen(
+      {{"C"}, compositions, {Temperature::celsius(from), molten.temperature}}, options);
+  const std::size_t columns = table.elements.size();
+  CHECK(table.matrix_weight_percent[columns] != table.matrix_weight_percent[columns]);
+  CHECK(table.matrix_weight_percent[0] > 90.0);
 }

@@ -35,6 +35,7 @@ PHASE_STYLES = {
     "M3C2": Style("#e6b6d0", "#b0628c", "||", _DASH_DOT_DOT, "X"),
     "hexagonal MC": Style("#63a5d9", "#2c74ad", "\\", _VERY_LONG, "*"),
     "graphite": Style("#161616", "#161616", "", _DOT, "h"),
+    "liquid": Style("#006571", "#006571", "-", _LONG, "H"),
 }
 
 # For kinds that another parameter file brings: hatches that no known kind has.

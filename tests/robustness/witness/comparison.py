@@ -8,7 +8,7 @@ import numpy as np
 
 from .equilibrium import solve
 from .parameter_file import shipped
-from .random_steels import draw
+from .random_steels import SOAKS, draw
 
 ENERGY = 1e-3  # J/mol of atoms: most by which either may lie above the other
 POTENTIAL = 1e-2  # J/mol: most by which a chemical potential may differ
@@ -124,15 +124,15 @@ def recompute(state, phases, x):
     return energy, np.abs(contents / x - 1.0).max()
 
 
-def compare(case, parameters=None, always=("C",), **soak_options):
+def compare(case, parameters=None, always=("C",), band=SOAKS, **soak_options):
     """The numbered case of random_steels.py; options go to the library's soak.
 
-    `parameters`: another set than the shipped one; `always`: as in draw().
+    `parameters`: another set than the shipped one; `always` and `band`: as in draw().
     """
     file = shipped()
     if parameters is not None:
         file = json.loads(gs.write_parameters(parameters))
-    percent, celsius = draw(file, case, always)
+    percent, celsius = draw(file, case, always, band)
     added = {element: w for element, w in percent.items() if element != "Fe"}
     steel = gs.Steel(added, parameters=parameters)
     state = steel.soak(celsius=celsius, **soak_options)

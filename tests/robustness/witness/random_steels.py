@@ -7,14 +7,14 @@ to 1e-9 of it.
 
 import numpy as np
 
-LOW_CELSIUS, HIGH_CELSIUS = 700.0, 1250.0
+SOAKS = (700.0, 1250.0)  # lowest and highest [C]
 LEAST_IRON = 20.0
 
 
-def draw(file, number, always=("C",)):
+def draw(file, number, always=("C",), band=SOAKS):
     """(weight percent by element, iron first; temperature [C]) of a numbered case.
 
-    The elements `always` are in every steel.
+    The elements `always` are in every steel; temperatures lie in the band.
     """
     random = np.random.default_rng([20261125, number])
     highest = {el: r[1] for el, r in file["validity"]["weight_percent"].items()}
@@ -31,5 +31,5 @@ def draw(file, number, always=("C",)):
     iron = max(100.0 - sum(percent.values()), LEAST_IRON)
     total = iron + sum(percent.values())
     steel = {"Fe": iron, **percent}
-    celsius = random.uniform(LOW_CELSIUS, HIGH_CELSIUS)
+    celsius = random.uniform(*band)
     return {el: 100.0 * w / total for el, w in steel.items()}, celsius

@@ -1,0 +1,22 @@
+#pragma once
+/// The rule of a hardening window that keeps it below the computed solidus.
+
+#include <functional>
+#include <string>
+
+#include "internal/window_spans.hpp"
+
+namespace gibbsteel::internal {
+
+struct MeltingRule {
+  std::string text;   ///< "30 K below the computed solidus, 1265 C"
+  WindowSpans spans;  ///< one, or none
+};
+
+/// Where `changes` are free of liquid, less the margin [K]. A solidus within the margin
+/// above their range counts too: `look` finds the changes there.
+MeltingRule below_melting(
+    const PhaseChanges& changes, double margin,
+    const std::function<PhaseChanges(const TemperatureRange&)>& look);
+
+}  // namespace gibbsteel::internal

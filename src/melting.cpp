@@ -1,0 +1,143 @@
+#include "gibbsteel/melting.hpp"
+
+#include <algorithm>
+
+#include "internal/distinct_warnings.hpp"
+#include "internal/liquid_share.hpp"
+#include "internal/melting_text.hpp"
+#include "internal/soak_problem.hpp"
+#include "scan/temperature_scan.hpp"
+
+namespace gibbsteel {
+namespace {
+
+using Fields = std::vector<PhaseField>;
+
+bool is_liquid(const std::string& kind) { return kind == internal::kLiquid; }
+
+bool holds_liquid(const PhaseField& field) {
+  return std::any_of(field.phases.begin(), field.phases.end(), is_liquid);
+}
+
+bool holds_solid(const PhaseField& field) {
+  return !std::all_of(field.phases.begin(), field.phases.end(), is_liquid);
+}
+
+std::vector<std::string> solids_of(const PhaseField& field) {
+  std::vector<std::string> solids;
+  std::remove_copy_if(field.phases.begin(), field.phases.end(),
+                      std::back_inserter(solids), is_liquid);
+  return solids;
+}
+
+/// The state on a side of the change at an edge of a field.
+State state_at(const PhaseChanges& changes, Temperature t, State PhaseChange::*side) {
+  for (const PhaseChange& change : changes.changes)
+    if (change.temperature == t) return change.*side;
+  return {};
+}
+
+/// One end of the melting range.
+enum class End { located, open, unknown };
+
+/// The lowest field with liquid: where the first of it forms.
+End take_solidus(const PhaseChanges& changes, Fields::const_iterator first,
+                 MeltingRange& found) {
+  const bool sure_below =
+      changes.gaps.empty() || first->low <= changes.gaps.front().low;
+  if (!sure_below || first->low_edge == Edge::gap) return End::unknown;
+  if (first->low_edge == Edge::range) return End::open;
+  found.solidus = first->low;
+  found.solids_at_solidus = solids_of(*std::prev(first));
+  found.at_solidus = state_at(changes, first->low, &PhaseChange::above);
+  return End::located;
+}
+
+/// The highest field with something solid: where the last of it melts.
+End take_liquidus(const PhaseChanges& changes, const PhaseField& last,
+                  MeltingRange& found) {
+  const bool sure_above =
+      changes.stopped.empty() &&
+      (changes.gaps.empty() || changes.gaps.back().high <= last.high);
+  if (!sure_above || last.high_edge == Edge::gap) return End::unknown;
+  if (last.high_edge == Edge::range) return End::open;
+  found.liquidus = last.high;
+  found.primary_solids = solids_of(last);
+  found.at_liquidus = state_at(changes, last.high, &PhaseChange::below);
+  return End::located;
+}
+
+MeltingStatus status_of(End solidus, End liquidus) {
+  if (solidus == End::unknown || liquidus == End::unknown)
+    return MeltingStatus::not_known;
+  if (solidus == End::located)
+    return liquidus == End::located ? MeltingStatus::found
+                                    : MeltingStatus::solidus_only;
+  return liquidus == End::located ? MeltingStatus::liquidus_only
+                                  : MeltingStatus::partly_molten;
+}
+
+MeltingStatus search(const PhaseChanges& changes, MeltingRange& found) {
+  const Fields& fields = changes.fields;
+  const auto first = std::find_if(fields.begin(), fields.end(), holds_liquid);
+  const auto last = std::find_if(fields.rbegin(), fields.rend(), holds_solid);
+  const auto throughout = [&](MeltingStatus status) {
+    return changes.complete() ? status : MeltingStatus::not_known;
+  };
+  if (first == fields.end()) return throughout(MeltingStatus::solid);
+  if (last == fields.rend()) return throughout(MeltingStatus::molten);
+  const End solidus = take_solidus(changes, first, found);
+  return status_of(solidus, take_liquidus(changes, *last, found));
+}
+
+/// All but the answer. @param state  of the steel, usable or not
+MeltingRange blank(const State& state, const TemperatureRange& range) {
+  MeltingRange found;
+  found.steel = state.steel;
+  found.range = range;
+  found.analysis = state.analysis;
+  found.parameters = state.parameters;
+  return found;
+}
+
+/// @param kinds  that the parameter set knows
+void conclude(const std::vector<std::string>& kinds, MeltingRange& found) {
+  found.text =
+      internal::melting_text(found, std::any_of(kinds.begin(), kinds.end(), is_liquid));
+}
+
+}  // namespace
+
+MeltingRange melting_range(const PhaseChanges& changes) {
+  MeltingRange found = blank(changes.low, changes.range);
+  found.fields = changes.fields;
+  found.status = internal::may_melt(changes.low) ? search(changes, found)
+                                                 : MeltingStatus::no_liquid;
+  conclude(changes.low.kinds, found);
+  return found;
+}
+
+MeltingRange melting_range(const Steel& steel, const TemperatureRange& range,
+                           const SoakOptions& soak, const SearchOptions& search) {
+  internal::check_search(range, search);
+  const State nothing = internal::SoakProblem(steel, soak).blank;
+  if (internal::may_melt(nothing))
+    return melting_range(phase_changes(steel, range, soak, search));
+  MeltingRange found = blank(nothing, range);
+  found.status = MeltingStatus::no_liquid;
+  conclude(nothing.kinds, found);
+  return found;
+}
+
+std::vector<Warning> MeltingRange::warnings() const {
+  auto all = internal::distinct_warnings({&at_solidus, &at_liquidus});
+  all.erase(std::remove_if(all.begin(), all.end(),
+                           [](const Warning& warning) {
+                             return warning.code == "gibbsteel.warning.305" ||
+                                    warning.code == "gibbsteel.warning.315";
+                           }),
+            all.end());
+  return all;
+}
+
+}  // namespace gibbsteel

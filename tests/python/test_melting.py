@@ -1,0 +1,96 @@
+"""Melting: what Python adds to the C++ tests."""
+
+import pickle
+
+import gibbsteel as gs
+import pytest
+
+
+@pytest.fixture(scope="module")
+def steel(with_liquid):
+    return gs.Steel(C=0.8, name="bar 9", parameters=with_liquid)
+
+
+@pytest.fixture(scope="module")
+def found(steel):
+    return steel.melting_range()
+
+
+def test_the_answer(steel, found):
+    assert found.status == "found"
+    assert found.solidus_celsius < found.liquidus_celsius
+    assert found.solidus_kelvin == pytest.approx(found.solidus_celsius + 273.15)
+    assert found.liquidus_fahrenheit == pytest.approx(
+        32 + 1.8 * found.liquidus_celsius
+    )
+    assert found.solids_at_solidus == found.primary_solids == ["austenite"]
+    single = steel.soak(kelvin=found.at_solidus.kelvin)
+    assert found.at_solidus.occurrences == single.occurrences
+    assert set(found.at_liquidus.occurrences[0].weight_percent) == {"Fe", "C"}
+    assert [field.phases for field in found.fields] == [
+        ["austenite"],
+        ["austenite", "liquid"],
+        ["liquid"],
+    ]
+    assert found.analysis == steel.analysis and found.warnings == []
+
+
+def test_the_range_that_is_searched(with_liquid, steel, found):
+    highest = with_liquid.kelvin_validity[1]
+    assert found.kelvin == pytest.approx((1273.15, highest))
+    narrow = steel.melting_range(fahrenheit=(1900, 2000))
+    assert narrow.fahrenheit == pytest.approx((1900, 2000))
+    assert (narrow.status, narrow.solidus_celsius) == ("solid", None)
+    assert narrow.text == "no liquid forms in the range, 1038 to 1093 C"
+
+
+def test_texts(found):
+    first, last = round(found.solidus_celsius), round(found.liquidus_celsius)
+    line = (
+        f"bar 9, melting, long-hold limit: begins to melt at {first} C (solidus, out "
+        f"of austenite), molten above {last} C (liquidus, austenite melts last)"
+    )
+    assert repr(found) == f"<{line}>"
+    assert str(found).replace("\n  ", " ").startswith(line + "\nanalysis, wt%: 0.8C")
+    html = found._repr_html_()
+    assert line in html and "last austenite" in html
+
+
+def test_the_shipped_file_has_no_liquid():
+    plain = gs.Steel(C=0.8).melting_range()
+    assert plain.status == "no liquid"
+    assert plain.text == (
+        "the parameter file has no liquid: lay layers/liquid.json on it"
+    )
+    assert not plain.at_solidus.usable and plain.fields == []
+
+
+def test_pickle(found):
+    copy = pickle.loads(pickle.dumps(found))
+    assert str(copy) == str(found) and repr(copy) == repr(found)
+    assert copy.solidus_kelvin == found.solidus_kelvin
+    assert copy.at_liquidus.occurrences == found.at_liquidus.occurrences
+
+
+def test_a_window_below_the_solidus_survives_pickling(steel):
+    window = steel.hardening_window(celsius=(800, 1500))
+    assert window.ceiling_rule == window.rules[-1].rule == "melting"
+    copy = pickle.loads(pickle.dumps(window))
+    assert str(copy) == str(window) and copy.rules == window.rules
+
+
+def test_wrong_arguments(steel):
+    with pytest.raises(gs.InputError) as error:
+        steel.melting_range(celsius=1200)
+    assert str(error.value) == (
+        "[gibbsteel.input.211] temperature: celsius=1200 is no pair of temperatures; "
+        "give the low and the high end, for instance celsius=(700, 1250)"
+    )
+
+
+def test_progress_can_stop_it(steel):
+    stopped = steel.melting_range(progress=lambda done: done < 5)
+    assert (stopped.status, stopped.text) == (
+        "not known",
+        "part of the range is not known",
+    )
