@@ -1,6 +1,7 @@
 #include "gibbsteel/matrix_twin.hpp"
 
 #include "gibbsteel/errors.hpp"
+#include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
@@ -20,6 +21,9 @@ void require_matrix(const State& state) {
   if (state.matrix_phases().empty())
     throw InputError({{"gibbsteel.input.260", "state", "has no matrix phase",
                        "take another temperature or composition"}});
+  if (internal::liquid_share(state).percent > 0.0)
+    throw InputError({{"gibbsteel.input.260", "state", "is partly molten",
+                       "take a temperature below the solidus"}});
   for (const Occurrence& o : state.matrix_phases())
     if (o.kind == "austenite") return;
   throw InputError({{"gibbsteel.input.260", "state", "has a matrix without austenite",

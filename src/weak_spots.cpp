@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "gibbsteel/parameter_file.hpp"
+#include "internal/liquid_share.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -14,9 +15,10 @@ struct Conditions {
   const NamedValues& matrix;  ///< [weight percent]
   double molybdenum;          ///< Mo + W/2 of the steel [weight percent]
   double celsius;
-  bool m2c;      ///< M2C is present
-  bool ferrite;  ///< ferrite is present
-  bool m23c6;    ///< M23C6 is present
+  bool m2c;       ///< M2C is present
+  bool ferrite;   ///< ferrite is present
+  bool m23c6;     ///< M23C6 is present
+  bool may_melt;  ///< the parameter set has a liquid
 };
 
 /// Editions of the file that ships: the one before carbides were calibrated, and those
@@ -131,6 +133,13 @@ constexpr std::array kWeakSpots{
         [](const Conditions& c) { return c.steel["W"] > 15.0 && c.celsius > 1150.0; },
         "Known weak spot: in hardened 18W steels M6C reads about 1 wt% high.",
         Edition::calibrated},
+    // Of the layer with liquid.
+    WeakSpot{[](const Conditions& c) {
+               return c.may_melt && c.molybdenum > 4.0 && c.steel["C"] > 0.5 &&
+                      c.celsius > 1180.0;
+             },
+             "Known weak spot: the solidus of high-speed steels reads up to 25 C high, "
+             "of 12W-5V-5Co steels 65 C."},
     // Of the layer with niobium, titanium and nitrogen: without it, none is modelled.
     WeakSpot{[](const Conditions& c) {
                return c.steel["Cr"] > 12.0 && c.steel["C"] > 0.15 &&
@@ -175,7 +184,8 @@ void check_weak_spots(const ParameterSet& set, const State& state,
                               state.temperature.in_celsius(),
                               holds_kind(state, "M2C"),
                               holds_kind(state, "ferrite"),
-                              holds_kind(state, "M23C6")};
+                              holds_kind(state, "M23C6"),
+                              set.find_phase(kLiquid) != nullptr};
   for (const WeakSpot& spot : kWeakSpots)
     if (spot.edition.value_or(*edition) == *edition && spot.touched(conditions))
       out.push_back({"gibbsteel.warning.310", spot.text});

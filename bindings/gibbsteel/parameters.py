@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Mapping
 from functools import lru_cache
 from importlib import resources
 from pathlib import Path
 from typing import Any
 
 from . import _core
-from ._core import ParameterSet
+from ._core import ParameterSet, Problem
+from .errors import InputError
 from .pickles import reading
 
 
@@ -42,22 +44,50 @@ def parameter_files() -> dict[str, Path]:
     return {file.relative_to(folder).as_posix(): file for file in sorted(found)}
 
 
-@lru_cache(maxsize=1)
-def default_parameters() -> ParameterSet:
+@lru_cache(maxsize=None)
+def default_parameters(*layers: str) -> ParameterSet:
     """The parameter set that ships with the package; read once, then shared.
+
+    Parameters
+    ----------
+    layers : str, any number
+        Layers that ship beside it, laid on it in this order: ``"liquid"``,
+        ``"niobium_titanium_nitrogen"``. ``thermo_data/layers`` has a page about each.
 
     Returns
     -------
     ParameterSet
-        ``thermo_data/tool_steel.json`` of the installed package.
+        ``thermo_data/tool_steel.json`` of the installed package, with the layers.
+
+    Raises
+    ------
+    InputError
+        gibbsteel.input.221: no layer of that name.
 
     Examples
     --------
     >>> import gibbsteel as gs
     >>> gs.default_parameters().elements[:3]
     ['Fe', 'C', 'Cr']
+    >>> "liquid" in gs.default_parameters("liquid").phases
+    True
     """
-    return _core.load_parameters(str(parameter_files()["tool_steel.json"]))
+    files = parameter_files()
+    if not layers:
+        return _core.load_parameters(str(files["tool_steel.json"]))
+    *below, top = layers
+    if f"layers/{top}.json" not in files:
+        raise _no_such_layer(top, files)
+    return load_parameters(
+        files[f"layers/{top}.json"], on_top_of=default_parameters(*below)
+    )
+
+
+def _no_such_layer(name: object, files: Mapping[str, Path]) -> InputError:
+    names = sorted(Path(f).stem for f in files if f.startswith("layers/"))
+    what = f"{name!r} is no layer that ships"
+    remedy = f"choose from {', '.join(names)}; for a file of your own load_parameters"
+    return InputError([Problem("gibbsteel.input.221", "layers", what, remedy)])
 
 
 def load_parameters(

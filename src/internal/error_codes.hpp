@@ -31,6 +31,7 @@ inline constexpr std::string_view kNoParameterInput = "gibbsteel.input.217";
 inline constexpr std::string_view kNoIronToBalance = "gibbsteel.input.218";
 inline constexpr std::string_view kNotLinearizable = "gibbsteel.input.219";
 inline constexpr std::string_view kOtherKindOfThing = "gibbsteel.input.220";
+inline constexpr std::string_view kNoSuchLayer = "gibbsteel.input.221";
 inline constexpr std::string_view kSiteFractionCount = "gibbsteel.input.230";
 inline constexpr std::string_view kMoleFractions = "gibbsteel.input.231";
 inline constexpr std::string_view kSolveOption = "gibbsteel.input.232";
@@ -102,6 +103,7 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kNoIronToBalance, "a steel without iron has nothing to balance an element with"},
     {kNotLinearizable, "an equilibrium cannot be linearized"},
     {kOtherKindOfThing, "an argument is another kind of thing than is asked for"},
+    {kNoSuchLayer, "there is no layer of that name beside the file that ships"},
     {kSiteFractionCount, "the number of site fractions does not fit the phase"},
     {kMoleFractions,
      "mole fractions do not fit the system, are not positive or do not sum to 1"},

@@ -7,6 +7,7 @@ import sys
 from pathlib import Path
 
 import gibbsteel as gs
+import pytest
 from gibbsteel import _core
 
 ROOT = Path(__file__).parents[2]
@@ -51,6 +52,28 @@ def test_shipped_files_are_found():
     for name, path in files.items():
         assert path.as_posix().endswith("/" + name) and path.is_file()
     assert gs.load_parameters(files["tool_steel.json"]) == gs.default_parameters()
+
+
+def test_layers_that_ship_are_laid_by_name():
+    files = gs.parameter_files()
+    liquid, niobium = (
+        files[f"layers/{name}.json"] for name in ("liquid", "niobium_titanium_nitrogen")
+    )
+    one = gs.load_parameters(liquid, on_top_of=gs.default_parameters())
+    both = gs.load_parameters(niobium, on_top_of=one)
+    assert gs.default_parameters("liquid") == one
+    assert gs.default_parameters("liquid", "niobium_titanium_nitrogen") == both
+    assert gs.default_parameters("liquid") is gs.default_parameters("liquid")
+
+
+def test_a_layer_that_does_not_ship_is_named():
+    with pytest.raises(gs.InputError) as caught:
+        gs.default_parameters("liquid", "melt")
+    assert str(caught.value) == (
+        "[gibbsteel.input.221] layers: 'melt' is no layer that ships; choose from "
+        "carbides, liquid, niobium_titanium_nitrogen; for a file of your own "
+        "load_parameters"
+    )
 
 
 def test_the_packaged_file_equals_the_one_compiled_in():

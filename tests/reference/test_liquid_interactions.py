@@ -18,8 +18,9 @@ TABLE = {
     "Ni": 0.012,
     "Co": 0.0076,
 }
-# Fitted with this as prior, or assessed: (e, most that epsilon may differ).
-OTHERS = {"Mo": (-0.0083, 0.5), "V": (-0.077, 2.0), "W": (-0.0056, 4.0)}
+PRIOR = 40000.0 / (GAS * KELVIN)  # of the fit, as a deviation of epsilon
+# Assessed, or fitted with this as prior: (e, most that epsilon may differ).
+OTHERS = {"Mo": (-0.0083, 0.5), "V": (-0.077, PRIOR), "W": (-0.0056, PRIOR)}
 
 
 def published(element, coefficient):

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "gibbsteel/gibbsteel.hpp"
+#include "with_liquid.hpp"
 
 using namespace gibbsteel;
 
@@ -137,6 +138,15 @@ TEST_CASE("twin: a state that is not usable has none") {
         }) ==
         "[gibbsteel.input.260] state: has no matrix phase; take another temperature or "
         "composition");
+}
+
+TEST_CASE("twin: a partly molten steel has none") {
+  const Steel steel({{"C", 0.85}, {"Cr", 4.1}, {"Mo", 5}, {"W", 6.2}, {"V", 1.9}},
+                    {"melting", with_liquid(), false});
+  CHECK(message([&] { matrix_twin(steel, Temperature::celsius(1280)); }) ==
+        "[gibbsteel.input.260] state: is partly molten; take a temperature below the "
+        "solidus");
+  CHECK_NOTHROW(matrix_twin(steel, Temperature::celsius(1220)));
 }
 
 TEST_CASE(

@@ -227,6 +227,16 @@ TEST_CASE("310: weak spots of hardened cobalt and hot-work steels") {
   CHECK_FALSE(shows({{"C", 1.0}, {"Cr", 5.2}, {"Mo", 1.1}, {"V", 0.3}}, 1030, carbon));
 }
 
+TEST_CASE("310: the solidus of high-speed steels, where there is one") {
+  const char* solidus =
+      "Known weak spot: the solidus of high-speed steels reads up to 25 C high, of "
+      "12W-5V-5Co steels 65 C.";
+  CHECK(shows(kHighSpeed, 1190, solidus, with_liquid()));
+  CHECK_FALSE(shows(kHighSpeed, 1170, solidus, with_liquid()));
+  CHECK_FALSE(shows(kHighSpeed, 1190, solidus));
+  CHECK_FALSE(shows({{"C", 1.0}, {"Cr", 1.5}}, 1190, solidus, with_liquid()));
+}
+
 TEST_CASE("310: weak spots that belong to one edition of the file") {
   const NamedValues t1{{"C", 0.75}, {"Cr", 4.1}, {"W", 18}, {"V", 1.1}};
   const char* tungsten =

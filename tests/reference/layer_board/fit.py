@@ -1,7 +1,7 @@
 """Least squares over the records of a layer that are there to fit to.
 
-Each miss counts in its own uncertainty, with a wide prior around the start, so that what
-the records do not see stays where it is.
+Each miss counts in its own uncertainty, with a wide prior around the start, so that
+what the records do not see stays where it is.
 """
 
 import argparse
@@ -35,19 +35,24 @@ def residual(outcome):
 class Fit:
     board: Board
     source: str  # key of the layer's source that names the fit
-    # (phase, on, power): start and standard deviation of the prior [J/mol, J/(mol K)].
+    # (phase, on, power) or (phase, on, power, order): start and standard deviation of
+    # the prior [J/mol, J/(mol K)].
     start: dict
     step: float = 3e-3  # of the derivatives, in standard deviations of the prior
 
-    def term_of(self, layer, phase, on):
+    def term_of(self, layer, phase, on, power, order=0):
+        """The term of that order, which has a coefficient of that power."""
         wanted = [list(entry) if isinstance(entry, tuple) else entry for entry in on]
         terms = layer["phases"][phase]["energy"]
-        (term,) = [t for t in terms if t["on"] == wanted and not t.get("order")]
+        (term,) = [
+            t for t in terms if t["on"] == wanted and t.get("order", 0) == order
+        ]
+        assert power in term["terms"]
         return term
 
     def put(self, layer, numbers):
-        for (phase, on, power), value in zip(self.start, numbers):
-            self.term_of(layer, phase, on)["terms"][power] = round(float(value), 3)
+        for place, value in zip(self.start, numbers):
+            self.term_of(layer, *place)["terms"][place[2]] = round(float(value), 3)
         return layer
 
     def fitted_ids(self):
@@ -58,10 +63,11 @@ class Fit:
         layer["sources"][self.source]["fitted_to_check_records"] = self.fitted_ids()
         deviations = np.sqrt(np.diag(covariance))
         keys = []
-        for (phase, on, power), deviation in zip(self.start, deviations):
-            term = self.term_of(layer, phase, on)
-            term.setdefault("standard_deviations", {})[power] = float(f"{deviation:.4g}")
-            key = {"phase": phase, "property": "energy", "on": term["on"]}
+        for place, deviation in zip(self.start, deviations):
+            term, power = self.term_of(layer, *place), place[2]
+            stated = term.setdefault("standard_deviations", {})
+            stated[power] = float(f"{deviation:.4g}")
+            key = {"phase": place[0], "property": "energy", "on": term["on"]}
             order = {"order": term["order"]} if "order" in term else {}
             keys.append({**key, **order, "power": power})
         layer["correlations"] = self._correlations(keys, covariance, deviations)
@@ -116,7 +122,7 @@ class Fit:
 
         By one Gauss-Newton step.
         """
-        numbers = [self.term_of(layer, p, on)["terms"][q] for p, on, q in self.start]
+        numbers = [self.term_of(layer, *p)["terms"][p[2]] for p in self.start]
         _, _, result = self.found(numbers, steps=1)
         step = np.linalg.solve(result.jac.T @ result.jac, result.grad)
         return float(np.linalg.norm(result.jac @ step))
@@ -128,7 +134,8 @@ def main(fit, about):
     options = parser.parse_args()
     numbers, covariance, result = fit.found()
     deviations = np.sqrt(np.diag(covariance))
-    for (phase, on, power), value, deviation in zip(fit.start, numbers, deviations):
+    for place, value, deviation in zip(fit.start, numbers, deviations):
+        phase, on, power = place[:3]
         print(f"{phase:<10} {str(on):<28} {power:<3} {value:12.3f} +- {deviation:.3f}")
     print(f"{result.nfev} steps, {result.message}")
     if options.write:
