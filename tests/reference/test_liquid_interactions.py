@@ -18,8 +18,9 @@ TABLE = {
     "Ni": 0.012,
     "Co": 0.0076,
 }
-PRIOR = 40000.0 / (GAS * KELVIN)  # of the fit, as a deviation of epsilon
-# Assessed, or fitted with this as prior: (e, most that epsilon may differ).
+PRIOR = 2.0 * 40000.0 / (GAS * KELVIN)  # of the fit
+# Assessed, or fitted with this as prior: (e, most that epsilon may differ), of the prior
+# two standard deviations.
 OTHERS = {"Mo": (-0.0083, 0.5), "V": (-0.077, PRIOR), "W": (-0.0056, PRIOR)}
 
 

@@ -110,6 +110,7 @@ class Fit:
         result = least_squares(
             residuals,
             1.0 + (first - start) / spread,
+            jac="3-point",
             diff_step=self.step,
             max_nfev=steps,
         )
