@@ -31,6 +31,10 @@ Sweep run_sweep(const Steel& steel, const std::vector<double>& kelvin,
   return steel.sweep(temperatures, options, progress);
 }
 
+Steel with_parameters(const Steel& steel, const Holder& parameters) {
+  return steel.with_parameters(parameters);
+}
+
 }  // namespace
 
 void bind_steel(py::module_& m) {
@@ -57,6 +61,7 @@ void bind_steel(py::module_& m) {
             return std::const_pointer_cast<ParameterSet>(s.parameters());
           })
       .def("changed", &Steel::changed, py::arg("weight_percent"), py::arg("name"))
+      .def("with_parameters", &with_parameters, py::arg("parameters").none(false))
       .def(
           "soak",
           [](const Steel& s, double kelvin, const SoakOptions& options) {

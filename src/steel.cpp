@@ -50,6 +50,10 @@ Steel Steel::changed(const NamedValues& weight_percent, std::string name) const 
       all, {name.empty() ? name_ : std::move(name), parameters_, bind_tramp_elements_});
 }
 
+Steel Steel::with_parameters(SharedParameters parameters) const {
+  return Steel(analysis_.given, {name_, std::move(parameters), bind_tramp_elements_});
+}
+
 std::string Steel::brief() const {
   return "Steel" + (name_.empty() ? "" : " " + name_) + ": " + analysis_.brief() +
          " (wt%)";

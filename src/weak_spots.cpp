@@ -138,7 +138,7 @@ constexpr std::array kWeakSpots{
                return c.may_melt && c.molybdenum > 4.0 && c.steel["C"] > 0.5 &&
                       c.celsius > 1180.0;
              },
-             "Known weak spot: the solidus of high-speed steels reads up to 25 C high, "
+             "Known weak spot: the solidus of high-speed steels reads up to 30 C high, "
              "of 12W-5V-5Co steels 65 C."},
     // Of the layer with niobium, titanium and nitrogen: without it, none is modelled.
     WeakSpot{[](const Conditions& c) {

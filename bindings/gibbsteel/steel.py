@@ -8,6 +8,7 @@ from typing import Any
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
 from .bands import BandMethods
+from .changed import ChangeMethods
 from .composition import as_weight_percent
 from .composition_for import CompositionSearchMethods
 from .html_inputs import steel_html
@@ -26,6 +27,7 @@ from .temperature import many_kelvin, one_kelvin, refuse_without_unit
 
 class Steel(
     BandMethods,
+    ChangeMethods,
     CompositionSearchMethods,
     GridMethods,
     MatrixTwinMethods,
@@ -96,39 +98,6 @@ class Steel(
     def parameters(self) -> ParameterSet:
         """The parameter set in use."""
         return self._core.parameters
-
-    def changed(
-        self,
-        composition: Mapping[str, float] | None = None,
-        *,
-        name: str = "",
-        **elements: float,
-    ) -> Steel:
-        """The steel with these weight percents instead, balance Fe.
-
-        Parameters
-        ----------
-        composition : mapping of str to float, optional
-            Weight percent by element symbol; a new element is added, the others keep
-            their weight percent.
-        name : str
-            Name of the new steel; that of this one when left out.
-        **elements : float
-            Weight percents as keywords instead of, or besides, the mapping.
-
-        Returns
-        -------
-        Steel
-            With the same parameter set; this steel does not change.
-
-        Examples
-        --------
-        >>> steel = Steel({"C": 0.55, "Cr": 4.5}, name="heat 7")
-        >>> steel.changed(C=0.65, Co=3, name="heat 7, more C and Co")
-        <Steel heat 7, more C and Co: 0.65C 4.5Cr 3Co, balance Fe (wt%)>
-        """
-        changes = as_weight_percent(composition, elements)
-        return self._wrapped(self._core.changed(changes, name))
 
     @classmethod
     def _wrapped(cls, core: _core.CompiledSteel) -> Steel:

@@ -7,25 +7,19 @@ import matrix_type_variant
 
 WITH_LIQUID = gs.default_parameters("liquid")
 COOLING_CURVES = "cooling curves of 6W-5Mo-4Cr-2V, Barkalow, Kraft and Goldstein 1972"
-OVERHEATED = 1240  # [C]: the controller of the shop once ran away to this
-PINNING = 2.0  # [vol%] of carbide that keep the grains of austenite small
+OVERHEATED = 1280  # [C]
+RICHER = 20  # [%]
+HARD = 60.0  # [HRC] as quenched
+PINNING = 1.0  # [vol%] of carbide that keep the grains of austenite small
 
 
-def molten(steel: gs.Steel) -> gs.Steel:
-    """The same steel, with the layer that has a liquid."""
-    return gs.Steel(
-        dict(steel.analysis.given), name=steel.name, parameters=WITH_LIQUID
-    )
-
-
-M2 = molten(high_speed_m2.STEEL)
-HEAT_7 = molten(matrix_type_variant.HEAT_7)
+M2 = high_speed_m2.STEEL.with_parameters(WITH_LIQUID)
+HEAT_7 = matrix_type_variant.HEAT_7.with_parameters(WITH_LIQUID)
 
 
 def melting_of_m2() -> None:
     page.heading("M2: where it melts")
     melting = M2.melting_range()
-    fitted = "three temperatures of this kind, by the layer"
     page.compared(
         "begins to melt",
         melting.solidus_celsius,
@@ -33,7 +27,9 @@ def melting_of_m2() -> None:
         (1228, 1252),
         digits=0,
         source=COOLING_CURVES,
-        fitted=fitted,
+        why="the layer was fitted to it, and to T1, which draws it up; cooling curves "
+        "show the last liquid of a segregated ingot, and a uniform bar begins to melt "
+        "there or a little higher",
     )
     page.compared(
         "molten above",
@@ -42,7 +38,7 @@ def melting_of_m2() -> None:
         (1427, 1443),
         digits=0,
         source=COOLING_CURVES,
-        fitted=fitted,
+        fitted="this liquidus, with 0.05 % less carbon",
     )
     print()
     print(melting)
@@ -53,7 +49,9 @@ def windows() -> list[gs.State]:
     ends = []
     for steel in (M2, HEAT_7):
         window = steel.hardening_window(
-            hardness_hrc=62, least_pinning_volume_percent=PINNING
+            hardness=gs.quantities.hardness_hrc(),
+            least_hardness=HARD,
+            least_pinning_volume_percent=PINNING,
         )
         print(f"{steel.name}: {window.text}")
         ends += [s for s in (window.at_floor, window.at_ceiling) if s.usable]
@@ -61,22 +59,38 @@ def windows() -> list[gs.State]:
     return ends
 
 
-def overheated() -> list[gs.State]:
-    page.heading(f"What {OVERHEATED} C would have done, plus or minus 20 C")
-    states = []
+def streaks() -> None:
+    page.heading(f"Melting where carbon and alloy are {RICHER} % above the bar's")
     for steel in (M2, HEAT_7):
-        for celsius in (OVERHEATED - 20, OVERHEATED, OVERHEATED + 20):
-            state = steel.soak(celsius=celsius)
-            liquid = state.volume_percent_of("liquid")
-            print(f"  {steel.name} at {celsius} C: {liquid:.1f} vol% liquid")
-            states.append(state)
+        streak = steel.changed(
+            {symbol: percent * (1 + RICHER / 100) for symbol, percent in alloy(steel)},
+            name=f"streak of {steel.name}",
+        )
+        solidus = streak.melting_range().solidus_celsius
+        below = steel.melting_range().solidus_celsius - solidus
+        print(f"  {streak.name}: from {solidus:.0f} C, {below:.0f} C below the bar")
+    print()
+
+
+def alloy(steel: gs.Steel) -> list[tuple[str, float]]:
+    return [(s, p) for s, p in steel.analysis.given.items() if s != "Fe"]
+
+
+def overheated() -> list[gs.State]:
+    page.heading(f"The day the controller ran away to {OVERHEATED} C")
+    states = [steel.soak(celsius=OVERHEATED) for steel in (M2, HEAT_7)]
+    for state in states:
+        liquid = state.volume_percent_of("liquid")
+        print(f"  {state.steel}: {liquid:.1f} vol% liquid")
     return states
 
 
 def main() -> None:
     melting_of_m2()
     print()
-    states = windows() + overheated()
+    states = windows()
+    streaks()
+    states += overheated()
     page.warnings(states)
     print(page.CAUTION)
 

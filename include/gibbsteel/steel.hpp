@@ -55,6 +55,10 @@ class Steel {
   /// @throws InputError as the constructor
   Steel changed(const NamedValues& weight_percent, std::string name = {}) const;
 
+  /// The same steel with another parameter set; default_parameters() when null.
+  /// @throws InputError as the constructor
+  Steel with_parameters(SharedParameters parameters) const;
+
   /// Equilibrium at one temperature. Warnings are on the state.
   /// @throws InputError gibbsteel.input.210 (temperature not finite or outside 300 K to
   ///         2500 K: wrong unit?), .205 (no such phase), .212 (one of two kinds of a

@@ -19,8 +19,8 @@ TABLE = {
     "Co": 0.0076,
 }
 PRIOR = 2.0 * 40000.0 / (GAS * KELVIN)  # of the fit
-# Assessed, or fitted with this as prior: (e, most that epsilon may differ), of the prior
-# two standard deviations.
+# Assessed, or fitted with this as prior: (e, most that epsilon may differ); two
+# standard deviations of the prior.
 OTHERS = {"Mo": (-0.0083, 0.5), "V": (-0.077, PRIOR), "W": (-0.0056, PRIOR)}
 
 

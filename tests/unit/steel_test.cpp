@@ -9,6 +9,7 @@
 
 #include "gibbsteel/gibbsteel.hpp"
 #include "internal/soak_warnings.hpp"
+#include "with_liquid.hpp"
 
 using namespace gibbsteel;
 
@@ -151,6 +152,18 @@ TEST_CASE("pure chromium carbide: a steel without iron is still computed") {
   CHECK(std::isfinite(state.carbide_volume_percent));
   CHECK(state.carbide_volume_percent == doctest::Approx(100.0));
   CHECK(holds(codes(state), "305"));
+}
+
+TEST_CASE("a steel with other parameters keeps name, certificate and bound tramps") {
+  const Steel base({{"Fe", 98.9}, {"C", 0.5}, {"Mn", 0.5}, {"S", 0.1}},
+                   {"heat 7", {}, true});
+  const Steel melting = base.with_parameters(with_liquid());
+  CHECK(melting.name() == "heat 7");
+  CHECK(melting.binds_tramp_elements());
+  CHECK(melting.analysis().given == base.analysis().given);
+  CHECK(melting.analysis().modelled == base.analysis().modelled);
+  CHECK(melting.parameters() == with_liquid());
+  CHECK(melting.with_parameters(nullptr).parameters() == default_parameters());
 }
 
 TEST_CASE("a changed steel keeps what was not named, balance Fe") {
