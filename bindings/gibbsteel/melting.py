@@ -60,14 +60,11 @@ class MeltingMethods:
         Examples
         --------
         >>> import gibbsteel as gs
-        >>> with_liquid = gs.load_parameters(
-        ...     gs.parameter_files()["layers/liquid.json"],
-        ...     on_top_of=gs.default_parameters(),
-        ... )
-        >>> heat = {"C": 0.9, "Cr": 4.1, "Mo": 5, "W": 6.2, "V": 1.9}
-        >>> gs.Steel(heat).melting_range().status
+        >>> steel = gs.Steel({"C": 0.9, "Cr": 4.1, "Mo": 5, "W": 6.2, "V": 1.9})
+        >>> steel.melting_range().status
         'no liquid'
-        >>> found = gs.Steel(heat, parameters=with_liquid).melting_range()
+        >>> with_liquid = gs.default_parameters("liquid")
+        >>> found = steel.with_parameters(with_liquid).melting_range()
         >>> found.solids_at_solidus
         ['austenite', 'MC', 'M6C']
         >>> 1200 < found.solidus_celsius < found.liquidus_celsius < 1500
