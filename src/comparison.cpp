@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/liquid_share.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -34,7 +35,7 @@ std::vector<std::string> matrix_elements(const State& state) {
 
 /// Unlike quantities::volume_percent(), 0 also for a kind that a state's parameter set
 /// does not know: states of different sets may stand side by side.
-Quantity carbide_of(const std::string& kind) {
+Quantity volume_of(const std::string& kind) {
   return {kind, "vol%", [kind](const State& state) {
             double sum = 0.0;
             for (const Occurrence& o : state.occurrences)
@@ -46,8 +47,13 @@ Quantity carbide_of(const std::string& kind) {
 std::vector<Quantity> usual_rows(std::span<const State> states) {
   std::vector<Quantity> rows;
   for (const std::string& kind : distinct(states, carbide_kinds))
-    rows.push_back(carbide_of(kind));
+    rows.push_back(volume_of(kind));
   rows.push_back(quantities::carbide_volume_percent());
+  const auto melting = [](const State& state) {
+    return internal::liquid_share(state).percent > 0.0;
+  };
+  if (std::any_of(states.begin(), states.end(), melting))
+    rows.push_back(volume_of(internal::kLiquid));
   for (const std::string& symbol : distinct(states, matrix_elements))
     rows.push_back(quantities::matrix(symbol));
   rows.push_back(quantities::carbon_activity());

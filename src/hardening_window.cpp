@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "gibbsteel/errors.hpp"
+#include "gibbsteel/melting.hpp"
 #include "internal/distinct_warnings.hpp"
 #include "internal/kind_names.hpp"
 #include "internal/liquid_share.hpp"
@@ -141,9 +142,11 @@ class WindowSearch {
         std::move(spans));
   }
 
+  /// Where nothing is known of a steel like this, from the lower end of the error bar.
   void add_melting(const PhaseChanges& changes) {
+    const double error = known_solidus_ ? 0.0 : kSolidusError;
     const auto rule = internal::below_melting(
-        changes, rules_.solidus_margin, [&](const TemperatureRange& beyond) {
+        changes, rules_.solidus_margin, error, [&](const TemperatureRange& beyond) {
           return internal::changes_of(internal::scan_temperatures(
               steel_, beyond, scan_.problem.options, search_));
         });

@@ -27,31 +27,33 @@ TemperatureRange beyond(const TemperatureRange& range, double margin) {
   return {range.high, std::min(high, highest_soak_temperature())};
 }
 
-std::string text_of(const WindowSpan& solid, double margin) {
+std::string text_of(const WindowSpan& solid, double margin, double error) {
   const std::string start = fixed(margin, 0) + " K below the computed solidus, ";
   const std::string high = degrees(solid.range.high);
   if (solid.ceiling == WindowRule::unknown) return start + "not known beyond " + high;
-  if (solid.ceiling == WindowRule::range) return start + "above " + high;
-  return start + (solid.range.low < solid.range.high ? "" : "not above ") + high;
+  if (solid.ceiling == WindowRule::range) return "no melting computed up to " + high;
+  const std::string bar = error > 0.0 ? " (+-" + fixed(error, 0) + ")" : "";
+  return start + (solid.range.low < solid.range.high ? "" : "not above ") + high + bar;
 }
 
 }  // namespace
 
 MeltingRule below_melting(
-    const PhaseChanges& changes, double margin,
+    const PhaseChanges& changes, double margin, double error,
     const std::function<PhaseChanges(const TemperatureRange&)>& look) {
   WindowSpan solid = solid_part(changes);
-  const TemperatureRange above = beyond(changes.range, margin);
+  const TemperatureRange above = beyond(changes.range, margin + error);
   if (solid.ceiling == WindowRule::range && above.low < above.high) {
     const WindowSpan more = solid_part(look(above));
     const bool goes_on = more.range.low == above.low;
     solid.ceiling = goes_on ? more.ceiling : WindowRule::unknown;
     if (goes_on) solid.range.high = more.range.high;
   }
-  const Temperature most = Temperature::kelvin(solid.range.high.in_kelvin() - margin);
+  const Temperature most =
+      Temperature::kelvin(solid.range.high.in_kelvin() - margin - error);
   const bool cut = solid.ceiling != WindowRule::range && most < changes.range.high;
   const TemperatureRange kept{solid.range.low, cut ? most : changes.range.high};
-  MeltingRule rule{text_of(solid, margin), {}};
+  MeltingRule rule{text_of(solid, margin, error), {}};
   if (solid.range.low < solid.range.high && kept.low < kept.high)
     rule.spans.push_back({kept, solid.floor, cut ? solid.ceiling : WindowRule::range});
   return rule;

@@ -17,17 +17,22 @@ std::string span_text(const TemperatureRange& range) {
   return internal::fixed(range.low.in_celsius(), 0) + " to " + degrees(range.high);
 }
 
-/// "begins to melt at 1265 C (solidus, out of austenite + MC)"
-std::string solidus_text(const MeltingRange& found) {
-  return "begins to melt at " + degrees(*found.solidus) + " (solidus, out of " +
-         internal::joined(found.solids_at_solidus) + ")";
+std::string with_error(Temperature t, double error) {
+  return degrees(t) + " +-" + internal::fixed(error, 0);
 }
 
-/// "molten above 1470 C (liquidus, ferrite melts last)"
+/// "begins to melt at 1265 C +-30 (solidus, out of austenite + MC)"
+std::string solidus_text(const MeltingRange& found) {
+  return "begins to melt at " + with_error(*found.solidus, kSolidusError) +
+         " (solidus, out of " + internal::joined(found.solids_at_solidus) + ")";
+}
+
+/// "molten above 1470 C +-15 (liquidus, ferrite melts last)"
 std::string liquidus_text(const MeltingRange& found) {
   const auto& last = found.primary_solids;
-  return "molten above " + degrees(*found.liquidus) + " (liquidus, " +
-         internal::joined(last) + (last.size() == 1 ? " melts" : " melt") + " last)";
+  return "molten above " + with_error(*found.liquidus, kLiquidusError) +
+         " (liquidus, " + internal::joined(last) +
+         (last.size() == 1 ? " melts" : " melt") + " last)";
 }
 
 std::string known_part(const MeltingRange& found) {
@@ -93,8 +98,10 @@ std::string internal::melting_text(const MeltingRange& found, bool known) {
     case MeltingStatus::molten:
       return "molten all over the range, " + span_text(found.range);
     case MeltingStatus::no_liquid:
-      return known ? "liquid was not allowed to form: leave it among the phases"
-                   : "the parameter file has no liquid: lay layers/liquid.json on it";
+      return known
+                 ? "liquid was not allowed to form: leave it among the phases"
+                 : "the parameter file has no liquid: lay layers/liquid.json on it, in "
+                   "Python steel.with_parameters(default_parameters(\"liquid\"))";
     case MeltingStatus::not_known:
       break;
   }
@@ -115,9 +122,9 @@ std::string MeltingRange::full() const {
   if (!compositions.empty()) result += compositions + "\n";
   if (status != MeltingStatus::no_liquid)
     result += internal::wrapped(
-        "Of the mean composition: segregated places of a casting, and steels with much "
-        "P "
-        "or S, begin to melt lower (incipient melting).",
+        "Of the mean composition: carbide streaks of a bar, segregated places of a "
+        "casting, and steels with P, S or B, begin to melt lower (incipient melting), "
+        "streaks by up to 60 C.",
         kWidth, 2);
   for (const Warning& warning : warnings())
     result += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "internal/certificate_warnings.hpp"
 #include "internal/liquid_share.hpp"
@@ -100,19 +101,49 @@ bool can_hold(const Phase& phase, const std::string& symbol) {
   return false;
 }
 
-void check_liquid(const ParameterSet& set, const State& state, Warnings& out) {
-  const LiquidShare liquid = liquid_share(state);
-  if (liquid.percent == 0.0) return;
-  out.push_back(melting_warning(liquid, liquid));
-  const Phase* model = set.find_phase(kLiquid);
+/// Liquid is that close to forming [J/mol of atoms]: 30 to 60 C for steels, which gain
+/// 4 to 9 J/mol of atoms in a degree there.
+constexpr double kCloseToMelting = -270.0;
+
+void check_near_melting(const State& state, Warnings& out) {
+  if (!state.driving_force.contains(kLiquid)) return;
+  if (state.driving_force[kLiquid] <= kCloseToMelting) return;
+  out.push_back({"gibbsteel.warning.317",
+                 "Close to melting: within 60 C of the computed solidus, which may be "
+                 "30 C too high, and below which carbide streaks melt."});
+}
+
+/// From these weight percents on an element that is not modelled brings melt below the
+/// computed solidus; above that temperature [C]. Own judgement.
+constexpr double kMeltersAbove = 1100.0;
+constexpr std::pair<const char*, double> kMelters[] = {
+    {"B", 0.005}, {"P", 0.05}, {"S", 0.05}};
+
+void check_missing_in_liquid(const Phase& model, const State& state, Warnings& out) {
   std::string missing;
-  for (const auto& [symbol, percent] : state.analysis.modelled)
-    if (percent > 0.0 && model && !can_hold(*model, symbol))
-      missing += (missing.empty() ? "" : ", ") + symbol;
+  const auto add = [&](const std::string& symbol) {
+    missing += (missing.empty() ? "" : ", ") + symbol;
+  };
+  if (liquid_share(state).percent > 0.0)
+    for (const auto& [symbol, percent] : state.analysis.modelled)
+      if (percent > 0.0 && !can_hold(model, symbol)) add(symbol);
+  if (state.temperature.in_celsius() > kMeltersAbove)
+    for (const auto& [symbol, least] : kMelters)
+      if (state.analysis.not_modelled[symbol] >= least) add(symbol);
   if (!missing.empty())
     out.push_back({"gibbsteel.warning.316",
                    "The liquid of the parameter file cannot hold " + missing +
                        ": the steel melts lower than predicted."});
+}
+
+void check_liquid(const ParameterSet& set, const State& state, Warnings& out) {
+  const LiquidShare liquid = liquid_share(state);
+  if (liquid.percent > 0.0)
+    out.push_back(melting_warning(liquid, liquid));
+  else
+    check_near_melting(state, out);
+  if (const Phase* model = set.find_phase(kLiquid))
+    check_missing_in_liquid(*model, state, out);
 }
 
 /// Without amounts, so that a sweep can say it once for many soaks.

@@ -139,7 +139,7 @@ constexpr std::array kWeakSpots{
                       c.celsius > 1180.0;
              },
              "Known weak spot: the solidus of high-speed steels reads up to 30 C high, "
-             "of 12W-5V-5Co steels 65 C."},
+             "of 12W-5V-5Co steels 60 C."},
     // Of the layer with niobium, titanium and nitrogen: without it, none is modelled.
     WeakSpot{[](const Conditions& c) {
                return c.steel["Cr"] > 12.0 && c.steel["C"] > 0.15 &&

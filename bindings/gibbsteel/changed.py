@@ -10,6 +10,12 @@ from .arguments import require
 from .composition import as_weight_percent
 
 
+def parameter_set(given: object) -> ParameterSet:
+    """The set itself; anything else is refused with gibbsteel.input.220."""
+    remedy = 'give what load_parameters or default_parameters("liquid") return'
+    return require(given, ParameterSet, "parameters", remedy)
+
+
 class ChangeMethods:
     """Other weight percents, other parameters."""
 
@@ -79,6 +85,5 @@ class ChangeMethods:
         >>> 1300 < melting.melting_range().solidus_celsius < 1400
         True
         """
-        remedy = "give what load_parameters or default_parameters return"
-        chosen = require(parameters, ParameterSet, "parameters", remedy)
+        chosen = parameter_set(parameters)
         return self._wrapped(self._core.with_parameters(chosen))

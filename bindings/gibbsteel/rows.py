@@ -73,7 +73,7 @@ def tidy_rows(state: State) -> list[Row]:
 
 
 def wide_row(state: State, kinds: Iterable[str]) -> Row:
-    """One row; a column per carbide kind and per element of the matrix."""
+    """One row; a column per kind of `kinds_of` and per element of the matrix."""
     row: Row = {
         **conditions(state),
         "carbide_volume_percent": state.carbide_volume_percent,
@@ -94,10 +94,11 @@ def states_of(result: State | Sweep) -> list[State]:
 
 
 def kinds_of(result: State | Sweep) -> list[str]:
-    """Kinds of carbide in a result, in order of first appearance."""
-    if isinstance(result, Sweep):
-        return result.carbide_kinds
-    return list(dict.fromkeys(o.kind for o in result.carbides.values()))
+    """Kinds of carbide in a result, in order of first appearance; liquid the last."""
+    states = states_of(result)
+    carbides = dict.fromkeys(o.kind for s in states for o in s.carbides.values())
+    melts = any(o.kind == "liquid" for s in states for o in s.occurrences)
+    return [*carbides, *(["liquid"] if melts else [])]
 
 
 def rows_of(result: State | Sweep, *, wide: bool) -> list[Row]:

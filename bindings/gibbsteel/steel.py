@@ -8,7 +8,7 @@ from typing import Any
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
 from .bands import BandMethods
-from .changed import ChangeMethods
+from .changed import ChangeMethods, parameter_set
 from .composition import as_weight_percent
 from .composition_for import CompositionSearchMethods
 from .html_inputs import steel_html
@@ -80,7 +80,7 @@ class Steel(
         self._core = _core.CompiledSteel(
             as_weight_percent(composition, elements),
             name,
-            default_parameters() if parameters is None else parameters,
+            default_parameters() if parameters is None else parameter_set(parameters),
             bool(bind_tramp_elements),
         )
 

@@ -26,6 +26,10 @@ def heading(text: str) -> None:
     print("=" * len(text))
 
 
+def filled(text: str) -> str:
+    return textwrap.fill(text, 78, subsequent_indent="  ", break_on_hyphens=False)
+
+
 def note(text: str) -> None:
     """A paragraph under a line of `compared`."""
     print(textwrap.indent(textwrap.fill(text, 78, break_on_hyphens=False), "    "))
@@ -116,4 +120,4 @@ def warnings(
             text = text.replace("#", _span(list(numbers)), 1)
         soaks = _span([f"{celsius:.0f}" for celsius, _ in cases])
         line = f"! {steel}, {soaks} C: {text}"
-        print(textwrap.fill(line, 78, subsequent_indent="  ", break_on_hyphens=False))
+        print(filled(line))

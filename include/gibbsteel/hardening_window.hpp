@@ -23,7 +23,8 @@ struct WindowRules {
   std::optional<double> least_pinning_volume_percent;
   /// Distance from the start of melting [K], >= 0: from what is known of a similar
   /// steel (the lower end of its error bar), and from the computed solidus where the
-  /// parameter set has a liquid. Both are rules; the stricter one wins.
+  /// parameter set has a liquid (the lower end of its error bar, kSolidusError, where
+  /// nothing is known of a similar steel). Both are rules; the stricter one wins.
   double solidus_margin = 30.0;
 };
 

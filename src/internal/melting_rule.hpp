@@ -9,14 +9,14 @@
 namespace gibbsteel::internal {
 
 struct MeltingRule {
-  std::string text;   ///< "30 K below the computed solidus, 1265 C"
+  std::string text;   ///< "30 K below the computed solidus, 1265 C (+-30)"
   WindowSpans spans;  ///< one, or none
 };
 
-/// Where `changes` are free of liquid, less the margin [K]. A solidus within the margin
-/// above their range counts too: `look` finds the changes there.
+/// Where `changes` are free of liquid, less the margin and the error [K]. A solidus
+/// that close above their range counts too: `look` finds the changes there.
 MeltingRule below_melting(
-    const PhaseChanges& changes, double margin,
+    const PhaseChanges& changes, double margin, double error,
     const std::function<PhaseChanges(const TemperatureRange&)>& look);
 
 }  // namespace gibbsteel::internal

@@ -29,6 +29,15 @@ def test_a_steel_where_a_soak_belongs(punch):
     )
 
 
+def test_a_name_where_a_parameter_set_belongs(punch):
+    text = (
+        "[gibbsteel.input.220] parameters: is str, not ParameterSet; give what "
+        'load_parameters or default_parameters("liquid") return'
+    )
+    assert message(lambda: gs.Steel(C=0.8, parameters="liquid")) == text
+    assert message(lambda: punch.with_parameters("liquid")) == text
+
+
 def test_what_is_no_target(punch):
     vary = {"C": (0.3, 1.0)}
     assert message(lambda: gs.design(punch, vary=vary, targets=[0.5])) == (

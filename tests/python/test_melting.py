@@ -47,8 +47,9 @@ def test_the_range_that_is_searched(with_liquid, steel, found):
 def test_texts(found):
     first, last = round(found.solidus_celsius), round(found.liquidus_celsius)
     line = (
-        f"bar 9, melting, long-hold limit: begins to melt at {first} C (solidus, out "
-        f"of austenite), molten above {last} C (liquidus, austenite melts last)"
+        f"bar 9, melting, long-hold limit: begins to melt at {first} C +-30 "
+        f"(solidus, out of austenite), molten above {last} C +-15 (liquidus, austenite "
+        "melts last)"
     )
     assert repr(found) == f"<{line}>"
     assert str(found).replace("\n  ", " ").startswith(line + "\nanalysis, wt%: 0.8C")
@@ -60,7 +61,8 @@ def test_the_shipped_file_has_no_liquid():
     plain = gs.Steel(C=0.8).melting_range()
     assert plain.status == "no liquid"
     assert plain.text == (
-        "the parameter file has no liquid: lay layers/liquid.json on it"
+        "the parameter file has no liquid: lay layers/liquid.json on it, in Python "
+        'steel.with_parameters(default_parameters("liquid"))'
     )
     assert not plain.at_solidus.usable and plain.fields == []
 
@@ -94,3 +96,18 @@ def test_progress_can_stop_it(steel):
         "not known",
         "part of the range is not known",
     )
+
+
+def test_tables_that_stand_side_by_side_show_the_liquid(steel, found):
+    middle = 0.5 * (found.solidus_celsius + found.liquidus_celsius)
+    soaks = steel.sweep(celsius=[1200, middle])
+    frame = soaks.to_frame(wide=True)
+    assert list(frame["liquid_volume_percent"]) == [
+        0.0,
+        soaks[1].volume_percent_of("liquid"),
+    ]
+    row = gs.compare(list(soaks))["liquid"]
+    assert (row.unit, row.values) == ("vol%", list(frame["liquid_volume_percent"]))
+    assert "liquid_volume_percent" not in soaks[0].to_frame(wide=True)
+    with pytest.raises(gs.InputError):
+        gs.compare([soaks[0]])["liquid"]

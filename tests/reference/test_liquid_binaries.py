@@ -110,3 +110,16 @@ def test_the_second_term_is_kept_where_it_is_large():
 def test_the_same_done_with_molybdenum_gives_the_assessed_term():
     assessed = in_the_layer("Mo", mean(MO))[0]
     assert two_terms(MO)[0] == pytest.approx(assessed, rel=0.06)
+
+
+def _solidus(alloy):
+    """[C]"""
+    steel = gs.Steel(alloy, parameters=LAYERED)
+    return steel.melting_range(celsius=(1300, 1549)).solidus_celsius
+
+
+def test_iron_melts_with_tungsten_and_cobalt_where_the_diagrams_say():
+    """O. Kubaschewski, Iron Binary Phase Diagrams (Springer 1982), from memory."""
+    lowest = min(_solidus({"W": percent}) for percent in (10, 12, 14, 16, 18))
+    assert lowest == pytest.approx(1529.0, abs=4.0)
+    assert _solidus({"Co": 20.0}) == pytest.approx(1500.0, abs=4.0)

@@ -167,3 +167,22 @@ def test_above_the_end_of_the_layer_is_said(layered):
         "The temperature is outside the validity of the parameter file, "
         "600 C to 1550 C."
     ]
+
+
+def test_mc_is_the_first_solid_of_a_ten_percent_vanadium_steel(layered):
+    """Why such steels are made from powder: common practice, no source."""
+    heat = {"C": 2.45, "Cr": 5.25, "V": 9.75, "Mo": 1.3, "Mn": 0.5, "Si": 0.9}
+    melting = gs.Steel(heat, parameters=layered).melting_range()
+    assert melting.primary_solids == ["MC"]
+    first = {o.kind: o for o in melting.at_solidus.occurrences}["liquid"]
+    assert 5.0 < first.weight_percent["V"] < 9.75
+
+
+def test_cobalt_moves_the_solidus_of_high_speed_steel_by_a_few_degrees(layered):
+    """Common practice, no source: hardening temperatures of cobalt grades are alike."""
+    heat = {"C": 0.85, "Cr": 4.1, "Mo": 5.0, "W": 6.2, "V": 1.9}
+    plain, cobalt = (
+        gs.Steel({**heat, "Co": percent}, parameters=layered).melting_range()
+        for percent in (0.0, 5.0)
+    )
+    assert 0.0 < cobalt.solidus_celsius - plain.solidus_celsius < 10.0

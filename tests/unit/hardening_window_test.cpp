@@ -136,13 +136,13 @@ TEST_CASE("the computed solidus is a rule where the file has a liquid") {
   const double start = solidus(steel);
   const auto window = hardening_window(steel, {}, range(700, 1550));
   CHECK(window.ceiling_rule == WindowRule::melting);
-  CHECK(std::abs(window.ceiling->in_celsius() - (start - 30.0)) < 0.05);
+  CHECK(std::abs(window.ceiling->in_celsius() - (start - 30.0 - kSolidusError)) < 0.05);
   CHECK(window.remarks.empty());
   CHECK(window.text == internal::fixed(window.floor->in_celsius(), 0) + " to " +
-                           degrees(start - 30.0) +
+                           degrees(start - 30.0 - kSolidusError) +
                            "; floor set by: no ferrite; ceiling set by: 30 K below the "
                            "computed solidus, " +
-                           degrees(start));
+                           degrees(start) + " (+-30)");
   const Steel shipped(kPlain, {"heat", {}, false});
   CHECK(hardening_window(shipped, {}, range(700, 1200)).rules.size() == 1);
 }
@@ -152,17 +152,15 @@ TEST_CASE("a solidus within the margin above the range counts too") {
   const double start = solidus(steel);
   const auto near = hardening_window(steel, {}, range(900, start - 10.0));
   CHECK(near.ceiling_rule == WindowRule::melting);
-  CHECK(std::abs(near.ceiling->in_celsius() - (start - 30.0)) < 0.05);
-  const auto far = hardening_window(steel, {}, range(900, start - 40.0));
+  CHECK(std::abs(near.ceiling->in_celsius() - (start - 30.0 - kSolidusError)) < 0.05);
+  const auto far = hardening_window(steel, {}, range(900, start - 70.0));
   CHECK(far.ceiling_rule == WindowRule::range);
-  CHECK(far.rules.back().text ==
-        "30 K below the computed solidus, above " + degrees(start - 10.0));
+  CHECK(far.rules.back().text == "no melting computed up to " + degrees(start - 10.0));
   WindowRules at_once;
   at_once.solidus_margin = 0.0;
-  const auto none = hardening_window(steel, at_once, range(900, start - 10.0));
+  const auto none = hardening_window(steel, at_once, range(900, start - 40.0));
   CHECK(none.ceiling_rule == WindowRule::range);
-  CHECK(none.rules.back().text ==
-        "0 K below the computed solidus, above " + degrees(start - 10.0));
+  CHECK(none.rules.back().text == "no melting computed up to " + degrees(start - 10.0));
 }
 
 TEST_CASE("of the computed solidus and what is known the stricter one wins") {
@@ -174,12 +172,14 @@ TEST_CASE("of the computed solidus and what is known the stricter one wins") {
   REQUIRE(both.rules.size() == 3);
   CHECK(both.rules[1].rule == WindowRule::solidus);
   CHECK(both.rules[2].rule == WindowRule::melting);
-  // Without what is known the computed one stands alone.
+  CHECK(both.rules[2].text ==
+        "30 K below the computed solidus, " + degrees(computed + 30.0));
+  // Without what is known the computed one stands alone, with its error.
   auto without = std::make_shared<ParameterSet>(*with_liquid());
   without->solidus_bounds.clear();
   const auto alone =
       hardening_window(Steel(analysis, {"heat", without, false}), {}, range(700, 1250));
-  CHECK(std::abs(alone.ceiling->in_celsius() - computed) < 0.05);
+  CHECK(std::abs(alone.ceiling->in_celsius() - (computed - kSolidusError)) < 0.05);
 }
 
 TEST_CASE("a range that begins with liquid, and a liquid that is not allowed") {
@@ -187,8 +187,8 @@ TEST_CASE("a range that begins with liquid, and a liquid that is not allowed") {
   const double start = solidus(steel);
   const auto none = hardening_window(steel, {}, range(start + 5.0, 1500));
   CHECK(none.status == WindowStatus::no_window);
-  CHECK(none.rules.back().text ==
-        "30 K below the computed solidus, not above " + degrees(start + 5.0));
+  CHECK(none.rules.back().text == "30 K below the computed solidus, not above " +
+                                      degrees(start + 5.0) + " (+-30)");
   SoakOptions options;
   options.suppressed = {"liquid"};
   const auto forbidden = hardening_window(steel, {}, range(900, 1500), options);
