@@ -53,15 +53,16 @@ void bind_content(MeltingClass& melting) {
       .def_readonly("analysis", &MeltingRange::analysis, "The mill certificate.")
       .def_readonly("parameters", &MeltingRange::parameters,
                     "Title and edition of the file.")
-      .def_property_readonly("warnings", &MeltingRange::warnings,
-                             "The distinct warnings of both states.");
+      .def_readonly(
+          "warnings", &MeltingRange::noted,
+          "The distinct warnings of both states, or of the ends of the range.");
 }
 
 py::tuple melting_state(const MeltingRange& m) {
   return py::make_tuple(m.steel, kelvins(m.range), static_cast<int>(m.status),
                         kelvins(m.solidus), kelvins(m.liquidus), m.solids_at_solidus,
                         m.primary_solids, m.at_solidus, m.at_liquidus, m.fields, m.text,
-                        m.analysis, m.parameters);
+                        m.analysis, m.parameters, m.noted);
 }
 
 MeltingRange melting_from(const py::tuple& t) {
@@ -80,6 +81,7 @@ MeltingRange melting_from(const py::tuple& t) {
   m.text = t[10].cast<std::string>();
   m.analysis = t[11].cast<MillAnalysis>();
   m.parameters = t[12].cast<std::string>();
+  m.noted = t[13].cast<std::vector<Warning>>();
   return m;
 }
 

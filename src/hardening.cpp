@@ -219,6 +219,13 @@ void estimate_all(const HardeningBasis& basis, const HardeningChoice& choice,
   result.grain_diameter = grain_estimate(basis, choice, options);
 }
 
+/// NaN where there is no matrix (molten).
+TradeIndices indices_of_matrix(const State& state) {
+  constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
+  if (state.matrix_phases().empty()) return {kNone, kNone, kNone};
+  return trade_indices(state.matrix.weight_percent);
+}
+
 }  // namespace
 
 HardeningEstimates hardening(const State& state, const HardeningOptions& options) {
@@ -229,7 +236,7 @@ HardeningEstimates hardening(const State& state, const HardeningOptions& options
   result.coldest = options.coldest;
   result.family = choice.family;
   result.family_chosen = options.family.has_value();
-  result.matrix_indices = trade_indices(state.matrix.weight_percent);
+  result.matrix_indices = indices_of_matrix(state);
   result.steel_indices = trade_indices(state.analysis.given);
   const HardeningBasis basis = internal::hardening_basis(state, nullptr);
   if (!state.usable())

@@ -61,7 +61,8 @@ std::string equations_text(const HardeningEstimates& e) {
 
 std::string indices_table(const HardeningEstimates& e) {
   const auto row = [](const char* name, double matrix, double steel) {
-    return std::vector<std::string>{name, fixed(matrix, 2), fixed(steel, 2)};
+    return std::vector<std::string>{name, internal::fixed_or(matrix, 2, "n/a"),
+                                    fixed(steel, 2)};
   };
   const TradeIndices &matrix = e.matrix_indices, &steel = e.steel_indices;
   return internal::text_table(

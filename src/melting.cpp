@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "internal/distinct_warnings.hpp"
+#include "internal/error_codes.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/melting_text.hpp"
 #include "internal/soak_problem.hpp"
@@ -23,12 +24,32 @@ bool holds_solid(const PhaseField& field) {
   return !std::all_of(field.phases.begin(), field.phases.end(), is_liquid);
 }
 
+/// Each kind once.
 std::vector<std::string> solids_of(const PhaseField& field) {
   std::vector<std::string> solids;
-  std::remove_copy_if(field.phases.begin(), field.phases.end(),
-                      std::back_inserter(solids), is_liquid);
+  for (const std::string& kind : field.phases)
+    if (!is_liquid(kind) &&
+        std::find(solids.begin(), solids.end(), kind) == solids.end())
+      solids.push_back(kind);
   return solids;
 }
+
+/// Nothing can be hidden in it: narrow, and alike on both sides.
+bool is_harmless(const PhaseChanges& changes, const PhaseGap& gap,
+                 bool (*wanted)(const PhaseField&)) {
+  constexpr double kNarrow = 10.0;  // [K]
+  if (gap.high.in_kelvin() - gap.low.in_kelvin() > kNarrow) return false;
+  std::size_t sides = 0;
+  for (const PhaseField& field : changes.fields)
+    if (field.high == gap.low || field.low == gap.high) {
+      if (!wanted(field)) return false;
+      ++sides;
+    }
+  return sides == 2;
+}
+
+bool is_solid(const PhaseField& field) { return !holds_liquid(field); }
+bool is_molten(const PhaseField& field) { return !holds_solid(field); }
 
 /// The state on a side of the change at an edge of a field.
 State state_at(const PhaseChanges& changes, Temperature t, State PhaseChange::*side) {
@@ -44,7 +65,9 @@ enum class End { located, open, unknown };
 End take_solidus(const PhaseChanges& changes, Fields::const_iterator first,
                  MeltingRange& found) {
   const bool sure_below =
-      changes.gaps.empty() || first->low <= changes.gaps.front().low;
+      std::all_of(changes.gaps.begin(), changes.gaps.end(), [&](const PhaseGap& gap) {
+        return first->low <= gap.low || is_harmless(changes, gap, &is_solid);
+      });
   if (!sure_below || first->low_edge == Edge::gap) return End::unknown;
   if (first->low_edge == Edge::range) return End::open;
   found.solidus = first->low;
@@ -58,7 +81,9 @@ End take_liquidus(const PhaseChanges& changes, const PhaseField& last,
                   MeltingRange& found) {
   const bool sure_above =
       changes.stopped.empty() &&
-      (changes.gaps.empty() || changes.gaps.back().high <= last.high);
+      std::all_of(changes.gaps.begin(), changes.gaps.end(), [&](const PhaseGap& gap) {
+        return gap.high <= last.high || is_harmless(changes, gap, &is_molten);
+      });
   if (!sure_above || last.high_edge == Edge::gap) return End::unknown;
   if (last.high_edge == Edge::range) return End::open;
   found.liquidus = last.high;
@@ -100,10 +125,21 @@ MeltingRange blank(const State& state, const TemperatureRange& range) {
   return found;
 }
 
-/// @param kinds  that the parameter set knows
-void conclude(const std::vector<std::string>& kinds, MeltingRange& found) {
-  found.text =
-      internal::melting_text(found, std::any_of(kinds.begin(), kinds.end(), is_liquid));
+bool tells_of_phases(const Warning& warning) {
+  return warning.code == codes::kMatrixNotAustenite ||
+         warning.code == codes::kPartlyMolten;
+}
+
+/// @param low,high  at the ends of what was searched
+void conclude(const State& low, const State& high, const std::vector<PhaseGap>& gaps,
+              MeltingRange& found) {
+  const bool known = std::any_of(low.kinds.begin(), low.kinds.end(), is_liquid);
+  found.text = internal::melting_text(found, known, gaps);
+  if (found.status == MeltingStatus::no_liquid) return;
+  found.noted =
+      internal::distinct_warnings({found.solidus ? &found.at_solidus : &low,
+                                   found.liquidus ? &found.at_liquidus : &high});
+  std::erase_if(found.noted, tells_of_phases);
 }
 
 }  // namespace
@@ -113,7 +149,7 @@ MeltingRange melting_range(const PhaseChanges& changes) {
   found.fields = changes.fields;
   found.status = internal::may_melt(changes.low) ? search(changes, found)
                                                  : MeltingStatus::no_liquid;
-  conclude(changes.low.kinds, found);
+  conclude(changes.low, changes.high, changes.gaps, found);
   return found;
 }
 
@@ -125,19 +161,8 @@ MeltingRange melting_range(const Steel& steel, const TemperatureRange& range,
     return melting_range(phase_changes(steel, range, soak, search));
   MeltingRange found = blank(nothing, range);
   found.status = MeltingStatus::no_liquid;
-  conclude(nothing.kinds, found);
+  conclude(nothing, nothing, {}, found);
   return found;
-}
-
-std::vector<Warning> MeltingRange::warnings() const {
-  auto all = internal::distinct_warnings({&at_solidus, &at_liquidus});
-  all.erase(std::remove_if(all.begin(), all.end(),
-                           [](const Warning& warning) {
-                             return warning.code == "gibbsteel.warning.305" ||
-                                    warning.code == "gibbsteel.warning.315";
-                           }),
-            all.end());
-  return all;
 }
 
 }  // namespace gibbsteel

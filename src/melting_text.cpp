@@ -35,8 +35,9 @@ std::string liquidus_text(const MeltingRange& found) {
          (last.size() == 1 ? " melts" : " melt") + " last)";
 }
 
-std::string known_part(const MeltingRange& found) {
+std::string known_part(const MeltingRange& found, const std::vector<PhaseGap>& gaps) {
   std::string text = "part of the range is not known";
+  for (const PhaseGap& gap : gaps) text += ", " + span_text({gap.low, gap.high});
   if (found.solidus) text += "; " + solidus_text(found);
   if (found.liquidus) text += "; " + liquidus_text(found);
   return text;
@@ -81,7 +82,8 @@ std::string_view to_string(MeltingStatus status) noexcept {
   return "not known";
 }
 
-std::string internal::melting_text(const MeltingRange& found, bool known) {
+std::string internal::melting_text(const MeltingRange& found, bool known,
+                                   const std::vector<PhaseGap>& gaps) {
   switch (found.status) {
     case MeltingStatus::found:
       return solidus_text(found) + ", " + liquidus_text(found);
@@ -105,7 +107,7 @@ std::string internal::melting_text(const MeltingRange& found, bool known) {
     case MeltingStatus::not_known:
       break;
   }
-  return known_part(found);
+  return known_part(found, gaps);
 }
 
 std::string MeltingRange::brief() const {

@@ -113,23 +113,22 @@ void check_near_melting(const State& state, Warnings& out) {
                  "30 C too high, and below which carbide streaks melt."});
 }
 
-/// From these weight percents on an element that is not modelled brings melt below the
-/// computed solidus; above that temperature [C]. Own judgement.
+/// Above that temperature [C], and from these weight percents on, an element that is
+/// not modelled brings melt below the computed solidus. Own judgement.
 constexpr double kMeltersAbove = 1100.0;
 constexpr std::pair<const char*, double> kMelters[] = {
     {"B", 0.005}, {"P", 0.05}, {"S", 0.05}};
 
 void check_missing_in_liquid(const Phase& model, const State& state, Warnings& out) {
+  if (state.temperature.in_celsius() <= kMeltersAbove) return;
   std::string missing;
   const auto add = [&](const std::string& symbol) {
     missing += (missing.empty() ? "" : ", ") + symbol;
   };
-  if (liquid_share(state).percent > 0.0)
-    for (const auto& [symbol, percent] : state.analysis.modelled)
-      if (percent > 0.0 && !can_hold(model, symbol)) add(symbol);
-  if (state.temperature.in_celsius() > kMeltersAbove)
-    for (const auto& [symbol, least] : kMelters)
-      if (state.analysis.not_modelled[symbol] >= least) add(symbol);
+  for (const auto& [symbol, percent] : state.analysis.modelled)
+    if (percent > 0.0 && !can_hold(model, symbol)) add(symbol);
+  for (const auto& [symbol, least] : kMelters)
+    if (state.analysis.not_modelled[symbol] >= least) add(symbol);
   if (!missing.empty())
     out.push_back({"gibbsteel.warning.316",
                    "The liquid of the parameter file cannot hold " + missing +

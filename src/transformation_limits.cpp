@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 
@@ -17,6 +18,15 @@ TransformationLimit no(std::string text) { return {std::nullopt, std::move(text)
 
 TransformationLimit at(Temperature t, const std::string& text) {
   return {t, text + " at " + degrees(t)};
+}
+
+/// True when liquid is there at that temperature, or from it on: what ends there melts.
+bool melts(const PhaseChanges& changes, Temperature t) {
+  for (const PhaseField& field : changes.fields)
+    if (std::find(field.phases.begin(), field.phases.end(), kLiquid) !=
+        field.phases.end())
+      return field.low <= t;
+  return false;
 }
 
 TransformationLimit start_of_austenite(const PhaseChanges& changes) {
@@ -40,6 +50,8 @@ TransformationLimit end_of_ferrite(const PhaseChanges& changes) {
     return no("there is no ferrite at the low end of the range");
   switch (ferrite.front().high_edge) {
     case Edge::change:
+      if (melts(changes, ferrite.front().high))
+        return no("ferrite melts before it is gone");
       return at(ferrite.front().high, "the last ferrite is gone");
     case Edge::range:
       return no("there is ferrite up to the high end of the range");
@@ -57,6 +69,7 @@ TransformationLimit end_of_cementite(const PhaseChanges& changes) {
     return no("there is M3C up to the high end of the range");
   if (last.high_edge == Edge::gap) return no("M3C goes where nothing is known");
   const auto& ae3 = changes.ae3.temperature;
+  if (melts(changes, last.high)) return no("M3C melts before it is gone");
   if (ae3 && last.high <= *ae3) return no("no M3C is left above Ae3");
   return at(last.high, "M3C is gone");
 }

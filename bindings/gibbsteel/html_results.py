@@ -79,8 +79,8 @@ def _sweep_row(state: State, kinds: list[str], symbols: list[str]) -> list[str]:
 
 def _sweep_rows(sweep: Sweep) -> list[list[str]]:
     kinds = sweep.carbide_kinds
-    usable = [state for state in sweep if state.usable]
-    elements = list(usable[0].matrix.weight_percent) if usable else []
+    with_matrix = [state for state in sweep if state.matrix_phases]
+    elements = list(with_matrix[0].matrix.weight_percent) if with_matrix else []
     symbols = [symbol for symbol in elements if symbol != "Fe"]  # the balance
     heading = ["deg C", "deg F", "carbides vol%", *[f"{kind} vol%" for kind in kinds]]
     heading += [f"matrix {symbol} wt%" for symbol in symbols] + ["warnings"]

@@ -11,6 +11,7 @@ from typing import Any
 
 from . import _core
 from ._core import ParameterSet, Problem
+from .arguments import require
 from .errors import InputError
 from .pickles import reading
 
@@ -44,7 +45,6 @@ def parameter_files() -> dict[str, Path]:
     return {file.relative_to(folder).as_posix(): file for file in sorted(found)}
 
 
-@lru_cache(maxsize=None)
 def default_parameters(*layers: str) -> ParameterSet:
     """The parameter set that ships with the package; read once, then shared.
 
@@ -62,7 +62,7 @@ def default_parameters(*layers: str) -> ParameterSet:
     Raises
     ------
     InputError
-        gibbsteel.input.221: no layer of that name.
+        gibbsteel.input.221: no layer of that name, or one given twice.
 
     Examples
     --------
@@ -72,15 +72,25 @@ def default_parameters(*layers: str) -> ParameterSet:
     >>> "liquid" in gs.default_parameters("liquid").phases
     True
     """
+    for place, name in enumerate(layers):
+        require(name, str, "layers", 'give names, for instance "liquid"')
+        if name in layers[:place]:
+            what = f"{name!r} is given twice"
+            remedy = "give each layer once"
+            raise InputError([Problem("gibbsteel.input.221", "layers", what, remedy)])
+    return laid(layers)
+
+
+@lru_cache(maxsize=16)
+def laid(layers: tuple[str, ...]) -> ParameterSet:
+    """The file that ships with these layers, read once."""
     files = parameter_files()
     if not layers:
         return _core.load_parameters(str(files["tool_steel.json"]))
     *below, top = layers
     if f"layers/{top}.json" not in files:
         raise _no_such_layer(top, files)
-    return load_parameters(
-        files[f"layers/{top}.json"], on_top_of=default_parameters(*below)
-    )
+    return load_parameters(files[f"layers/{top}.json"], on_top_of=laid(tuple(below)))
 
 
 def _no_such_layer(name: object, files: Mapping[str, Path]) -> InputError:

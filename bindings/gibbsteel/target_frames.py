@@ -12,6 +12,7 @@ from ._core import (
     TemperatureSearch,
 )
 from .optional import needed
+from .quantities import matrix
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -48,6 +49,11 @@ def phase_changes_to_frame(found: PhaseChanges) -> pd.DataFrame:
     return frame
 
 
+def matrix_carbon(state: State) -> float:
+    """Of the matrix; NaN where there is none (molten)."""
+    return matrix("C").value(state)
+
+
 def _crossing_rows(search: TemperatureSearch) -> list[dict[str, Any]]:
     return [
         {
@@ -61,9 +67,7 @@ def _crossing_rows(search: TemperatureSearch) -> list[dict[str, Any]]:
             "rising": crossing.rising,
             "value": crossing.value,
             "carbide_volume_percent": crossing.state.carbide_volume_percent,
-            "matrix_C_weight_percent": crossing.state.matrix.weight_percent.get(
-                "C", 0.0
-            ),
+            "matrix_C_weight_percent": matrix_carbon(crossing.state),
         }
         for crossing in search.crossings
     ]

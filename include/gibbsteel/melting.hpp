@@ -44,13 +44,15 @@ struct MeltingRange {
   State at_solidus;                ///< just above: it holds the first liquid
   State at_liquidus;               ///< just below: it holds the last solid
   std::vector<PhaseField> fields;  ///< of the whole range, upwards
-  std::string text;                ///< one sentence: the answer, or why there is none
+  /// The distinct warnings of both states, or of the end of the range that stands for
+  /// one that is not found; but for those that tell of liquid and of the matrix:
+  /// `fields` have both.
+  std::vector<Warning> noted;
+  std::string text;  ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;
   std::string parameters;
 
-  /// The distinct warnings of both states, but for those that tell of liquid and of the
-  /// matrix: `fields` have both.
-  std::vector<Warning> warnings() const;
+  const std::vector<Warning>& warnings() const noexcept { return noted; }
   std::string brief() const;  ///< one line
   std::string full() const;   ///< table, warnings and cautions
 };

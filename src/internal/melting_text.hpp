@@ -7,6 +7,7 @@ namespace gibbsteel::internal {
 
 /// One sentence; everything but the text must be filled.
 /// @param known  the parameter set has a liquid
-std::string melting_text(const MeltingRange& found, bool known);
+std::string melting_text(const MeltingRange& found, bool known,
+                         const std::vector<PhaseGap>& gaps);
 
 }  // namespace gibbsteel::internal

@@ -7,6 +7,7 @@ import pickle
 import gibbsteel as gs
 import numpy as np
 import pytest
+from gibbsteel.parameters import laid
 
 
 @pytest.fixture(scope="module")
@@ -16,7 +17,7 @@ def parameters():
 
 def test_shipped_file_is_found_from_any_folder(parameters, tmp_path, monkeypatch):
     monkeypatch.chdir(tmp_path)
-    gs.default_parameters.cache_clear()
+    laid.cache_clear()
     assert gs.default_parameters() == parameters
     assert parameters.files == ["tool_steel.json"]
     assert parameters.elements[:2] == ["Fe", "C"]

@@ -111,3 +111,19 @@ def test_tables_that_stand_side_by_side_show_the_liquid(steel, found):
     assert "liquid_volume_percent" not in soaks[0].to_frame(wide=True)
     with pytest.raises(gs.InputError):
         gs.compare([soaks[0]])["liquid"]
+
+
+def test_a_molten_steel_has_no_matrix_in_any_table(steel, found):
+    above = found.liquidus_celsius + 5.0
+    down = steel.sweep(celsius=[above, 1200])
+    assert "matrix C wt%" in down._repr_html_()
+    activity = down[0].carbon_activity
+    search = steel.temperature_for(
+        carbon_activity=activity, celsius=(above - 2.0, above + 2.0)
+    )
+    (row,) = search.to_frame().to_dict("records")
+    assert row["matrix_C_weight_percent"] != row["matrix_C_weight_percent"]
+    (line,) = [
+        line for line in str(down[0].hardening()).splitlines() if "Mo + W/2 " in line
+    ]
+    assert line.split()[-2:] == ["n/a", "0.00"]

@@ -9,6 +9,7 @@ from pathlib import Path
 import gibbsteel as gs
 import pytest
 from gibbsteel import _core
+from gibbsteel.parameters import laid
 
 ROOT = Path(__file__).parents[2]
 
@@ -74,6 +75,17 @@ def test_a_layer_that_does_not_ship_is_named():
         "carbides, liquid, niobium_titanium_nitrogen; for a file of your own "
         "load_parameters"
     )
+    with pytest.raises(gs.InputError) as caught:
+        gs.default_parameters("liquid", "liquid")
+    assert str(caught.value) == (
+        "[gibbsteel.input.221] layers: 'liquid' is given twice; give each layer once"
+    )
+    with pytest.raises(gs.InputError) as caught:
+        gs.default_parameters(["liquid"])
+    assert str(caught.value) == (
+        "[gibbsteel.input.220] layers: is list, not str; give names, for instance "
+        '"liquid"'
+    )
 
 
 def test_the_packaged_file_equals_the_one_compiled_in():
@@ -103,8 +115,8 @@ def test_the_edition_before_gives_what_it_gave():
 def test_nothing_is_read_or_printed_on_import():
     program = (
         "import gibbsteel\n"
-        "from gibbsteel.parameters import default_parameters\n"
-        "print(default_parameters.cache_info().currsize)\n"
+        "from gibbsteel.parameters import laid\n"
+        "print(laid.cache_info().currsize)\n"
     )
     done = subprocess.run(
         [sys.executable, "-c", program], capture_output=True, text=True, timeout=120
@@ -113,9 +125,9 @@ def test_nothing_is_read_or_printed_on_import():
 
 
 def test_default_parameters_work_from_any_folder(tmp_path, monkeypatch):
-    gs.default_parameters.cache_clear()
+    laid.cache_clear()
     monkeypatch.chdir(tmp_path)
     try:
         assert gs.Steel(C=0.8).soak(celsius=700).usable
     finally:
-        gs.default_parameters.cache_clear()
+        laid.cache_clear()

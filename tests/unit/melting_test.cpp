@@ -145,6 +145,68 @@ TEST_CASE("of a search that was stopped only what is sure is told") {
 
 namespace {
 
+/// Phase changes of a steel whose field `i` has a gap of that width [K] in its middle.
+PhaseChanges with_gap(PhaseChanges changes, std::size_t i, double width) {
+  PhaseField upper = changes.fields[i];
+  const double middle = 0.5 * (upper.low.in_kelvin() + upper.high.in_kelvin());
+  PhaseField& lower = changes.fields[i];
+  lower.high = Temperature::kelvin(middle - 0.5 * width);
+  upper.low = Temperature::kelvin(middle + 0.5 * width);
+  lower.high_edge = upper.low_edge = Edge::gap;
+  changes.gaps = {{lower.high, upper.low, "made up"}};
+  changes.fields.insert(changes.fields.begin() + static_cast<std::ptrdiff_t>(i) + 1,
+                        upper);
+  return changes;
+}
+
+/// The change at the top of field `i` is where nothing is known.
+PhaseChanges gap_for_change(PhaseChanges changes, std::size_t i) {
+  PhaseField &below = changes.fields[i], &above = changes.fields[i + 1];
+  below.high = Temperature::kelvin(below.high.in_kelvin() - 1.0);
+  above.low = Temperature::kelvin(above.low.in_kelvin() + 1.0);
+  below.high_edge = above.low_edge = Edge::gap;
+  changes.gaps = {{below.high, above.low, "made up"}};
+  return changes;
+}
+
+}  // namespace
+
+TEST_CASE("gaps: harmless where narrow and alike on both sides") {
+  const auto changes = phase_changes(steel_of({{"C", 0.8}}), range(1300, 1550));
+  const auto whole = melting_range(changes);
+  REQUIRE(changes.fields.size() == 3);
+  for (const std::size_t field : {0u, 1u, 2u}) {
+    const auto narrow = melting_range(with_gap(changes, field, 5.0));
+    CHECK(narrow.status == MeltingStatus::found);
+    CHECK(narrow.text == whole.text);
+  }
+  const auto low = melting_range(with_gap(changes, 0, 20.0));
+  CHECK(low.status == MeltingStatus::not_known);
+  CHECK_FALSE(low.solidus);
+  CHECK(low.text.rfind("part of the range is not known, 13", 0) == 0);
+  CHECK(low.liquidus == whole.liquidus);
+  const auto high = melting_range(with_gap(changes, 2, 20.0));
+  CHECK(high.status == MeltingStatus::not_known);
+  CHECK_FALSE(high.liquidus);
+  CHECK(high.solidus == whole.solidus);
+  CHECK_FALSE(melting_range(gap_for_change(changes, 0)).solidus);
+  CHECK_FALSE(melting_range(gap_for_change(changes, 1)).liquidus);
+}
+
+TEST_CASE("warnings of the ends stand in where solidus or liquidus is not found") {
+  const auto codes_of = [](const MeltingRange& found) {
+    std::vector<std::string> codes;
+    for (const Warning& warning : found.warnings()) codes.push_back(warning.code);
+    return codes;
+  };
+  const Steel rich = steel_of({{"C", 0.8}, {"Cr", 25.0}});
+  CHECK(codes_of(melting_range(rich, range(1000, 1100)))[0] == "gibbsteel.warning.302");
+  CHECK(codes_of(melting_range(rich, range(1000, 1550)))[0] == "gibbsteel.warning.302");
+  CHECK(codes_of(melting_range(steel_of({{"C", 0.8}}), range(1000, 1550))).empty());
+}
+
+namespace {
+
 /// "71.00  0.800" of Fe and C.
 std::string percents(const State& state, const char* kind) {
   const NamedValues& values = state.at(kind).weight_percent;

@@ -8,6 +8,7 @@
 #include "first_edition.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/gibbsteel.hpp"
+#include "with_liquid.hpp"
 
 using namespace gibbsteel;
 
@@ -222,4 +223,17 @@ TEST_CASE("wrong arguments are named before anything is computed") {
   CHECK_THROWS_AS(phase_changes(plain(0.4), range(-100, 800)), InputError);
   CHECK_THROWS_AS(dissolution_temperature(plain(0.4), "M7C", range(700, 800)),
                   InputError);
+}
+
+TEST_CASE("what melts is no end of a transformation") {
+  const auto limits = [](const NamedValues& steel) {
+    return phase_changes(Steel(steel, {"heat", with_liquid(), false}),
+                         {Temperature::celsius(600), Temperature::celsius(1550)});
+  };
+  const auto ferritic = limits({{"C", 0.01}, {"Si", 3.2}});
+  CHECK_FALSE(ferritic.ae3.temperature);
+  CHECK(ferritic.ae3.text == "ferrite melts before it is gone");
+  CHECK(limits({{"C", 4.3}}).acm.text == "M3C melts before it is gone");
+  CHECK(limits({{"C", 0.6}}).ae3.temperature);
+  CHECK(limits({{"C", 1.2}}).acm.temperature);
 }

@@ -16,6 +16,8 @@ WORDS = {
     "gibbsteel.warning.303": "no liquid in the file: melting not predicted",
     "gibbsteel.warning.304": "near or above the solidus of a similar steel",
     "gibbsteel.warning.315": "partly or wholly molten",
+    "gibbsteel.warning.316": "melts lower than predicted",
+    "gibbsteel.warning.317": "close to melting",
     "gibbsteel.warning.305": "matrix not austenite alone",
     "gibbsteel.warning.306": "sigma, Laves or mu may form (not in the file)",
     "gibbsteel.warning.309": "no volume data for a phase (gap)",
