@@ -1,5 +1,7 @@
 /// The temperature above which a kind of phase is gone; see phase_changes.hpp.
 
+#include "internal/liquid_share.hpp"
+#include "internal/melts.hpp"
 #include "internal/number_format.hpp"
 #include "internal/phase_change_text.hpp"
 
@@ -78,6 +80,9 @@ Dissolution PhaseChanges::dissolution(std::string_view kind) const {
   if (found.status == DissolutionStatus::found)
     found.temperature = found.intervals.back().high;
   found.text = sentence(found);
+  if (found.temperature && kind != internal::kLiquid &&
+      internal::melts(*this, *found.temperature))
+    found.text += "; in the melt";
   return found;
 }
 

@@ -1,6 +1,7 @@
 /// How a ParameterBand prints; see parameter_band.hpp.
 
 #include <algorithm>
+#include <cmath>
 
 #include "gibbsteel/parameter_band.hpp"
 #include "internal/number_format.hpp"
@@ -30,7 +31,9 @@ std::string numbers_table(const ParameterBand& band) {
     const TolerancedInput& input = band.inputs[i];
     rows.push_back({input.name, input.unit, internal::significant(input.nominal, 6),
                     internal::significant(input.standard_deviation, 3),
-                    internal::significant(parts[i].scatter, 3),
+                    std::isnan(parts[i].scatter)
+                        ? "n/a"
+                        : internal::significant(parts[i].scatter, 3),
                     internal::fixed_or(100.0 * parts[i].share, 0, "n/a")});
   }
   return internal::text_table(rows);

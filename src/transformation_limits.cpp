@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "internal/liquid_share.hpp"
+#include "internal/melts.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 
@@ -18,15 +18,6 @@ TransformationLimit no(std::string text) { return {std::nullopt, std::move(text)
 
 TransformationLimit at(Temperature t, const std::string& text) {
   return {t, text + " at " + degrees(t)};
-}
-
-/// True when liquid is there at that temperature, or from it on: what ends there melts.
-bool melts(const PhaseChanges& changes, Temperature t) {
-  for (const PhaseField& field : changes.fields)
-    if (std::find(field.phases.begin(), field.phases.end(), kLiquid) !=
-        field.phases.end())
-      return field.low <= t;
-  return false;
 }
 
 TransformationLimit start_of_austenite(const PhaseChanges& changes) {

@@ -127,3 +127,9 @@ def test_a_molten_steel_has_no_matrix_in_any_table(steel, found):
         line for line in str(down[0].hardening()).splitlines() if "Mo + W/2 " in line
     ]
     assert line.split()[-2:] == ["n/a", "0.00"]
+
+
+def test_a_band_of_a_molten_steel_says_where_it_has_no_number(with_liquid):
+    heat = gs.Steel(C=0.8, V=1.0, parameters=with_liquid)
+    above = heat.melting_range().liquidus_celsius + 10.0
+    assert "nan" not in str(heat.parameter_band(celsius=above))

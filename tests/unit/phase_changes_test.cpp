@@ -234,6 +234,9 @@ TEST_CASE("what melts is no end of a transformation") {
   CHECK_FALSE(ferritic.ae3.temperature);
   CHECK(ferritic.ae3.text == "ferrite melts before it is gone");
   CHECK(limits({{"C", 4.3}}).acm.text == "M3C melts before it is gone");
+  const auto white = limits({{"C", 3.0}}).dissolution("M3C");
+  CHECK(white.text.substr(white.text.size() - 13) == "; in the melt");
+  CHECK(limits({{"C", 1.2}}).dissolution("M3C").text.find("melt") == std::string::npos);
   CHECK(limits({{"C", 0.6}}).ae3.temperature);
   CHECK(limits({{"C", 1.2}}).acm.temperature);
 }
