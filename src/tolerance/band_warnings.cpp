@@ -46,6 +46,24 @@ void left_out(const std::string& what, std::size_t all,
       warnings);
 }
 
+/// Quantities that some samples have and others lack: the matrix of molten ones.
+void without_number(const Band& band, Warnings& warnings) {
+  const std::size_t usable = band.samples - band.unusable.size();
+  std::size_t most = 0;
+  std::string list;
+  for (const QuantityBand& q : band.quantities) {
+    if (q.sampled.count == 0 || q.sampled.count >= usable) continue;
+    most = std::max(most, usable - q.sampled.count);
+    append(list, q.name);
+  }
+  if (!list.empty())
+    add(codes::kSamplesLeftOut,
+        "Up to " + std::to_string(most) + " of " + std::to_string(usable) +
+            " samples have no number for " + list +
+            ": their bands are those of the others.",
+        warnings);
+}
+
 void beyond_corners(const ToleranceBand& band, Warnings& warnings) {
   std::string list;
   for (const QuantityBand& q : band.quantities) {
@@ -130,6 +148,7 @@ std::vector<Warning> band_warnings(const Band& band) {
   Warnings warnings;
   first_order(band, warnings);
   left_out("samples", band.samples, band.unusable, warnings);
+  without_number(band, warnings);
   phase_changes(band, warnings);
   return warnings;
 }

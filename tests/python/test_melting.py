@@ -133,3 +133,17 @@ def test_a_band_of_a_molten_steel_says_where_it_has_no_number(with_liquid):
     heat = gs.Steel(C=0.8, V=1.0, parameters=with_liquid)
     above = heat.melting_range().liquidus_celsius + 10.0
     assert "nan" not in str(heat.parameter_band(celsius=above))
+
+
+def test_a_tolerance_band_says_of_how_many_samples_its_numbers_are(steel, found):
+    edge = found.liquidus_celsius - 1.0
+    band = steel.tolerance_band(
+        celsius=edge, ranges={"C": (0.75, 0.85)}, furnace_celsius=5, samples=40
+    )
+    carbon = band["C in the matrix"].sampled.count
+    assert 0 < carbon < 40
+    (text,) = [w.text for w in band.warnings if "have no number" in w.text]
+    assert text == (
+        f"Up to {40 - carbon} of 40 samples have no number for C in the matrix: their "
+        "bands are those of the others."
+    )
