@@ -125,8 +125,8 @@ std::string MeltingRange::full() const {
   if (status != MeltingStatus::no_liquid)
     result += internal::wrapped(
         "Of the mean composition: carbide streaks of a bar, segregated places of a "
-        "casting, and steels with P, S or B, begin to melt lower (incipient melting), "
-        "streaks by up to 60 C.",
+        "casting, and steels with P, S or B, begin to melt lower (incipient melting); "
+        "places with 20 % more carbon and alloy by up to 60 C.",
         kWidth, 2);
   for (const Warning& warning : warnings())
     result += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);

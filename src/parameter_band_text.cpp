@@ -29,12 +29,12 @@ std::string numbers_table(const ParameterBand& band) {
   Rows rows{{"uncertain number", "unit", "value", "std dev", "effect", "share, %"}};
   for (const std::size_t i : order) {
     const TolerancedInput& input = band.inputs[i];
-    rows.push_back({input.name, input.unit, internal::significant(input.nominal, 6),
-                    internal::significant(input.standard_deviation, 3),
-                    std::isnan(parts[i].scatter)
-                        ? "n/a"
-                        : internal::significant(parts[i].scatter, 3),
-                    internal::fixed_or(100.0 * parts[i].share, 0, "n/a")});
+    const bool known = !std::isnan(parts[i].scatter);
+    rows.push_back(
+        {input.name, input.unit, internal::significant(input.nominal, 6),
+         internal::significant(input.standard_deviation, 3),
+         known ? internal::significant(parts[i].scatter, 3) : "n/a",
+         known ? internal::fixed_or(100.0 * parts[i].share, 0, "n/a") : "n/a"});
   }
   return internal::text_table(rows);
 }

@@ -220,8 +220,8 @@ std::string title_and_edition(const FileRecord& file) {
 const char* const kRest =
     "Last digits are for comparing heats, not accuracy: see the warnings.\n\n"
     "Of the mean composition: carbide streaks of a bar, segregated places of a\n"
-    "  casting, and steels with P, S or B, begin to melt lower (incipient melting),\n"
-    "  streaks by up to 60 C.\n"
+    "  casting, and steels with P, S or B, begin to melt lower (incipient melting);\n"
+    "  places with 20 % more carbon and alloy by up to 60 C.\n"
     "Long-hold limit (true equilibrium): a shop soak of minutes leaves more carbide\n"
     "and less carbon in the matrix. Before hardening real parts try coupons and\n"
     "follow the steel maker's data. Hot salt, oil, cryogens and furnaces injure:\n"
