@@ -52,7 +52,9 @@ def default_parameters(*layers: str) -> ParameterSet:
     ----------
     layers : str, any number
         Layers that ship beside it, laid on it in this order: ``"liquid"``,
-        ``"niobium_titanium_nitrogen"``. ``thermo_data/layers`` has a page about each.
+        ``"niobium_titanium_nitrogen"``, ``"iron_as_measured"``.
+        ``thermo_data/layers`` has a page about each. With ``"liquid"`` and
+        ``"iron_as_measured"`` the melt that goes with the latter is laid on top.
 
     Returns
     -------
@@ -78,7 +80,20 @@ def default_parameters(*layers: str) -> ParameterSet:
             what = f"{name!r} is given twice"
             remedy = "give each layer once"
             raise InputError([Problem("gibbsteel.input.221", "layers", what, remedy)])
-    return laid(layers)
+    return laid(layers + _completed_by(layers))
+
+
+# A layer -> the layers that are not right together without it.
+_COMPLETES = {"iron_as_measured_liquid": {"liquid", "iron_as_measured"}}
+
+
+def _completed_by(names: tuple[str, ...]) -> tuple[str, ...]:
+    """The layers that these need and do not name."""
+    return tuple(
+        top
+        for top, parts in _COMPLETES.items()
+        if parts <= set(names) and top not in names
+    )
 
 
 @lru_cache(maxsize=16)

@@ -46,6 +46,8 @@ def test_shipped_files_are_found():
         "editions/2026-11-25.json",
         "editions/2026-11-26.json",
         "layers/carbides.json",
+        "layers/iron_as_measured.json",
+        "layers/iron_as_measured_liquid.json",
         "layers/liquid.json",
         "layers/niobium_titanium_nitrogen.json",
         "tool_steel.json",
@@ -67,13 +69,29 @@ def test_layers_that_ship_are_laid_by_name():
     assert gs.default_parameters("liquid") is gs.default_parameters("liquid")
 
 
+def test_iron_as_measured_brings_the_melt_that_goes_with_it():
+    iron, melt = "iron_as_measured", "iron_as_measured_liquid"
+    named = gs.default_parameters("liquid", iron, melt)
+    assert gs.default_parameters("liquid", iron) == named
+    assert gs.default_parameters(iron, "liquid") == gs.default_parameters(
+        iron, "liquid", melt
+    )
+    top = gs.load_parameters(
+        gs.parameter_files()[f"layers/{melt}.json"],
+        on_top_of=gs.default_parameters("liquid"),
+    )
+    assert top != named and "liquid" not in gs.default_parameters(iron).phases
+    eutectic = gs.Steel({"C": 4.3}, parameters=named).melting_range()
+    assert eutectic.solidus_celsius == pytest.approx(1147, abs=2)  # Fe-C, metastable
+
+
 def test_a_layer_that_does_not_ship_is_named():
     with pytest.raises(gs.InputError) as caught:
         gs.default_parameters("liquid", "melt")
     assert str(caught.value) == (
         "[gibbsteel.input.221] layers: 'melt' is no layer that ships; choose from "
-        "carbides, liquid, niobium_titanium_nitrogen; for a file of your own "
-        "load_parameters"
+        "carbides, iron_as_measured, iron_as_measured_liquid, liquid, "
+        "niobium_titanium_nitrogen; for a file of your own load_parameters"
     )
     with pytest.raises(gs.InputError) as caught:
         gs.default_parameters("liquid", "liquid")

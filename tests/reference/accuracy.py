@@ -21,7 +21,7 @@ import gibbsteel as gs
 from accuracy_page import page, plots
 from evaluate import library, record_file
 from evaluate.verdict import judge
-from layers import BOARDS
+from layers import BOARDS, on_iron
 
 FOLDER = Path(__file__).resolve().parent.parent.parent / "thermo_data"
 
@@ -38,10 +38,11 @@ def main(arguments=None):
         below = gs.default_parameters()
         library.use(gs.load_parameters(options.layer, on_top_of=below))
     outcomes = [judge(record) for record in record_file.records()]
-    layered = []
+    layered, iron = [], []
     if not options.layer:
         layered = [(board, board.outcomes()) for board in BOARDS]
-    text = page.page(outcomes, record_file.left_out(), layered)
+        iron = on_iron()
+    text = page.page(outcomes, record_file.left_out(), layered, iron)
     file = options.folder / "ACCURACY.md"
     file.write_text(text, encoding="utf-8")
     of_layers = sum(len(judged) for _, judged in layered)

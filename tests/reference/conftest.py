@@ -6,6 +6,7 @@ from evaluate import record_file
 from evaluate.verdict import PASS, judge
 from layer_board.board import outcomes
 from layers import BOARDS
+from layers import on_iron as judged_on_iron
 
 _OUTCOMES = {}
 
@@ -53,6 +54,12 @@ def outcomes_with(parameters_with):
 def layer_outcomes(outcomes_with):
     """(board, outcomes) of each layer."""
     return [(board, list(outcomes_with(board).values())) for board in BOARDS]
+
+
+@pytest.fixture(scope="session")
+def on_iron():
+    """(name, outcomes) of the file and each layer, on iron as measured."""
+    return judged_on_iron()
 
 
 def pytest_terminal_summary(terminalreporter):

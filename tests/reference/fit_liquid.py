@@ -19,7 +19,7 @@ FIT = Fit(
         ("liquid", (("C", "Fe", "W"),), "1", 1): (-120000.0, 40000.0),
         ("liquid", (("C", "Fe", "V"),), "1", 1): (-60000.0, 40000.0),
     },
-    step=0.1,  # temperatures are found to 0.05 C
+    step=0.1,  # temperatures are found to 0.005 C
 )
 
 if __name__ == "__main__":

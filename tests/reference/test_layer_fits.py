@@ -2,13 +2,15 @@
 what."""
 
 import fit_elements
+import fit_iron
+import fit_iron_liquid
 import fit_liquid
 import pytest
 from layer_board import layer_file
 from layer_board.board import outcomes
 from layer_board.fit import FAR, residual
 
-FITS = (fit_elements.FIT, fit_liquid.FIT)
+FITS = (fit_elements.FIT, fit_liquid.FIT, fit_iron.FIT, fit_iron_liquid.FIT)
 
 
 def _by_stem(fit):
@@ -25,8 +27,9 @@ def test_the_layer_names_what_it_was_fitted_to(fit):
 def test_the_layer_holds_the_numbers_of_the_fit(fit):
     layer = layer_file.read(fit.board.layer)
     assert fit.distance(layer) < 0.1
-    place = list(fit.start)[-1]
-    fit.term_of(layer, *place)["terms"][place[2]] += 5000.0
+    place = next(iter(fit.start))
+    _, spread = fit.start[place]
+    fit.term_of(layer, *place)["terms"][place[2]] += spread / 5.0
     assert fit.distance(layer) > 0.1
 
 

@@ -106,9 +106,11 @@ def test_a_miss_that_is_known_says_why(outcome_of):
     assert silent == []
 
 
-def test_the_accuracy_page_is_what_the_command_writes(outcome_of, layer_outcomes):
+def test_the_accuracy_page_is_what_the_command_writes(
+    outcome_of, layer_outcomes, on_iron
+):
     outcomes = [outcome_of(r) for r in RECORDS]
-    written = page.page(outcomes, record_file.left_out(), layer_outcomes)
+    written = page.page(outcomes, record_file.left_out(), layer_outcomes, on_iron)
     stored = (THERMO_DATA / "ACCURACY.md").read_text(encoding="utf-8")
     assert stored.splitlines() == written.splitlines(), "run accuracy.py and read it"
 

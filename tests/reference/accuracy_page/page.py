@@ -20,15 +20,16 @@ PLOTS = {
 }
 
 
-def page(outcomes, reasons, layered):
+def page(outcomes, reasons, layered, on_iron):
     """
     @param reasons  published record -> why it is not compared with the file
     @param layered  (board, outcomes) of each layer; none: the page leaves them out
+    @param on_iron  (name, outcomes) of the file and each layer, on iron as measured
     """
     parts = [
         head(outcomes, reasons),
         within.section(outcomes),
-        *([with_layer.section(outcomes, layered)] if layered else []),
+        *([with_layer.section(outcomes, layered, on_iron)] if layered else []),
         published_records.section(outcomes),
         aims_section(outcomes),
         grouped("By family", "family", outcomes, groups.family_of, units=False),

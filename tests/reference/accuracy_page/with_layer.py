@@ -10,14 +10,21 @@ from .markdown import table
 from .within import CONFIDENCES, HEADER, of_confidence, row
 
 TITLE = "## Shipped file and layers together"
+IRON = """### On iron as measured
+
+The [layer with iron as measured](layers/iron_as_measured.md) changes three published
+numbers, of Fe-C and Fe-Co, and adds two, of Fe-C and Fe-Cr-C. It has no records of its
+own: these are those above, computed with it below the others, and with the melt that
+goes with it. What it was fitted to counts as fitted to."""
 
 
 def counted(judged):
     """What a layer took over agrees as little by merit as what it was fitted to."""
-    return [
-        replace(o, record={**o.record, "fitted": o.record["use"] != "held back"})
-        for o in judged
-    ]
+    return [replace(o, record={**o.record, "fitted": _is_fitted(o)}) for o in judged]
+
+
+def _is_fitted(outcome):
+    return outcome.record["fitted"] or outcome.record["use"] != "held back"
 
 
 def twice(outcomes, judged):
@@ -30,18 +37,35 @@ def _number(record):
     return record["published_record"], record.get("celsius"), record["value"]
 
 
-def section(outcomes, layered):
-    rows, together, again = [row("shipped file", outcomes)], list(outcomes), []
-    for board, judged in layered:
-        rows.append(row(board.name, counted(judged)))
+def section(outcomes, layered, on_iron=()):
+    """
+    @param layered  (board, outcomes) of each layer
+    @param on_iron  (name, outcomes) of the file and each layer, on iron as measured;
+        none: the page leaves them out
+    """
+    parts = [("shipped file", outcomes)]
+    parts += [(board.name, counted(judged)) for board, judged in layered]
+    rows, again = added_up(parts)
+    texts = [_text(layered, again), table(["records", *HEADER], rows)]
+    if on_iron:
+        iron, _ = added_up([(name, counted(judged)) for name, judged in on_iron])
+        texts += [IRON, table(["records", *HEADER], iron)]
+    return "\n\n".join(texts)
+
+
+def added_up(parts):
+    """(rows, outcomes left out); @param parts  (name, outcomes), counted once"""
+    rows, together, again = [], [], []
+    for name, judged in parts:
+        rows.append(row(name, judged))
         same = twice(together, judged)
-        together += counted([o for o in judged if o not in same])
+        together += [o for o in judged if o not in same]
         again += same
     rows.append(row("together", together))
     for name in CONFIDENCES:
         some = of_confidence(together, name)
         rows.append(row(f"together, confidence {name}", some))
-    return "\n\n".join([_text(layered, again), table(["records", *HEADER], rows)])
+    return rows, again
 
 
 def _text(layered, again):

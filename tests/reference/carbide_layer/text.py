@@ -5,8 +5,8 @@ from itertools import chain
 
 import gibbsteel as gs
 import numpy as np
-from accuracy_page.figures import figures
-from accuracy_page.markdown import number, share, table
+from accuracy_page.markdown import number, table
+from layer_board import change
 
 from . import followers
 from .added import added
@@ -116,39 +116,11 @@ def records_section(before, after, used):
         "all others": lambda r: r["id"] not in used and not is_test(r),
         "all": lambda r: True,
     }
-    rows = []
-    for name, chosen in groups.items():
-        cells = []
-        for outcomes in (before, after):
-            f = figures([o for o in outcomes if chosen(o.record)])
-            cells += [share(f.within_1, f.count), share(f.within_2, f.count)]
-        rows.append([name, *cells])
-    header = ["records", "before: within 1", "within 2", "layer: within 1", "within 2"]
     return "\n\n".join(
         [
             "## Records",
-            table(header, rows),
-            changes("Gained", before, after, "miss", "pass"),
-            lost(before, after),
+            change.counts(groups, before, after),
+            change.gained(before, after),
+            change.lost(before, after, lambda record: record["explanation"]),
         ]
     )
-
-
-def changed(before, after, was, now):
-    """(words, record) of those whose verdict changed so."""
-    return [
-        (f"`{a.record['id']}` ({b.miss:+.1f} to {a.miss:+.1f})", a.record)
-        for b, a in zip(before, after)
-        if b.verdict == was and a.verdict == now
-    ]
-
-
-def changes(title, before, after, was, now):
-    names = [words for words, _ in changed(before, after, was, now)]
-    return f"{title} ({len(names)}; misses in uncertainties): {', '.join(names)}."
-
-
-def lost(before, after):
-    found = changed(before, after, "pass", "miss")
-    lines = [f"* {words}: {record['explanation']}" for words, record in found]
-    return f"Lost ({len(lines)}), and why:\n\n" + "\n".join(lines)

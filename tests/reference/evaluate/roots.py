@@ -18,7 +18,7 @@ def bisect(function, low, high, width=1e-4):
     return 0.5 * (low + high)
 
 
-def first_true(test, low, high, step, width=0.05):
+def first_true(test, low, high, step, width=0.005):
     """Lowest x at which `test` turns from false to true, scanning upwards."""
     if test(low):
         raise NotComputed(f"already so at {low:g}")

@@ -1,6 +1,7 @@
 """Records of one layer, judged with it on the shipped file; counts by use."""
 
 import json
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -16,9 +17,11 @@ class Board:
     folder: Path  # of records.json and frozen.json
     stem: str  # of the layer's file and page
     name: str  # "layer with ..."
-    need: str  # what a steel of its records needs and the shipped file does not have
-    lacking: str  # so begins the reason of a record that the shipped file leaves out
     meaning: dict  # use of a record -> what that means, on the layer's page
+    need: str = ""  # what its records need and the shipped file does not have
+    lacking: str = ""  # so begins the reason of a record that the file leaves out
+    below: tuple[str, ...] = ()  # stems of the layers between it and the shipped file
+    borrowed: Callable | None = None  # () -> records that are those of another board
 
     @property
     def layer(self):
@@ -33,6 +36,8 @@ class Board:
         return self.folder / "frozen.json"
 
     def records(self):
+        if self.borrowed:
+            return self.borrowed()
         return json.loads((self.folder / "records.json").read_text("utf-8"))["records"]
 
     def frozen(self):
@@ -42,13 +47,20 @@ class Board:
         return json.loads(self.frozen_file.read_text("utf-8"))
 
     def parameters(self, file=None):
-        """The layer, or another form of it, on the shipped file."""
-        return gs.load_parameters(
-            file or self.layer, on_top_of=gs.default_parameters()
-        )
+        """The layer, or another form of it, on what lies below it."""
+        below = [LAYERS / f"{stem}.json" for stem in self.below]
+        return laid([*below, file or self.layer])
 
     def outcomes(self):
         return outcomes(self.records(), self.parameters())
+
+
+def laid(files):
+    """These files as layers on the shipped file, in this order."""
+    found = gs.default_parameters()
+    for file in files:
+        found = gs.load_parameters(file, on_top_of=found)
+    return found
 
 
 def outcomes(chosen, layered):

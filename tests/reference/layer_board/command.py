@@ -10,7 +10,7 @@ from . import page
 from .board import counts, outcomes, passes
 
 
-def main(board, about):
+def main(board, about, write_page=page.write):
     options = _options(about)
     judged = outcomes(board.records(), board.parameters(options.file))
     print(scoreboard.HEADER)
@@ -27,7 +27,7 @@ def main(board, about):
     if options.freeze and not lost:
         board.frozen_file.write_text(json.dumps(now, indent=1) + "\n", encoding="utf-8")
     if options.page:
-        page.write(board, judged)
+        write_page(board, judged)
     return 1 if lost else 0
 
 

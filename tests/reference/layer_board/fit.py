@@ -10,13 +10,15 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
-from scipy.optimize import least_squares
+from scipy.optimize import least_squares, minimize
 
 from . import Board, layer_file
 from .board import outcomes
 
 SMALLEST = 0.02  # a correlation below this is left out
 FAR = 20.0  # [uncertainties] the miss of a record that has no computed value
+POLISHED = 3  # times
+SHORT = 5  # evaluations that show whether the misfit still falls
 BOUNDS = {"at_most": 1.0, "at_least": -1.0}  # the side where it is overstepped
 
 
@@ -39,6 +41,8 @@ class Fit:
     # the prior [J/mol, J/(mol K)].
     start: dict
     step: float = 3e-3  # of the derivatives, in standard deviations of the prior
+    loss: str = "linear"  # "huber": a miss beyond 1 uncertainty counts by its size
+    bends: bool = False  # whether another phase melts first beside the minimum
 
     def term_of(self, layer, phase, on, power, order=0):
         """The term of that order, which has a coefficient of that power."""
@@ -97,36 +101,59 @@ class Fit:
 
     def found(self, numbers=None, steps=None):
         """(numbers, covariance, result) from the start, or from these numbers."""
-        records = [r for r in self.board.records() if r["use"] == "fit"]
         start, spread = np.array(list(self.start.values())).T
         first = start if numbers is None else np.array(numbers)
-
-        def residuals(x):
-            shift = x - 1.0  # steps of the optimizer are relative, hence not around 0
-            return np.concatenate(
-                [self.misses(start + spread * shift, records), shift]
-            )
-
-        result = least_squares(
-            residuals,
-            1.0 + (first - start) / spread,
-            jac="3-point",
-            diff_step=self.step,
-            max_nfev=steps,
-        )
+        result = self._descend(1.0 + (first - start) / spread, steps)
+        if self.bends and steps is None:
+            result = self._descend(self._polished(result.x), 1)
+            result.message = "then a search without slopes."
         inverse = np.linalg.inv(result.jac.T @ result.jac)
         covariance = inverse * np.outer(spread, spread)
         return start + spread * (result.x - 1.0), covariance, result
 
+    def _residuals(self):
+        """Function of the optimizer's steps, which are relative, hence around 1."""
+        records = [r for r in self.board.records() if r["use"] == "fit"]
+        start, spread = np.array(list(self.start.values())).T
+
+        def residuals(x):
+            shift = x - 1.0
+            misses = self.misses(start + spread * shift, records)
+            return np.concatenate([misses, shift])
+
+        return residuals
+
+    def _descend(self, first, steps):
+        return least_squares(
+            self._residuals(),
+            first,
+            jac="3-point",
+            diff_step=self.step,
+            x_scale="jac",
+            loss=self.loss,
+            max_nfev=steps,
+        )
+
+    def _polished(self, first):
+        """Where slopes change at a bend, a search without slopes ends lower."""
+        residuals = self._residuals()
+        for _ in range(POLISHED):  # each with a simplex of its own
+            first = minimize(
+                lambda x: 0.5 * np.sum(residuals(x) ** 2),
+                first,
+                method="Nelder-Mead",
+                options={"xatol": 1e-4, "fatol": 1e-5, "adaptive": True},
+            ).x
+        return first
+
     def distance(self, layer):
         """How far the numbers of the layer are from the minimum [standard deviations].
 
-        By one Gauss-Newton step.
+        By how much the misfit falls in a few steps from there.
         """
         numbers = [self.term_of(layer, *p)["terms"][p[2]] for p in self.start]
-        _, _, result = self.found(numbers, steps=1)
-        step = np.linalg.solve(result.jac.T @ result.jac, result.grad)
-        return float(np.linalg.norm(result.jac @ step))
+        costs = [self.found(numbers, steps)[2].cost for steps in (1, SHORT)]
+        return float(np.sqrt(2.0 * (costs[0] - costs[1])))
 
 
 def main(fit, about):
