@@ -1,7 +1,8 @@
-/// Short soaks with measured carbide.
+/// Short soaks with measured carbide, and their limit.
 
 #include "common.hpp"
 #include "gibbsteel/measured_carbide.hpp"
+#include "gibbsteel/short_soak_limit.hpp"
 #include "pickling.hpp"
 
 namespace gibbsteel::python {
@@ -34,6 +35,15 @@ ShortSoak run(const State& state, const std::vector<MeasuredCarbide>& measured,
   options.parameters = parameters;
   const py::gil_scoped_release release;
   return with_measured_carbide(state, measured, options);
+}
+
+ShortSoak limit(const State& state, std::optional<double> annealed_kelvin,
+                const Holder& parameters) {
+  ShortSoakLimitOptions options;
+  if (annealed_kelvin) options.annealed_at = Temperature::kelvin(*annealed_kelvin);
+  options.parameters = parameters;
+  const py::gil_scoped_release release;
+  return short_soak_limit(state, options);
 }
 
 void bind_measurement(py::module_& m) {
@@ -196,6 +206,8 @@ void bind_measured_carbide(py::module_& m) {
           &set_state));
   m.def("with_measured_carbide", &run, py::arg("state"), py::arg("measured"),
         py::arg("composition"), py::arg("annealed_kelvin"), py::arg("unlisted"),
+        py::arg("parameters"));
+  m.def("short_soak_limit", &limit, py::arg("state"), py::arg("annealed_kelvin"),
         py::arg("parameters"));
 }
 

@@ -17,7 +17,7 @@ py::tuple report_state(const SolveReport& r) {
 
 SolveReport report_from(const py::tuple& t) {
   SolveReport r;
-  r.status = enumerator(t[0], SolveStatus::measured);
+  r.status = enumerator(t[0], SolveStatus::short_soak_limit);
   r.certificate = enumerator(t[1], Certificate::followed);
   r.reason = t[2].cast<std::string>();
   r.rounds = t[3].cast<int>();

@@ -104,11 +104,15 @@ std::string Comparison::full() const {
   for (std::size_t from = 0; from < states.size(); from += kColumnsAcross)
     text += "\n" + table(*this, from);
   text += internal::kLastDigits;
-  const bool measured =
-      std::any_of(states.begin(), states.end(), internal::is_measured);
-  return text + "\n" + warnings(*this) +
-         internal::wrapped(internal::kCaution, kWidth, 0) +
-         (measured ? internal::wrapped(internal::kMeasuredCaution, kWidth, 0) : "");
+  text += "\n" + warnings(*this) + internal::wrapped(internal::kCaution, kWidth, 0);
+  std::vector<std::string> told{internal::kCaution};
+  for (const State& state : states) {
+    const std::string caution = internal::caution_of(state);
+    if (std::find(told.begin(), told.end(), caution) != told.end()) continue;
+    told.push_back(caution);
+    text += internal::wrapped(caution, kWidth, 0);
+  }
+  return text;
 }
 
 }  // namespace gibbsteel

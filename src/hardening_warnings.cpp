@@ -108,11 +108,11 @@ void check_family(const State& state, const HardeningEstimates& result, Warnings
 void check_short_soak(const State& state, const HardeningEstimates& result,
                       Warnings& out) {
   if (result.family.key == "bearing" && !result.austenite.empty() &&
-      state.solve_report.status != SolveStatus::measured)
+      !state.solve_report.by_mass_balance())
     out.push_back({"gibbsteel.warning.336",
                    "The soak of a shop leaves carbide of this family undissolved: less "
-                   "carbon in the matrix than in the long-hold limit. Count it and use "
-                   "with_measured_carbide."});
+                   "carbon in the matrix than in the long-hold limit. Compare "
+                   "short_soak_limit, or count it and use with_measured_carbide."});
 }
 
 /// The state's own warnings that bear on the austenite; the others stay with the state.

@@ -14,14 +14,19 @@ using internal::fixed;
 
 int digits_of(const MatrixBand& band) { return band.element == "C" ? 3 : 2; }
 
+bool is_limit(const ShortSoak& soak) {
+  return soak.state.solve_report.status == SolveStatus::short_soak_limit;
+}
+
 /// The count's own error; 0 says that none was given.
-std::string deviation_text(const CarbideInBalance& c) {
-  if (!c.measured) return "-";
+std::string deviation_text(const ShortSoak& soak, const CarbideInBalance& c) {
+  if (!c.measured || is_limit(soak)) return "-";
   return c.standard_deviation > 0.0 ? fixed(c.standard_deviation, 2) : "not given";
 }
 
 /// What the band is made of.
 std::string band_note(const ShortSoak& soak) {
+  if (is_limit(soak)) return "low, high: this limit and the long-hold limit\n";
   const std::string sources =
       "low, high: carbide composition of the soak or of annealing at " +
       fixed(soak.annealed_at.in_celsius(), 0) + " C";
@@ -40,7 +45,7 @@ std::string carbide_table(const ShortSoak& soak) {
                                  ? soak.state.temperature
                                  : soak.annealed_at;
     rows.push_back({c.kind + (c.measured ? "" : ", kept"), fixed(c.volume_percent, 2),
-                    deviation_text(c), fixed(c.long_hold_volume, 2),
+                    deviation_text(soak, c), fixed(c.long_hold_volume, 2),
                     fixed(from.in_celsius(), 0) + " C"});
   }
   return internal::text_table(rows);

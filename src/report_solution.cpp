@@ -84,7 +84,7 @@ std::string certificates_sentence(const Sweep& sweep) {
 ReportSection solution_section(const State& state) {
   ReportSection section{kTitle, {solution_sentence(state)}, {}};
   const SolveReport& report = state.solve_report;
-  if (is_measured(state))
+  if (state.solve_report.by_mass_balance())
     section.lines.push_back("no equilibrium was solved: no residuals, no certificate");
   else
     section.lines.insert(

@@ -45,21 +45,32 @@ std::string last_digits_sentence() {
   return text.substr(0, text.size() - 1);
 }
 
-bool is_measured(const State& state) {
-  return state.solve_report.status == SolveStatus::measured;
-}
-
 std::string condition(const State& state) {
-  return is_measured(state) ? "short soak with measured carbide" : "long-hold limit";
+  switch (state.solve_report.status) {
+    case SolveStatus::measured:
+      return "short soak with measured carbide";
+    case SolveStatus::short_soak_limit:
+      return "short-soak limit";
+    default:
+      return "long-hold limit";
+  }
 }
 
 std::string limit_sentence(const State& state) {
-  return is_measured(state) ? "short soak with measured carbide, matrix by mass balance"
-                            : "long-hold limit (true equilibrium)";
+  return state.solve_report.by_mass_balance()
+             ? condition(state) + ", matrix by mass balance"
+             : "long-hold limit (true equilibrium)";
 }
 
 std::string caution_of(const State& state) {
-  return is_measured(state) ? kMeasuredCaution : kCaution;
+  switch (state.solve_report.status) {
+    case SolveStatus::measured:
+      return kMeasuredCaution;
+    case SolveStatus::short_soak_limit:
+      return kShortSoakCaution;
+    default:
+      return kCaution;
+  }
 }
 
 std::vector<std::string> composition_row(const std::string& label,
@@ -71,7 +82,8 @@ std::vector<std::string> composition_row(const std::string& label,
 }
 
 std::string solution_sentence(const State& state) {
-  if (is_measured(state)) return "solution: " + state.solve_report.reason;
+  if (state.solve_report.by_mass_balance())
+    return "solution: " + state.solve_report.reason;
   const std::string* nearest = nullptr;
   double force = 0.0;
   for (const auto& entry : state.driving_force) {

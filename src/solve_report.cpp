@@ -22,6 +22,8 @@ std::string_view to_string(SolveStatus status) noexcept {
       return "infeasible";
     case SolveStatus::measured:
       return "measured";
+    case SolveStatus::short_soak_limit:
+      return "short-soak limit";
   }
   return "unknown";
 }
@@ -74,8 +76,12 @@ std::vector<Problem> SolveOptions::problems() const {
   return found;
 }
 
+bool SolveReport::by_mass_balance() const noexcept {
+  return status == SolveStatus::measured || status == SolveStatus::short_soak_limit;
+}
+
 bool SolveReport::usable() const noexcept {
-  if (status == SolveStatus::measured) return true;
+  if (by_mass_balance()) return true;
   return status == SolveStatus::converged && certificate != Certificate::none;
 }
 
@@ -86,7 +92,7 @@ double SolveReport::digits_lost() const noexcept {
 std::string SolveReport::brief() const {
   if (!usable())
     return "NOT USABLE: " + std::string(to_string(status)) + " (" + reason + ")";
-  if (status == SolveStatus::measured) return reason;
+  if (by_mass_balance()) return reason;
   const std::string text =
       "converged, certificate: " + std::string(to_string(certificate));
   if (std::isnan(lowest_absent)) return text + ", no other phase is a candidate";

@@ -14,6 +14,7 @@ from . import hardening as _hardening  # adds a method to State
 from . import measured_carbide as _measured_carbide  # adds a method to State
 from . import phase_model as _phase_model  # adds methods to PhaseModel
 from . import plot, quantities
+from . import short_soak_limit as _short_soak_limit  # adds a method to State
 from ._core import (
     SCREEN_BLOCK_ROWS,
     BoundCompound,
@@ -258,4 +259,4 @@ __all__ = [
 ]
 
 _attach()
-del _attach, _hardening, _measured_carbide, _phase_model
+del _attach, _hardening, _measured_carbide, _phase_model, _short_soak_limit

@@ -592,6 +592,14 @@ class State(_Compiled):
         parameters: ParameterSet | None = None,
     ) -> ShortSoak:
         """The short soak that leaves this carbide; see measured_carbide.py."""
+    def short_soak_limit(
+        self,
+        *,
+        annealed_celsius: Any = None,
+        annealed_fahrenheit: Any = None,
+        parameters: ParameterSet | None = None,
+    ) -> ShortSoak:
+        """What a short soak dissolves at least; see short_soak_limit.py."""
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: str) -> bool: ...
     # The next ones are added by display.py; documented where they are written.
@@ -1831,6 +1839,11 @@ def with_measured_carbide(
     parameters: ParameterSet | None,
 ) -> ShortSoak:
     """See gibbsteel.State.with_measured_carbide."""
+
+def short_soak_limit(
+    state: State, annealed_kelvin: float | None, parameters: ParameterSet | None
+) -> ShortSoak:
+    """See gibbsteel.State.short_soak_limit."""
 
 # bind_composition_for.cpp
 

@@ -42,6 +42,7 @@
 #include "gibbsteel/search_options.hpp"
 #include "gibbsteel/section_map.hpp"
 #include "gibbsteel/sensitivities.hpp"
+#include "gibbsteel/short_soak_limit.hpp"
 #include "gibbsteel/soak_grid.hpp"
 #include "gibbsteel/state.hpp"
 #include "gibbsteel/state_slope.hpp"

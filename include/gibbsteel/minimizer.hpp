@@ -28,12 +28,13 @@ namespace gibbsteel {
 
 /// Why the minimizer stopped. Values are only ever appended.
 enum class SolveStatus {
-  not_run,          ///< minimize() was not called; nothing may be used
-  converged,        ///< residuals below the tolerances; see the certificate
-  iteration_limit,  ///< stopped early; numbers are for diagnosis only
-  stalled,          ///< no progress possible; numbers are for diagnosis only
-  infeasible,       ///< the allowed phases cannot hold this composition
-  measured,         ///< no equilibrium: mass balance with carbide that was measured
+  not_run,           ///< minimize() was not called; nothing may be used
+  converged,         ///< residuals below the tolerances; see the certificate
+  iteration_limit,   ///< stopped early; numbers are for diagnosis only
+  stalled,           ///< no progress possible; numbers are for diagnosis only
+  infeasible,        ///< the allowed phases cannot hold this composition
+  measured,          ///< no equilibrium: mass balance with carbide that was measured
+  short_soak_limit,  ///< no equilibrium: only carbon has moved, short_soak_limit.hpp
 };
 
 /// What stands behind the claim that the minimum is the global one. Only ever appended.
@@ -112,6 +113,8 @@ struct SolveReport {
   /// balance with measured carbide, whose potentials are unknown
   /// (measured_carbide.hpp).
   bool usable() const noexcept;
+  /// True when the matrix is what known carbide leaves, and there is no equilibrium.
+  bool by_mass_balance() const noexcept;
   /// Decimal digits of amounts and potentials that rounding may cost, of the 16 that a
   /// number holds: log10 of the condition number. NaN when that is not known.
   double digits_lost() const noexcept;

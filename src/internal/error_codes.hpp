@@ -48,6 +48,7 @@ inline constexpr std::string_view kElementRange = "gibbsteel.input.280";
 inline constexpr std::string_view kAxisElement = "gibbsteel.input.281";
 inline constexpr std::string_view kSectionOption = "gibbsteel.input.282";
 inline constexpr std::string_view kNotLinear = "gibbsteel.input.283";
+inline constexpr std::string_view kNoShortSoakLimit = "gibbsteel.input.284";
 inline constexpr std::string_view kGridVariables = "gibbsteel.input.295";
 inline constexpr std::string_view kGridValues = "gibbsteel.input.296";
 inline constexpr std::string_view kNothingToDraw = "gibbsteel.input.297";
@@ -102,6 +103,7 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
      "a place in the parameter file holds no number that can be an input"},
     {kNoIronToBalance, "a steel without iron has nothing to balance an element with"},
     {kNotLinearizable, "an equilibrium cannot be linearized"},
+    {kNoShortSoakLimit, "a short-soak limit has no meaning for the steel"},
     {kOtherKindOfThing, "an argument is another kind of thing than is asked for"},
     {kNoSuchLayer, "there is no layer of that name beside the file that ships"},
     {kSiteFractionCount, "the number of site fractions does not fit the phase"},
@@ -205,6 +207,7 @@ inline constexpr std::string_view kNitrogenLeftOut = "gibbsteel.warning.333";
 inline constexpr std::string_view kMassForVolume = "gibbsteel.warning.334";
 inline constexpr std::string_view kNearFamilyBorder = "gibbsteel.warning.335";
 inline constexpr std::string_view kShopSoakShort = "gibbsteel.warning.336";
+inline constexpr std::string_view kShortSoakLimit = "gibbsteel.warning.349";
 inline constexpr std::string_view kSolidPartOnly = "gibbsteel.warning.337";
 inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
 inline constexpr std::string_view kExactPhases = "gibbsteel.warning.356";
@@ -255,6 +258,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
      "a phase that was not measured is kept at its long-hold volume"},
     {"gibbsteel.warning.348",
      "less carbide was measured than the long-hold limit holds"},
+    {kShortSoakLimit, "the state is a short-soak limit, not an equilibrium"},
     {kMapNotComplete, "parts of a section map are not known"},
     {kExactPhases, "a parameter band takes the numbers of a phase as exact"},
 });

@@ -24,14 +24,11 @@ std::string degrees(Temperature t);
 /// "punch heat 7 at 1120 C (2048 F)"
 std::string heading(const State& state);
 
-/// True when the amounts of carbide were measured and not computed.
-bool is_measured(const State& state);
-
-/// What the numbers are: "long-hold limit" or "short soak with measured carbide".
+/// What the numbers are: "long-hold limit", "short soak with measured carbide" or
+/// "short-soak limit".
 std::string condition(const State& state);
 
-/// "long-hold limit (true equilibrium)"; where carbide was measured, how the matrix
-/// follows.
+/// "long-hold limit (true equilibrium)"; where there is none, how the matrix follows.
 std::string limit_sentence(const State& state);
 
 /// The caution that fits, see text_table.hpp.

@@ -18,6 +18,13 @@ const char* const kMeasuredCaution =
     "salt, oil, cryogens and furnaces injure: local codes and licensed practice come "
     "first.";
 
+const char* const kShortSoakCaution =
+    "Short-soak limit: carbon has moved, metals have not; a real soak lies between "
+    "this "
+    "and the long-hold limit. Before hardening real parts try coupons and follow the "
+    "steel maker's data. Hot salt, oil, cryogens and furnaces injure: local codes and "
+    "licensed practice come first.";
+
 std::string text_table(const std::vector<std::vector<std::string>>& rows) {
   std::vector<std::size_t> widths;
   for (const auto& row : rows)

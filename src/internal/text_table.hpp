@@ -17,5 +17,7 @@ std::string wrapped(const std::string& text, std::size_t width, std::size_t inde
 extern const char* const kCaution;
 /// The same for a matrix that comes from measured carbide.
 extern const char* const kMeasuredCaution;
+/// The same for a short-soak limit.
+extern const char* const kShortSoakCaution;
 
 }  // namespace gibbsteel::internal

@@ -44,6 +44,7 @@ ScreenStatus status_of(const SolveReport& report) {
     case SolveStatus::stalled:
     case SolveStatus::not_run:
     case SolveStatus::measured:
+    case SolveStatus::short_soak_limit:
       break;
   }
   return ScreenStatus::stalled;

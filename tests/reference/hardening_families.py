@@ -21,6 +21,8 @@ from evaluate.library import Absent
 
 LEAST_START_ERROR = 30.0  # [C], that of Eq. (H12) itself
 COLDEST = 20.0  # [C]
+NOT_LONG_HELD = {"celsius_range", "measured_carbide", "short_soak_annealed"}
+NOT_SOAKED = {"austenite_wt", *NOT_LONG_HELD}
 QUANTITIES = ("martensite_start", "retained_austenite", hardness_offsets.QUANTITY)
 
 
@@ -44,7 +46,7 @@ def held_back(family, quantity):
         if r["quantity"] == quantity
         and not r["fitted"]
         and r["comparison"] == "within"
-        and not {"celsius_range", "measured_carbide"} & set(r)
+        and not NOT_LONG_HELD & set(r)
         and hardening.family_key(r) == family.key
     ]
 
@@ -109,7 +111,7 @@ def in_band(quantity):
     for record in record_file.records():
         if record["quantity"] != quantity or record["comparison"] != "within":
             continue
-        if {"austenite_wt", "celsius_range", "measured_carbide"} & set(record):
+        if NOT_SOAKED & set(record):
             continue
         estimate = hardening.estimate(record)
         measured = record["value"] * (100.0 if estimate.unit == "vol%" else 1.0)

@@ -21,9 +21,23 @@ HARDENING = (
 )
 
 
+LIMITED = ", by the short-soak limit where there is one"
+
+
 def is_chain(record):
     """Soaked first: not an equation alone with a known austenite."""
     return "austenite_wt" not in record
+
+
+def limits(outcomes):
+    """Number -> its outcome by the short-soak limit."""
+    return {
+        _number(o.record): o for o in outcomes if "short_soak_annealed" in o.record
+    }
+
+
+def _number(record):
+    return record["published_record"], record["quantity"], str(record["value"])
 
 
 def about(outcomes, group, families=groups.STEELS):
@@ -41,11 +55,19 @@ def about(outcomes, group, families=groups.STEELS):
 
 def rows(outcomes):
     """(what, aim, figures of all records, of those not fitted to, of sure ones)."""
+    short = limits(outcomes)
     for aims, families in (
         (COMPOSITION, HIGH_SPEED_AND_COLD_WORK),
         (HARDENING, groups.STEELS),
     ):
         for group, aim in aims:
             chosen = about(outcomes, group, families)
-            sure = [o for o in chosen if o.record["confidence"] != "low"]
-            yield group, aim, *map(figures, (chosen, independent(chosen), sure))
+            yield group, aim, *_figures(chosen)
+            if aims is HARDENING:
+                limited = [short.get(_number(o.record), o) for o in chosen]
+                yield group + LIMITED, aim, *_figures(limited)
+
+
+def _figures(chosen):
+    sure = [o for o in chosen if o.record["confidence"] != "low"]
+    return map(figures, (chosen, independent(chosen), sure))

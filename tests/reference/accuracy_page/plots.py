@@ -40,6 +40,8 @@ def soak(record):
 
 
 def soaked(record):
+    if "short_soak_annealed" in record:
+        return "short-soak limit"
     if "celsius_range" in record:
         return "soak not stated"
     if "measured_carbide" in record:

@@ -44,15 +44,23 @@ def using(chosen):
 
 
 def soak(record, celsius=None, composition=None, **changes):
-    """Equilibrium of the record's steel; keyword arguments replace its settings."""
+    """Equilibrium of the record's steel; keyword arguments replace its settings.
+
+    With `short_soak_annealed` [C] the short-soak limit of the steel annealed so.
+    """
     if composition is None:
         composition = record["composition_wt"]
     settings = {**record.get("soak", {}), **changes}
-    return _soak(
+    state = _soak(
         tuple(sorted(composition.items())),
         float(record["celsius"] if celsius is None else celsius),
         tuple(sorted((key, _frozen(value)) for key, value in settings.items())),
     )
+    if "short_soak_annealed" not in record:
+        return state
+    annealed = record["short_soak_annealed"]
+    limit = state.short_soak_limit(annealed_celsius=annealed, parameters=parameters())
+    return limit.state
 
 
 def present(state):

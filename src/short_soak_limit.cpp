@@ -1,0 +1,187 @@
+#include "gibbsteel/short_soak_limit.hpp"
+
+#include <algorithm>
+#include <boost/math/tools/roots.hpp>
+#include <cmath>
+#include <cstdint>
+
+#include "gibbsteel/errors.hpp"
+#include "internal/carbide_balance.hpp"
+#include "internal/cementite_stop.hpp"
+#include "internal/error_codes.hpp"
+#include "internal/measured_checks.hpp"
+#include "internal/number_format.hpp"
+#include "internal/shared_hash.hpp"
+
+namespace gibbsteel {
+namespace {
+
+using internal::CarbideShare;
+using internal::MatrixVolume;
+
+const char* const kCementite = "M3C";
+const std::string kCode{codes::kNoShortSoakLimit};
+
+/// Kinds of the annealed condition that are not matrix, each with all occurrences.
+std::vector<CarbideShare> annealed_carbides(const State& annealed) {
+  std::vector<CarbideShare> found;
+  for (const Occurrence& o : annealed.occurrences) {
+    if (o.role == Role::matrix) continue;
+    const auto same =
+        std::find_if(found.begin(), found.end(), [&](const CarbideShare& share) {
+          return share.occurrences.front().kind == o.kind;
+        });
+    CarbideShare& share = same == found.end() ? found.emplace_back() : *same;
+    share.occurrences.push_back(o);
+    share.volume_percent = annealed.volume_percent_of(o.kind);
+  }
+  return found;
+}
+
+bool is_cementite(const CarbideShare& share) {
+  return share.occurrences.front().kind == kCementite;
+}
+
+void check_annealed(const State& annealed, const std::vector<CarbideShare>& shares) {
+  const std::string place =
+      "annealing at " + internal::fixed(annealed.temperature.in_celsius(), 0) + " C";
+  if (!annealed.usable())
+    throw InputError({{kCode, place, "has no usable result",
+                       "change the annealing temperature slightly"}});
+  if (std::any_of(shares.begin(), shares.end(), is_cementite)) return;
+  std::string names;
+  for (const CarbideShare& share : shares)
+    names += (names.empty() ? "" : ", ") + share.occurrences.front().kind;
+  throw InputError({{kCode, place,
+                     names.empty() ? "leaves no carbide"
+                                   : "leaves no M3C; there is " + names +
+                                         ", which gives up carbon only with its metals",
+                     "take the long-hold limit, or count the carbide and use "
+                     "with_measured_carbide"}});
+}
+
+/// How much cementite is left, the other carbides as annealed.
+class Dissolution {
+ public:
+  Dissolution(const State& state, const Steel& steel,
+              const std::vector<CarbideShare>& annealed)
+      : set_(*steel.parameters()),
+        temperature_(state.temperature),
+        matrix_(state.matrix_phases().front()),
+        volume_(steel, matrix_),
+        steel_atoms_(state.analysis.mole_fractions(set_)),
+        shares_(annealed),
+        left_(*std::find_if(shares_.begin(), shares_.end(), is_cementite)) {
+    const Occurrence& o = left_.occurrences.front();
+    const PhaseModel model(set_, *set_.find_phase(o.phase), steel.elements());
+    std::vector<double> y;
+    for (const Constituent& c : model.constituents())
+      y.push_back(o.site_fractions[c.sublattice].fractions[c.name]);
+    stop_ = internal::cementite_stop(model, y, volume_.model(), temperature_);
+  }
+
+  /// [vol%]; as much as was there when it gives up nothing.
+  double solve() {
+    const double most = left_.volume_percent;
+    if (!stop_ || potential(0.0) <= *stop_) return 0.0;
+    if (potential(most) >= *stop_) return most;
+    std::uintmax_t steps = 200;
+    const auto excess = [&](double percent) { return potential(percent) - *stop_; };
+    const auto [low, high] = boost::math::tools::bisect(
+        excess, 0.0, most, boost::math::tools::eps_tolerance<double>(46), steps);
+    return 0.5 * (low + high);
+  }
+
+  /// Of carbon in the matrix [J/mol]; very low when the carbide holds all of it.
+  double potential(double percent) {
+    constexpr double kVeryLow = -1e9;
+    left_.volume_percent = percent;
+    const auto balance = internal::balance_carbides(steel_atoms_, shares_, volume_,
+                                                    matrix_.molar_volume);
+    if (!balance.possible || !(balance.matrix["C"] > 0.0)) return kVeryLow;
+    const auto y = volume_.site_fractions(balance.matrix_atom_fraction());
+    return internal::carbon_potential(volume_.model(), temperature_, y);
+  }
+
+ private:
+  const ParameterSet& set_;
+  Temperature temperature_;
+  Occurrence matrix_;
+  MatrixVolume volume_;
+  NamedValues steel_atoms_;
+  std::vector<CarbideShare> shares_;
+  CarbideShare& left_;
+  std::optional<double> stop_;
+};
+
+std::string text_of(const ShortSoak& soak) {
+  return "A short-soak limit, not an equilibrium: M3C has given up what carbon it can "
+         "with its metals left in place; other carbide is as annealed at " +
+         internal::fixed(soak.annealed_at.in_celsius(), 0) +
+         " C. A real soak lies between this and the long-hold limit, nearer to the "
+         "latter the hotter and longer it is.";
+}
+
+/// What a count would be told, and what is told instead.
+void replace_warnings(ShortSoak& soak) {
+  auto& list = soak.state.warnings;
+  list.erase(std::remove_if(list.begin(), list.end(),
+                            [](const Warning& w) {
+                              return w.code == "gibbsteel.warning.345" ||
+                                     w.code == "gibbsteel.warning.348";
+                            }),
+             list.end());
+  list.insert(list.begin(), {std::string(codes::kShortSoakLimit), text_of(soak)});
+}
+
+void describe(ShortSoak& soak, const State& long_hold, double potential) {
+  SolveReport& report = soak.state.solve_report;
+  report.status = SolveStatus::short_soak_limit;
+  report.reason = "M3C by the short-soak limit, matrix by mass balance, no equilibrium";
+  const double rt = kGasConstant * long_hold.temperature.in_kelvin();
+  const double above = potential - long_hold.chemical_potential["C"];
+  soak.state.carbon_activity = long_hold.carbon_activity * std::exp(above / rt);
+  for (MatrixBand& band : soak.bands) {
+    band.other_composition = band.value;
+    band.low = std::min(band.value, band.long_hold);
+    band.high = std::max(band.value, band.long_hold);
+  }
+  replace_warnings(soak);
+}
+
+void check_matrix(const State& state) {
+  const Occurrence matrix = state.matrix_phases().front();
+  if (matrix.kind == "austenite") return;
+  throw InputError({{kCode, "state", "has a matrix of " + matrix.name,
+                     "take a temperature at which it is austenite"}});
+}
+
+}  // namespace
+
+ShortSoak short_soak_limit(const State& state, const ShortSoakLimitOptions& options) {
+  MeasuredCarbideOptions balance;
+  balance.composition = CarbideSource::annealed;
+  balance.annealed_at = options.annealed_at;
+  balance.unlisted = UnlistedCarbide::absent;
+  balance.parameters = options.parameters ? options.parameters : default_parameters();
+  balance.annealing = options.annealing;
+  internal::check_measured(state, {{kCementite}},
+                           internal::shared_hash(balance.parameters));
+  check_matrix(state);
+  const Steel steel(state.analysis.given,
+                    {state.steel, balance.parameters, !state.analysis.bound.empty()});
+  const State annealed = steel.soak(options.annealed_at, options.annealing);
+  const auto shares = annealed_carbides(annealed);
+  check_annealed(annealed, shares);
+  Dissolution dissolution(state, steel, shares);
+  const double left = dissolution.solve();
+  std::vector<MeasuredCarbide> carbide;
+  for (const CarbideShare& share : shares)
+    carbide.push_back({share.occurrences.front().kind,
+                       is_cementite(share) ? left : share.volume_percent});
+  ShortSoak soak = with_measured_carbide(state, carbide, balance);
+  describe(soak, state, dissolution.potential(left));
+  return soak;
+}
+
+}  // namespace gibbsteel

@@ -1,0 +1,217 @@
+/// The limit of short soaks: Eq. (B3) against soaks of austenite alone, and its edges.
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "gibbsteel/gibbsteel.hpp"
+
+using namespace gibbsteel;
+
+namespace {
+
+Steel bearing() {
+  return Steel({{"C", 1.0}, {"Cr", 1.45}, {"Mn", 0.35}, {"Si", 0.25}},
+               {"AISI 52100", {}, false});
+}
+
+Temperature celsius(double value) { return Temperature::celsius(value); }
+
+/// Austenite alone of these atoms, in mole fractions.
+State austenite_of(const NamedValues& atoms, Temperature t) {
+  const ParameterSet& set = *default_parameters();
+  double mass = 0.0;
+  for (const auto& [symbol, x] : atoms)
+    mass += x * set.find_element(symbol)->molar_mass;
+  NamedValues percent;
+  for (const auto& [symbol, x] : atoms)
+    if (x > 0.0 && symbol != "Fe")
+      percent.set(symbol, 100.0 * x * set.find_element(symbol)->molar_mass / mass);
+  SoakOptions alone;
+  alone.phases = {"austenite"};
+  return Steel(percent).soak(t, alone);
+}
+
+const Occurrence& cementite_of(const State& state) { return state.at("M3C"); }
+
+std::vector<std::string> codes(const State& state) {
+  std::vector<std::string> found;
+  for (const Warning& warning : state.warnings)
+    found.push_back(warning.code.substr(warning.code.size() - 3));
+  return found;
+}
+
+template <class Call>
+std::string message(Call call) {
+  try {
+    call();
+  } catch (const InputError& error) {
+    return error.what();
+  }
+  return "";
+}
+
+}  // namespace
+
+TEST_CASE("cementite stops where austenite with its metals has the same energy") {
+  const State long_hold = bearing().soak(celsius(845));
+  const ShortSoak soak = short_soak_limit(long_hold);
+  const Occurrence annealed = cementite_of(bearing().soak(celsius(700)));
+  const Occurrence& left = cementite_of(soak.state);
+  CHECK(left.weight_percent["Cr"] == doctest::Approx(annealed.weight_percent["Cr"]));
+
+  // Eq. (B3) with potentials of soaks, which know nothing of the limit: the carbon
+  // of the austenite is searched until its activity is that of the limit.
+  double low = 0.0, high = 0.2;
+  NamedValues atoms;
+  for (int i = 0; i < 60; ++i) {
+    const double carbon = 0.5 * (low + high);
+    atoms = annealed.atom_fraction;
+    for (const auto& [symbol, x] : annealed.atom_fraction)
+      atoms.set(symbol, symbol == "C" ? carbon : x / 0.75 * (1.0 - carbon));
+    const double activity = austenite_of(atoms, celsius(845)).carbon_activity;
+    (activity < soak.state.carbon_activity ? low : high) = carbon;
+  }
+  const State same_metals = austenite_of(atoms, celsius(845));
+  double austenite = same_metals.chemical_potential["C"];
+  for (const auto& [symbol, x] : annealed.atom_fraction)
+    if (symbol != "C") austenite += 4.0 * x * same_metals.chemical_potential[symbol];
+  const Steel steel = bearing();
+  const ParameterSet& set = *default_parameters();
+  const PhaseModel model(set, *set.find_phase("M3C"), steel.elements());
+  std::vector<double> y;
+  for (const Constituent& c : model.constituents())
+    y.push_back(annealed.site_fractions[c.sublattice].fractions[c.name]);
+  CHECK(model.evaluate(celsius(845), y).value ==
+        doctest::Approx(austenite).epsilon(1e-7));
+
+  // The matrix has that activity as well.
+  const NamedValues& matrix = soak.state.matrix.atom_fraction;
+  CHECK(austenite_of(matrix, celsius(845)).carbon_activity ==
+        doctest::Approx(soak.state.carbon_activity).epsilon(1e-6));
+}
+
+TEST_CASE("the state is a balance, says so, and its bands reach the long hold") {
+  const State long_hold = bearing().soak(celsius(845));
+  const ShortSoak soak = short_soak_limit(long_hold);
+  const State& state = soak.state;
+  CHECK(state.usable());
+  CHECK(state.solve_report.status == SolveStatus::short_soak_limit);
+  CHECK(state.solve_report.by_mass_balance());
+  CHECK(to_string(state.solve_report.status) == "short-soak limit");
+  CHECK(codes(state).front() == "349");
+  CHECK(std::isnan(state.gibbs_energy));
+  CHECK(state.volume_percent_of("M3C") > long_hold.volume_percent_of("M3C"));
+  const MatrixBand& carbon = soak.band("C");
+  CHECK(carbon.low == state.matrix.weight_percent["C"]);
+  CHECK(carbon.high == long_hold.matrix.weight_percent["C"]);
+  CHECK(soak.band("Si").low == long_hold.matrix.weight_percent["Si"]);
+  for (const auto& [symbol, given] : state.analysis.modelled) {
+    double held = 0.0;
+    for (const Occurrence& o : state.occurrences)
+      held += 0.01 * o.mass_percent * o.weight_percent[symbol];
+    CHECK(held == doctest::Approx(given));
+  }
+}
+
+TEST_CASE("cementite richer in chromium stops sooner, whatever the annealing") {
+  const State long_hold = bearing().soak(celsius(845));
+  std::vector<std::pair<double, double>> found;  // Cr [wt%], carbon activity
+  for (const double annealed : {650.0, 680.0, 700.0, 740.0}) {
+    ShortSoakLimitOptions options;
+    options.annealed_at = celsius(annealed);
+    const ShortSoak soak = short_soak_limit(long_hold, options);
+    found.emplace_back(cementite_of(soak.state).weight_percent["Cr"],
+                       soak.state.carbon_activity);
+    CHECK(soak.annealed_at == options.annealed_at);
+  }
+  std::sort(found.begin(), found.end());
+  CHECK(found.back().first > found.front().first + 0.5);
+  for (std::size_t i = 1; i < found.size(); ++i)
+    CHECK(found[i].second < found[i - 1].second);
+}
+
+TEST_CASE("unalloyed cementite stops where it is in equilibrium") {
+  const State long_hold = Steel({{"C", 1.0}}).soak(celsius(800));
+  const ShortSoak soak = short_soak_limit(long_hold);
+  CHECK(soak.state.volume_percent_of("M3C") ==
+        doctest::Approx(long_hold.volume_percent_of("M3C")).epsilon(1e-6));
+  CHECK(soak.state.carbon_activity ==
+        doctest::Approx(long_hold.carbon_activity).epsilon(1e-8));
+  CHECK(soak.state.matrix.weight_percent["C"] ==
+        doctest::Approx(long_hold.matrix.weight_percent["C"]).epsilon(1e-6));
+}
+
+TEST_CASE("lean steel dissolves all of it, and other carbide stays as annealed") {
+  const Steel lean({{"C", 0.4}, {"Cr", 1.0}, {"Mo", 0.2}, {"Mn", 0.8}});
+  const ShortSoak all = short_soak_limit(lean.soak(celsius(850)));
+  CHECK(all.state.carbides().empty());
+  CHECK(all.state.matrix.weight_percent["C"] == doctest::Approx(0.4));
+
+  const Steel oil({{"C", 0.95}, {"Cr", 0.5}, {"Mn", 1.2}, {"W", 0.5}, {"V", 0.1}});
+  const State annealed = oil.soak(celsius(700));
+  const State state = short_soak_limit(oil.soak(celsius(800))).state;
+  CHECK(state.volume_percent_of("MC") ==
+        doctest::Approx(annealed.volume_percent_of("MC")));
+  CHECK(state.volume_percent_of("M3C") < annealed.volume_percent_of("M3C"));
+}
+
+TEST_CASE("hardening goes on from it, without the advice to count carbide") {
+  const State long_hold = bearing().soak(celsius(845));
+  const auto advised = [](const HardeningEstimates& estimates) {
+    return std::any_of(
+        estimates.warnings.begin(), estimates.warnings.end(),
+        [](const Warning& w) { return w.code == "gibbsteel.warning.336"; });
+  };
+  const HardeningEstimates early = hardening(short_soak_limit(long_hold).state);
+  const HardeningEstimates late = hardening(long_hold);
+  CHECK(advised(late));
+  CHECK_FALSE(advised(early));
+  CHECK(early.martensite_start.value > late.martensite_start.value + 50.0);
+}
+
+TEST_CASE("it prints what it is") {
+  const ShortSoak soak = short_soak_limit(bearing().soak(celsius(845)));
+  CHECK(soak.brief() ==
+        "AISI 52100 at 845 C (1553 F), short-soak limit: 6.1 vol% carbide (M3C 6.1), "
+        "matrix 0.63 wt% C (0.63 to 0.88; long-hold limit 0.88)");
+  const std::string text = soak.full();
+  const std::string tables = text.substr(text.find("\ncarbide  vol%"));
+  CHECK(tables == R"(
+carbide  vol%  +-  long hold  composition of
+M3C      6.15   -       2.04           700 C
+
+matrix, wt%  value    low   high  long hold
+C            0.630  0.630  0.882      0.882
+Cr            1.00   1.00   1.25       1.25
+Mn            0.27   0.27   0.34       0.34
+Si            0.27   0.26   0.27       0.26
+low, high: this limit and the long-hold limit
+)");
+  CHECK(soak.state.warnings.front().text ==
+        "A short-soak limit, not an equilibrium: M3C has given up what carbon it can "
+        "with its metals left in place; other carbide is as annealed at 700 C. A real "
+        "soak lies between this and the long-hold limit, nearer to the latter the "
+        "hotter and longer it is.");
+}
+
+TEST_CASE("without cementite, or without austenite, there is no such limit") {
+  const Steel d2({{"C", 1.55}, {"Cr", 11.8}, {"Mo", 0.8}, {"V", 0.8}});
+  CHECK(message([&] { short_soak_limit(d2.soak(celsius(1030))); }) ==
+        "[gibbsteel.input.284] annealing at 700 C: leaves no M3C; there is M7C3, MC, "
+        "which gives up carbon only with its metals; take the long-hold limit, or "
+        "count the carbide and use with_measured_carbide");
+  const Steel iron({{"C", 0.005}});
+  CHECK(message([&] { short_soak_limit(iron.soak(celsius(950))); }) ==
+        "[gibbsteel.input.284] annealing at 700 C: leaves no carbide; take the "
+        "long-hold limit, or count the carbide and use with_measured_carbide");
+  CHECK(message([&] { short_soak_limit(bearing().soak(celsius(700))); }) ==
+        "[gibbsteel.input.284] state: has a matrix of ferrite; take a temperature at "
+        "which it is austenite");
+  SoakOptions hot;
+  hot.basis = VolumeBasis::soak;
+  CHECK(message([&] { short_soak_limit(bearing().soak(celsius(845), hot)); }) ==
+        "[gibbsteel.input.266] state: counts volumes at the soak temperature; soak "
+        "again with volumes at room temperature, which the microscope sees");
+}
