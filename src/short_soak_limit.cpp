@@ -149,6 +149,23 @@ void describe(ShortSoak& soak, const State& long_hold, double potential) {
   replace_warnings(soak);
 }
 
+/// Ferrite has to be gone, or carbon would not be the same everywhere in austenite.
+void check_no_ferrite(const State& limit, const SharedParameters& parameters) {
+  SoakOptions matrix;
+  matrix.phases = {"austenite", "ferrite"};
+  const Steel steel(limit.matrix.weight_percent, {"", parameters, false});
+  const State found = steel.soak(limit.temperature, matrix);
+  const std::string carbon = internal::fixed(limit.matrix.weight_percent["C"], 2);
+  if (!found.usable())
+    throw InputError({{kCode, "state", "leaves a matrix that gives no usable result",
+                       "change the temperature slightly"}});
+  if (found.volume_percent_of("ferrite") > 0.0)
+    throw InputError(
+        {{kCode, "state",
+          "is too cold: a matrix with " + carbon + " wt% carbon would hold ferrite",
+          "take a higher temperature, or the long-hold limit"}});
+}
+
 void check_matrix(const State& state) {
   const Occurrence matrix = state.matrix_phases().front();
   if (matrix.kind == "austenite") return;
@@ -180,6 +197,7 @@ ShortSoak short_soak_limit(const State& state, const ShortSoakLimitOptions& opti
     carbide.push_back({share.occurrences.front().kind,
                        is_cementite(share) ? left : share.volume_percent});
   ShortSoak soak = with_measured_carbide(state, carbide, balance);
+  check_no_ferrite(soak.state, balance.parameters);
   describe(soak, state, dissolution.potential(left));
   return soak;
 }

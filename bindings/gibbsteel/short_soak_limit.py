@@ -42,9 +42,9 @@ def short_soak_limit(
     Raises
     ------
     InputError
-        With every problem: the annealed steel has no cementite, or the matrix of the
-        soak is not austenite (gibbsteel.input.284), or what
-        `State.with_measured_carbide` refuses of a state.
+        The annealed steel has no cementite; the matrix of the soak is not austenite, or
+        so poor in carbon by the limit that it would hold ferrite (gibbsteel.input.284);
+        what `State.with_measured_carbide` refuses of a state.
 
     Notes
     -----

@@ -43,8 +43,9 @@ struct ShortSoakLimitOptions {
 /// @param state  long-hold limit; volumes at room temperature, austenite as matrix
 /// @throws InputError with every problem: gibbsteel.input.260 (state not usable, or no
 ///         single matrix phase), .266 (another parameter set, or volumes not at room
-///         temperature), .265 (no volume data), .284 (matrix not austenite, annealed
-///         condition not usable or without cementite)
+///         temperature), .265 (no volume data), .284 (matrix not austenite, or so poor
+///         in carbon by the limit that it would hold ferrite; annealed condition not
+///         usable or without cementite)
 ShortSoak short_soak_limit(const State& state,
                            const ShortSoakLimitOptions& options = {});
 

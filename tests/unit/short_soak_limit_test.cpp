@@ -209,6 +209,9 @@ TEST_CASE("without cementite, or without austenite, there is no such limit") {
   CHECK(message([&] { short_soak_limit(bearing().soak(celsius(700))); }) ==
         "[gibbsteel.input.284] state: has a matrix of ferrite; take a temperature at "
         "which it is austenite");
+  CHECK(message([&] { short_soak_limit(bearing().soak(celsius(746))); }) ==
+        "[gibbsteel.input.284] state: is too cold: a matrix with 0.42 wt% carbon would "
+        "hold ferrite; take a higher temperature, or the long-hold limit");
   SoakOptions hot;
   hot.basis = VolumeBasis::soak;
   CHECK(message([&] { short_soak_limit(bearing().soak(celsius(845), hot)); }) ==

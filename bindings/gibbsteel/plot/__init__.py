@@ -13,6 +13,7 @@ from .plot_map import map
 from .plot_maps import maps
 from .plot_matrix import matrix
 from .plot_section import section
+from .plot_soak_limits import soak_limits
 
 __all__ = [
     "carbides",
@@ -23,4 +24,5 @@ __all__ = [
     "maps",
     "matrix",
     "section",
+    "soak_limits",
 ]

@@ -1,0 +1,131 @@
+"""Matrix carbon between the short-soak and the long-hold limit."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Any
+
+from .._core import ParameterSet, State, Sweep
+from ..errors import InputError
+from .axes import cannot_draw, heading, own_or_given, room_on_top, temperature_axis
+from .cautions import cautions_of, not_usable
+from .element_styles import style_of_element
+from .sweeps import celsius_of, states_of, title_of
+
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
+
+
+def soak_limits(
+    sweep: Sweep,
+    *,
+    annealed_celsius: float = 700.0,
+    parameters: ParameterSet | None = None,
+    ax: Axes | None = None,
+    fahrenheit: bool = False,
+    **kw: Any,
+) -> Axes:
+    """Carbon in the matrix against the soak temperature, by both limits.
+
+    A soak of minutes lies between them, in the shaded area: `State.short_soak_limit`
+    below, the long-hold limit above.
+
+    Parameters
+    ----------
+    sweep : Sweep
+        Soaks of one steel that has cementite when annealed, in any order.
+    annealed_celsius : float
+        Where a slow cool from annealing freezes the exchange of metals.
+    parameters : ParameterSet, optional
+        That of the steel; needed when it was not the default one.
+    ax : matplotlib.axes.Axes, optional
+        Where to draw; a new figure when left out.
+    fahrenheit : bool
+        Adds a second temperature scale in degrees Fahrenheit on top.
+    **kw
+        Passed on to the lines, for instance ``linewidth=1``.
+
+    Returns
+    -------
+    matplotlib.axes.Axes
+
+    Raises
+    ------
+    InputError
+        What is given is no sweep or holds no soaks; no cementite in the annealed steel
+        (gibbsteel.input.284); no soak with a matrix of austenite.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs, matplotlib
+    >>> matplotlib.use("Agg")  # no window
+    >>> steel = gs.Steel({"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25})
+    >>> ax = gs.plot.soak_limits(steel.sweep(celsius=range(800, 901, 20)))
+    >>> ax.get_ylabel()
+    'carbon in the matrix [wt%]'
+    """
+    states = states_of(sweep)
+    short = [_limit(state, annealed_celsius, parameters) for state in states]
+    if all(math.isnan(carbon) for carbon in short):
+        what = "has no soak with a matrix of austenite alone"
+        raise cannot_draw("sweep", what, "give temperatures of hardening")
+    ax = own_or_given(ax)
+    celsius = celsius_of(states)
+    raised = temperature_axis(ax, celsius, fahrenheit)
+    long_hold = [
+        math.nan if math.isnan(low) else state.matrix.weight_percent["C"]
+        for state, low in zip(states, short, strict=True)
+    ]
+    handles = _draw(ax, celsius, short, long_hold, kw)
+    ax.set_ylabel("carbon in the matrix [wt%]")
+    heading(ax, title_of(states), _notes(states, annealed_celsius), raised)
+    highest = max(c for c in [*short, *long_hold] if not math.isnan(c))
+    cautions, gaps = cautions_of(states), not_usable(states)
+    room_on_top([(ax, highest)], handles, cautions, gaps)
+    return ax
+
+
+def _limit(
+    state: State, annealed_celsius: float, parameters: ParameterSet | None
+) -> float:
+    """Carbon in the matrix [wt%]; NaN where the matrix is not austenite alone."""
+    if not state.usable or list(state.matrix_phases) != ["austenite"]:
+        return math.nan
+    try:
+        limit = state.short_soak_limit(
+            annealed_celsius=annealed_celsius, parameters=parameters
+        )
+    except InputError as error:
+        if [problem.place for problem in error.problems] == ["state"]:
+            return math.nan  # too cold: the limit would hold ferrite
+        raise
+    carbon: float = limit.state.matrix.weight_percent["C"]
+    return carbon
+
+
+def _draw(
+    ax: Axes,
+    celsius: Sequence[float],
+    short: Sequence[float],
+    long_hold: Sequence[float],
+    kw: dict[str, Any],
+) -> list[Any]:
+    color = style_of_element("C").line
+    look = {"color": color, "linewidth": 2.0, **kw}
+    handles = ax.plot(celsius, long_hold, **{"label": "long-hold limit", **look})
+    dashed = {"label": "short-soak limit", "linestyle": "--", **look}
+    handles += ax.plot(celsius, short, **dashed)
+    between = ax.fill_between(
+        celsius, short, long_hold, color=color, alpha=0.15, linewidth=0.0
+    )
+    between.set_label("a soak of minutes")
+    return [*handles, between]
+
+
+def _notes(states: Sequence[State], annealed_celsius: float) -> list[str]:
+    return [
+        f"{states[0].analysis.brief()} [wt%]; annealed at {annealed_celsius:g} °C",
+        "Short-soak limit: carbon has moved, metals have not. "
+        f"{states[0].parameters}",
+    ]

@@ -1,0 +1,79 @@
+"""gs.plot.soak_limits: what is drawn equals the limits; gaps and errors."""
+
+import os
+
+os.environ["MPLBACKEND"] = "Agg"  # no window
+
+import gibbsteel as gs
+import numpy as np
+import pytest
+
+plt = pytest.importorskip("matplotlib.pyplot", reason="Debian: python3-matplotlib")
+
+STEEL = {"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25}
+
+
+@pytest.fixture(autouse=True)
+def close_all():
+    yield
+    plt.close("all")
+
+
+@pytest.fixture(scope="module")
+def sweep():
+    return gs.Steel(STEEL, name="52100").sweep(celsius=range(700, 901, 20))
+
+
+def line(ax, label):
+    (found,) = [one for one in ax.get_lines() if one.get_label() == label]
+    return np.asarray(found.get_xdata(), float), np.asarray(found.get_ydata(), float)
+
+
+def test_both_limits_are_drawn(sweep):
+    ax = gs.plot.soak_limits(sweep)
+    celsius, short = line(ax, "short-soak limit")
+    _, long_hold = line(ax, "long-hold limit")
+    assert celsius == pytest.approx(np.arange(700, 901, 20))
+    for state, low, high in zip(sweep, short, long_hold):
+        if state.celsius < 780:  # ferrite beside or instead of the austenite
+            assert np.isnan(low) and np.isnan(high)
+            continue
+        limit = state.short_soak_limit().state
+        assert low == limit.matrix.weight_percent["C"]
+        assert high == state.matrix.weight_percent["C"] > low
+    assert ax.get_legend().get_texts()[2].get_text() == "a soak of minutes"
+    (notes,) = [text for text in ax.texts if text.get_gid() == "notes"]
+    assert "annealed at 700 °C" in notes.get_text().replace("\n", " ")
+
+
+def test_the_annealing_and_the_looks_are_passed_on(sweep):
+    ax = plt.subplots()[1]
+    same = gs.plot.soak_limits(sweep, annealed_celsius=740, ax=ax, linewidth=1.0)
+    assert same is ax and {one.get_linewidth() for one in ax.get_lines()} >= {1.0}
+    _, short = line(ax, "short-soak limit")
+    limit = sweep[-1].short_soak_limit(annealed_celsius=740).state
+    assert short[-1] == limit.matrix.weight_percent["C"]
+
+
+def test_what_cannot_be_drawn():
+    d2 = gs.Steel({"C": 1.55, "Cr": 11.8, "Mo": 0.8, "V": 0.8})
+    with pytest.raises(gs.InputError) as caught:
+        gs.plot.soak_limits(d2.sweep(celsius=[1000, 1020]))
+    assert "annealing at 700 C: leaves no M3C" in str(caught.value)
+    with pytest.raises(gs.InputError) as caught:
+        gs.plot.soak_limits(gs.Steel(STEEL).sweep(celsius=[650, 700]))
+    assert str(caught.value) == (
+        "[gibbsteel.input.297] sweep: has no soak with a matrix of austenite alone; "
+        "give temperatures of hardening"
+    )
+
+
+def test_another_parameter_set():
+    own = gs.default_parameters("iron_as_measured")
+    sweep = gs.Steel(STEEL, parameters=own).sweep(celsius=[840, 860])
+    ax = gs.plot.soak_limits(sweep, parameters=own)
+    _, short = line(ax, "short-soak limit")
+    assert np.all(np.isfinite(short))
+    with pytest.raises(gs.InputError) as caught:
+        gs.plot.soak_limits(sweep)
+    assert "gibbsteel.input.266" in str(caught.value)
