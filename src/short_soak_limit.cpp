@@ -6,59 +6,22 @@
 #include <cstdint>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/annealed_carbides.hpp"
 #include "internal/carbide_balance.hpp"
 #include "internal/cementite_stop.hpp"
 #include "internal/error_codes.hpp"
 #include "internal/measured_checks.hpp"
 #include "internal/number_format.hpp"
+#include "internal/result_text.hpp"
 #include "internal/shared_hash.hpp"
 
 namespace gibbsteel {
 namespace {
 
 using internal::CarbideShare;
+using internal::is_cementite;
 using internal::MatrixVolume;
-
-const char* const kCementite = "M3C";
-const std::string kCode{codes::kNoShortSoakLimit};
-
-/// Kinds of the annealed condition that are not matrix, each with all occurrences.
-std::vector<CarbideShare> annealed_carbides(const State& annealed) {
-  std::vector<CarbideShare> found;
-  for (const Occurrence& o : annealed.occurrences) {
-    if (o.role == Role::matrix) continue;
-    const auto same =
-        std::find_if(found.begin(), found.end(), [&](const CarbideShare& share) {
-          return share.occurrences.front().kind == o.kind;
-        });
-    CarbideShare& share = same == found.end() ? found.emplace_back() : *same;
-    share.occurrences.push_back(o);
-    share.volume_percent = annealed.volume_percent_of(o.kind);
-  }
-  return found;
-}
-
-bool is_cementite(const CarbideShare& share) {
-  return share.occurrences.front().kind == kCementite;
-}
-
-void check_annealed(const State& annealed, const std::vector<CarbideShare>& shares) {
-  const std::string place =
-      "annealing at " + internal::fixed(annealed.temperature.in_celsius(), 0) + " C";
-  if (!annealed.usable())
-    throw InputError({{kCode, place, "has no usable result",
-                       "change the annealing temperature slightly"}});
-  if (std::any_of(shares.begin(), shares.end(), is_cementite)) return;
-  std::string names;
-  for (const CarbideShare& share : shares)
-    names += (names.empty() ? "" : ", ") + share.occurrences.front().kind;
-  throw InputError({{kCode, place,
-                     names.empty() ? "leaves no carbide"
-                                   : "leaves no M3C; there is " + names +
-                                         ", which gives up carbon only with its metals",
-                     "take the long-hold limit, or count the carbide and use "
-                     "with_measured_carbide"}});
-}
+using internal::refuse_limit;
 
 /// How much cementite is left, the other carbides as annealed.
 class Dissolution {
@@ -71,8 +34,10 @@ class Dissolution {
         volume_(steel, matrix_),
         steel_atoms_(state.analysis.mole_fractions(set_)),
         shares_(annealed),
-        left_(*std::find_if(shares_.begin(), shares_.end(), is_cementite)) {
-    const Occurrence& o = left_.occurrences.front();
+        left_(static_cast<std::size_t>(
+            std::find_if(shares_.begin(), shares_.end(), is_cementite) -
+            shares_.begin())) {
+    const Occurrence& o = shares_[left_].occurrences.front();
     const PhaseModel model(set_, *set_.find_phase(o.phase), steel.elements());
     std::vector<double> y;
     for (const Constituent& c : model.constituents())
@@ -82,7 +47,7 @@ class Dissolution {
 
   /// [vol%]; as much as was there when it gives up nothing.
   double solve() {
-    const double most = left_.volume_percent;
+    const double most = shares_[left_].volume_percent;
     if (!stop_ || potential(0.0) <= *stop_) return 0.0;
     if (potential(most) >= *stop_) return most;
     std::uintmax_t steps = 200;
@@ -95,31 +60,59 @@ class Dissolution {
   /// Of carbon in the matrix [J/mol]; very low when the carbide holds all of it.
   double potential(double percent) {
     constexpr double kVeryLow = -1e9;
-    left_.volume_percent = percent;
-    const auto balance = internal::balance_carbides(steel_atoms_, shares_, volume_,
-                                                    matrix_.molar_volume);
+    shares_[left_].volume_percent = percent;
+    const auto balance = keeping_the_others();
     if (!balance.possible || !(balance.matrix["C"] > 0.0)) return kVeryLow;
     const auto y = volume_.site_fractions(balance.matrix_atom_fraction());
     return internal::carbon_potential(volume_.model(), temperature_, y);
   }
 
+  /// With the volumes of the last potential().
+  std::vector<MeasuredCarbide> carbide() const {
+    std::vector<MeasuredCarbide> list;
+    for (const CarbideShare& share : shares_)
+      list.push_back({share.occurrences.front().kind, share.volume_percent});
+    return list;
+  }
+
  private:
+  /// The other carbides keep their moles, so their volume percents move a little while
+  /// cementite goes.
+  internal::CarbideBalance keeping_the_others() {
+    constexpr int kRepeats = 8;
+    for (int i = 0;; ++i) {
+      auto balance = internal::balance_carbides(steel_atoms_, shares_, volume_,
+                                                matrix_.molar_volume);
+      if (i == kRepeats) return balance;
+      for (std::size_t k = 0; k < shares_.size(); ++k)
+        if (k != left_)
+          shares_[k].volume_percent *= moles_of(shares_[k]) / balance.moles[k];
+    }
+  }
+
+  static double moles_of(const CarbideShare& annealed) {
+    double moles = 0.0;
+    for (const Occurrence& o : annealed.occurrences) moles += 0.01 * o.mole_percent;
+    return moles;
+  }
+
   const ParameterSet& set_;
   Temperature temperature_;
   Occurrence matrix_;
   MatrixVolume volume_;
   NamedValues steel_atoms_;
   std::vector<CarbideShare> shares_;
-  CarbideShare& left_;
+  std::size_t left_;  ///< which of the shares is cementite
   std::optional<double> stop_;
 };
 
 std::string text_of(const ShortSoak& soak) {
   return "A short-soak limit, not an equilibrium: M3C has given up what carbon it can "
          "with its metals left in place; other carbide is as annealed at " +
-         internal::fixed(soak.annealed_at.in_celsius(), 0) +
-         " C. A real soak lies between this and the long-hold limit, nearer to the "
-         "latter the hotter and longer it is.";
+         internal::degrees(soak.annealed_at) +
+         ". As a rule a soak of minutes lies between this and the long-hold limit, "
+         "nearer to the latter the hotter and longer it is; above about 900 C metals "
+         "move within minutes too.";
 }
 
 /// What a count would be told, and what is told instead.
@@ -157,20 +150,23 @@ void check_no_ferrite(const State& limit, const SharedParameters& parameters) {
   const State found = steel.soak(limit.temperature, matrix);
   const std::string carbon = internal::fixed(limit.matrix.weight_percent["C"], 2);
   if (!found.usable())
-    throw InputError({{kCode, "state", "leaves a matrix that gives no usable result",
-                       "change the temperature slightly"}});
+    refuse_limit("state", "leaves a matrix that gives no usable result",
+                 "change the temperature slightly");
   if (found.volume_percent_of("ferrite") > 0.0)
-    throw InputError(
-        {{kCode, "state",
-          "is too cold: a matrix with " + carbon + " wt% carbon would hold ferrite",
-          "take a higher temperature, or the long-hold limit"}});
+    refuse_limit(
+        "state",
+        "is too cold: a matrix with " + carbon + " wt% carbon would hold ferrite",
+        "take a higher temperature");
 }
 
 void check_matrix(const State& state) {
   const Occurrence matrix = state.matrix_phases().front();
-  if (matrix.kind == "austenite") return;
-  throw InputError({{kCode, "state", "has a matrix of " + matrix.name,
-                     "take a temperature at which it is austenite"}});
+  if (matrix.kind != "austenite")
+    refuse_limit("state", "has a matrix of " + matrix.name,
+                 "take a temperature at which it is austenite");
+  if (state.solve_report.by_mass_balance())
+    refuse_limit("state", "is a mass balance, not the long-hold limit",
+                 "give what steel.soak returns");
 }
 
 }  // namespace
@@ -178,27 +174,23 @@ void check_matrix(const State& state) {
 ShortSoak short_soak_limit(const State& state, const ShortSoakLimitOptions& options) {
   MeasuredCarbideOptions balance;
   balance.composition = CarbideSource::annealed;
-  balance.annealed_at = options.annealed_at;
   balance.unlisted = UnlistedCarbide::absent;
   balance.parameters = options.parameters ? options.parameters : default_parameters();
   balance.annealing = options.annealing;
-  internal::check_measured(state, {{kCementite}},
+  internal::check_measured(state, {{internal::kCementite}},
                            internal::shared_hash(balance.parameters));
   check_matrix(state);
   const Steel steel(state.analysis.given,
                     {state.steel, balance.parameters, !state.analysis.bound.empty()});
-  const State annealed = steel.soak(options.annealed_at, options.annealing);
-  const auto shares = annealed_carbides(annealed);
-  check_annealed(annealed, shares);
+  const State annealed = internal::annealed_state(steel, options);
+  const auto shares = internal::annealed_carbides(annealed);
+  internal::check_annealed(annealed, shares);
+  balance.annealed_at = annealed.temperature;
   Dissolution dissolution(state, steel, shares);
-  const double left = dissolution.solve();
-  std::vector<MeasuredCarbide> carbide;
-  for (const CarbideShare& share : shares)
-    carbide.push_back({share.occurrences.front().kind,
-                       is_cementite(share) ? left : share.volume_percent});
-  ShortSoak soak = with_measured_carbide(state, carbide, balance);
+  const double potential = dissolution.potential(dissolution.solve());
+  ShortSoak soak = with_measured_carbide(state, dissolution.carbide(), balance);
   check_no_ferrite(soak.state, balance.parameters);
-  describe(soak, state, dissolution.potential(left));
+  describe(soak, state, potential);
   return soak;
 }
 

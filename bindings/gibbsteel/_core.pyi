@@ -599,7 +599,7 @@ class State(_Compiled):
         annealed_fahrenheit: Any = None,
         parameters: ParameterSet | None = None,
     ) -> ShortSoak:
-        """What a short soak dissolves at least; see short_soak_limit.py."""
+        """What dissolves when only carbon moves; see short_soak_limit.py."""
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: str) -> bool: ...
     # The next ones are added by display.py; documented where they are written.

@@ -16,20 +16,23 @@ def short_soak_limit(
     annealed_fahrenheit: Any = None,
     parameters: ParameterSet | None = None,
 ) -> ShortSoak:
-    """What a soak of minutes dissolves at least of the cementite of an annealed steel.
+    """What cementite of an annealed steel dissolves when only carbon moves.
 
-    Carbon has moved and metals have not, Eq. (B3): cementite has given up what carbon
-    it can with the metals that it took up in annealing left in place, and the matrix is
-    what that leaves, Eq. (B1) and Eq. (B2). Other carbides (MC, M6C, M7C3, M23C6) give
-    up carbon only with their metals and stay as annealed. A real soak lies between this
-    limit and the long-hold limit, nearer to the latter the hotter and longer it is.
+    That is about what a soak of minutes does, Eq. (B3): cementite has given up what
+    carbon it can with the metals that it took up in annealing left in place, other
+    carbide is as annealed, and the matrix is what that leaves, Eq. (B1) and Eq. (B2).
+    As a rule a real soak lies between this limit and the long-hold limit, nearer to the
+    latter the hotter and longer it is; above about 900 C metals move within minutes
+    too. Coarse cementite, or one that took up more metal than in equilibrium, can leave
+    more carbide.
 
     Parameters
     ----------
     annealed_celsius, annealed_fahrenheit : float, optional
-        Where a slow cool from annealing freezes the exchange of metals; 700 C when left
-        out (common practice for low-alloy steel, no source). 650 or 740 C instead take
-        0.02 or 0.06 wt% carbon from the matrix of 52100 at 845 C.
+        Where a slow cool from annealing freezes the exchange of metals, below A1. When
+        left out 700 C (common practice for low-alloy steel, no source), or the first of
+        675, 650, 625 and 600 C without austenite. 600 to 735 C give 52100 at 845 C 0.59
+        to 0.65 wt% carbon in the matrix.
     parameters : ParameterSet, optional
         That of the steel; needed when it was not the default one.
 
@@ -42,14 +45,18 @@ def short_soak_limit(
     Raises
     ------
     InputError
-        The annealed steel has no cementite; the matrix of the soak is not austenite, or
-        so poor in carbon by the limit that it would hold ferrite (gibbsteel.input.284);
-        what `State.with_measured_carbide` refuses of a state.
+        gibbsteel.input.284: the annealed steel has no cementite, more than a tenth of
+        its carbon in other carbide (which gives up carbon only with its metals), or
+        austenite; the matrix of the soak is not austenite, or so poor in carbon by the
+        limit that it would hold ferrite; the state is a mass balance. Or what
+        `State.with_measured_carbide` refuses of a state.
 
     Notes
     -----
     Sources: A. Hultgren, Trans. ASM 39 (1947) 915; M. Hillert, K. Nilsson, L.-E.
-    Torndahl, J. Iron Steel Inst. 209 (1971) 49; both from memory. Nothing is fitted.
+    Torndahl, J. Iron Steel Inst. 209 (1971) 49; both from memory. That metals do not
+    move across the interface either is taken for granted. No number was fitted to short
+    soaks; the chromium of annealed cementite was fitted to one analysis.
 
     Examples
     --------

@@ -6,8 +6,9 @@ import math
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
-from .._core import ParameterSet, State, Sweep
+from .._core import ParameterSet, ShortSoak, State, Sweep
 from ..errors import InputError
+from ..temperature import ICE_POINT_K
 from .axes import cannot_draw, heading, own_or_given, room_on_top, temperature_axis
 from .cautions import cautions_of, not_usable
 from .element_styles import style_of_element
@@ -20,7 +21,7 @@ if TYPE_CHECKING:
 def soak_limits(
     sweep: Sweep,
     *,
-    annealed_celsius: float = 700.0,
+    annealed_celsius: float | None = None,
     parameters: ParameterSet | None = None,
     ax: Axes | None = None,
     fahrenheit: bool = False,
@@ -28,15 +29,16 @@ def soak_limits(
 ) -> Axes:
     """Carbon in the matrix against the soak temperature, by both limits.
 
-    A soak of minutes lies between them, in the shaded area: `State.short_soak_limit`
-    below, the long-hold limit above.
+    As a rule a soak of minutes lies between them, in the shaded area:
+    `State.short_soak_limit` below, the long-hold limit above.
 
     Parameters
     ----------
     sweep : Sweep
         Soaks of one steel that has cementite when annealed, in any order.
-    annealed_celsius : float
-        Where a slow cool from annealing freezes the exchange of metals.
+    annealed_celsius : float, optional
+        Where a slow cool from annealing freezes the exchange of metals; as in
+        `State.short_soak_limit` when left out.
     parameters : ParameterSet, optional
         That of the steel; needed when it was not the default one.
     ax : matplotlib.axes.Axes, optional
@@ -53,8 +55,8 @@ def soak_limits(
     Raises
     ------
     InputError
-        What is given is no sweep or holds no soaks; no cementite in the annealed steel
-        (gibbsteel.input.284); no soak with a matrix of austenite.
+        What is given is no sweep or holds no soaks; an annealed steel that the limit
+        says nothing of (gibbsteel.input.284); no soak with a matrix of austenite.
 
     Examples
     --------
@@ -66,20 +68,22 @@ def soak_limits(
     'carbon in the matrix [wt%]'
     """
     states = states_of(sweep)
-    short = [_limit(state, annealed_celsius, parameters) for state in states]
+    soaks = [_limit(state, annealed_celsius, parameters) for state in states]
+    short = [_carbon(soak.state if soak else None) for soak in soaks]
     if all(math.isnan(carbon) for carbon in short):
-        what = "has no soak with a matrix of austenite alone"
+        what = "has no soak at which the matrix is austenite by both limits"
         raise cannot_draw("sweep", what, "give temperatures of hardening")
     ax = own_or_given(ax)
     celsius = celsius_of(states)
     raised = temperature_axis(ax, celsius, fahrenheit)
     long_hold = [
-        math.nan if math.isnan(low) else state.matrix.weight_percent["C"]
-        for state, low in zip(states, short, strict=True)
+        _carbon(state if soak else None)
+        for state, soak in zip(states, soaks, strict=True)
     ]
     handles = _draw(ax, celsius, short, long_hold, kw)
     ax.set_ylabel("carbon in the matrix [wt%]")
-    heading(ax, title_of(states), _notes(states, annealed_celsius), raised)
+    annealed = next(soak.annealed_kelvin for soak in soaks if soak) - ICE_POINT_K
+    heading(ax, title_of(states), _notes(states, annealed), raised)
     highest = max(c for c in [*short, *long_hold] if not math.isnan(c))
     cautions, gaps = cautions_of(states), not_usable(states)
     room_on_top([(ax, highest)], handles, cautions, gaps)
@@ -87,21 +91,24 @@ def soak_limits(
 
 
 def _limit(
-    state: State, annealed_celsius: float, parameters: ParameterSet | None
-) -> float:
-    """Carbon in the matrix [wt%]; NaN where the matrix is not austenite alone."""
+    state: State, annealed_celsius: float | None, parameters: ParameterSet | None
+) -> ShortSoak | None:
+    """None where the matrix is not austenite alone, by one of the limits."""
     if not state.usable or list(state.matrix_phases) != ["austenite"]:
-        return math.nan
+        return None
     try:
-        limit = state.short_soak_limit(
+        return state.short_soak_limit(
             annealed_celsius=annealed_celsius, parameters=parameters
         )
     except InputError as error:
         if [problem.place for problem in error.problems] == ["state"]:
-            return math.nan  # too cold: the limit would hold ferrite
+            return None  # too cold: the limit would hold ferrite
         raise
-    carbon: float = limit.state.matrix.weight_percent["C"]
-    return carbon
+
+
+def _carbon(state: State | None) -> float:
+    """In the matrix [wt%]."""
+    return math.nan if state is None else state.matrix.weight_percent["C"]
 
 
 def _draw(
