@@ -50,6 +50,17 @@ def compare_carbon(long_hold: gs.State) -> None:
     )
 
 
+def compare_start(quenched: gs.HardeningEstimates) -> None:
+    page.compared(
+        "martensite start",
+        quenched.martensite_start,
+        "C",
+        (235, 255),
+        digits=0,
+        source="record BRG-07, 245 +-10 C: another heat; its soak, 860 C, from memory",
+    )
+
+
 def compare_limit(long_hold: gs.State) -> None:
     print()
     print("Short-soak limit: carbon has moved, metals have not. Nothing is counted.")
@@ -70,14 +81,7 @@ def compare_limit(long_hold: gs.State) -> None:
         source="record BRG-06, 0.62 +-0.06 wt%; from memory",
     )
     quenched = limit.state.hardening(coldest_celsius=20)
-    page.compared(
-        "martensite start",
-        quenched.martensite_start,
-        "C",
-        (235, 255),
-        digits=0,
-        source="record BRG-07, 245 +-10 C: another heat; its soak, 860 C, from memory",
-    )
+    compare_start(quenched)
     page.note(
         "of steel annealed at 700 C; a hotter or longer soak comes nearer to the "
         "long-hold limit"
@@ -101,14 +105,7 @@ def other_counts(long_hold: gs.State) -> None:
 
 
 def compare_estimates(quenched: gs.HardeningEstimates) -> None:
-    page.compared(
-        "martensite start",
-        quenched.martensite_start,
-        "C",
-        (235, 255),
-        digits=0,
-        source="record BRG-07, 245 +-10 C: another heat; its soak, 860 C, from memory",
-    )
+    compare_start(quenched)
     page.compared(
         "retained austenite of the matrix",
         quenched.retained_austenite_of_matrix,

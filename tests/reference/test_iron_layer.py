@@ -1,10 +1,7 @@
 """The layers with iron as measured: what their page says holds, what they may change,
 and that the shipped file alone is as before."""
 
-import contextlib
-import io
 import json
-import re
 from math import log10
 
 import fit_iron
@@ -18,7 +15,7 @@ import scoreboard
 from accuracy_page import with_layer
 from evaluate import library, phase_temperature, record_file
 from evaluate.verdict import NOT_COMPUTED, PASS
-from layer_board import change, layer_file
+from layer_board import change, example, layer_file
 from layer_board.board import LAYERS, laid, outcomes
 from layer_board.page import MARKS
 
@@ -80,13 +77,8 @@ def test_every_lost_record_says_why_and_no_other(judged):
 
 
 def test_the_example_of_the_page_prints_what_stands_there():
-    code, printed = re.findall(
-        r"```(?:python)?\n(.*?)```", IRON.page.read_text("utf-8"), re.DOTALL
-    )
-    out = io.StringIO()
-    with contextlib.redirect_stdout(out):
-        exec(compile(code, "page", "exec"), {})
-    assert out.getvalue() == printed
+    now, stored = example.run(IRON.page)
+    assert now == stored
 
 
 @each_board

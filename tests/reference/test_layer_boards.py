@@ -2,24 +2,18 @@
 and that the shipped file stays as it is. Misses stay in sight: the layer's scoreboard
 prints them, its page lists them."""
 
-import contextlib
-import io
 import json
-import os
-import re
 from collections import Counter
-from pathlib import Path
 
 import gibbsteel as gs
 import pytest
 import scoreboard
 from evaluate import KINDS, library
 from evaluate.verdict import MISS, NOT_COMPUTED, PASS
-from layer_board import layer_file, page
+from layer_board import example, layer_file, page
 from layer_board.board import outcomes
 from layers import BOARDS
 
-ROOT = Path(__file__).resolve().parents[2]
 EACH = [(board, record["id"]) for board in BOARDS for record in board.records()]
 KINDS_OF_TERMS = ("energy", "curie_temperature", "magnetic_moment")
 WITHOUT_UNCERTAINTY = ("phases", "sign", "between")
@@ -111,13 +105,5 @@ def test_the_page_says_of_the_records_what_the_layer_does(board, outcomes_with):
 
 @each_board
 def test_the_example_of_the_page_prints_what_stands_there(board):
-    text = board.page.read_text("utf-8")
-    code, printed = re.findall(r"```(?:python)?\n(.*?)```", text, re.DOTALL)
-    before, out = os.getcwd(), io.StringIO()
-    os.chdir(ROOT)
-    try:
-        with contextlib.redirect_stdout(out):
-            exec(compile(code, "page", "exec"), {})
-    finally:
-        os.chdir(before)
-    assert out.getvalue() == printed
+    now, stored = example.run(board.page)
+    assert now == stored
