@@ -184,11 +184,12 @@ void bind_measured_carbide(py::module_& m) {
   bind_carbide(m);
   bind_band(m);
   py::class_<ShortSoak>(m, "ShortSoak",
-                        "The carbide that was seen, and the matrix that it leaves.")
+                        "Carbide of a short soak, seen or by the short-soak limit, and "
+                        "the matrix that it leaves.")
       .def_readonly("state", &ShortSoak::state,
-                    "State with measured carbide; no equilibrium, so potentials, "
-                    "driving forces and activity are missing.")
-      .def_readonly("measured", &ShortSoak::measured, "As entered.")
+                    "State of a short soak; no equilibrium, so potentials and driving "
+                    "forces are missing, and with measured carbide the activity.")
+      .def_readonly("measured", &ShortSoak::measured, "As entered or computed.")
       .def_readonly("carbides", &ShortSoak::carbides, "As they entered the balance.")
       .def_readonly("bands", &ShortSoak::bands, "Elements of the matrix.")
       .def_property_readonly(

@@ -104,8 +104,8 @@ std::string Comparison::full() const {
   for (std::size_t from = 0; from < states.size(); from += kColumnsAcross)
     text += "\n" + table(*this, from);
   text += internal::kLastDigits;
-  text += "\n" + warnings(*this) + internal::wrapped(internal::kCaution, kWidth, 0);
-  std::vector<std::string> told{internal::kCaution};
+  text += "\n" + warnings(*this);
+  std::vector<std::string> told;
   for (const State& state : states) {
     const std::string caution = internal::caution_of(state);
     if (std::find(told.begin(), told.end(), caution) != told.end()) continue;

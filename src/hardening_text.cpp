@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "gibbsteel/hardening.hpp"
+#include "internal/error_codes.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
@@ -73,11 +74,16 @@ std::string indices_table(const HardeningEstimates& e) {
        row("Cr + 3.3(Mo + W/2) + 16N", matrix.pitting_index, steel.pitting_index)});
 }
 
-/// Of a state with measured carbide, see measured_carbide.hpp.
-bool of_short_soak(const HardeningEstimates& e) {
-  return std::any_of(e.warnings.begin(), e.warnings.end(), [](const Warning& warning) {
-    return warning.code == "gibbsteel.warning.345";
-  });
+bool has(const HardeningEstimates& e, std::string_view code) {
+  return std::any_of(e.warnings.begin(), e.warnings.end(),
+                     [&](const Warning& warning) { return warning.code == code; });
+}
+
+/// Of the state, by the warning that it hands on.
+std::string caution_of(const HardeningEstimates& e) {
+  if (has(e, "gibbsteel.warning.345")) return internal::kMeasuredCaution;
+  if (has(e, codes::kShortSoakLimit)) return internal::kShortSoakCaution;
+  return internal::kCaution;
 }
 
 }  // namespace
@@ -102,9 +108,7 @@ std::string HardeningEstimates::full() const {
   text += equations_text(*this) + "\n" + indices_table(*this) + "\n";
   for (const Warning& warning : warnings)
     text += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
-  return text + internal::wrapped(of_short_soak(*this) ? internal::kMeasuredCaution
-                                                       : internal::kCaution,
-                                  kWidth, 0);
+  return text + internal::wrapped(caution_of(*this), kWidth, 0);
 }
 
 bool HardeningEstimates::operator==(const HardeningEstimates& o) const {

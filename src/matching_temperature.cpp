@@ -4,17 +4,26 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/number_format.hpp"
+#include "internal/result_text.hpp"
+#include "internal/text_table.hpp"
 
 namespace gibbsteel {
 namespace {
 
+constexpr std::size_t kWidth = 78;
+
+bool is_short_soak(const MatchingTemperature& match) {
+  return match.reference.solve_report.by_mass_balance();
+}
+
 /// "heat 7 at 1120 C (C in the matrix 0.4605 wt%)"; names the parameters of the
-/// reference when the search has others.
+/// reference when the search has others, and what a mass balance is.
 std::string reference_text(const MatchingTemperature& match) {
   const State& state = match.reference;
   const std::string unit = match.search.unit.empty() ? "" : " " + match.search.unit;
   return (state.steel.empty() ? "steel" : state.steel) + " at " +
-         internal::fixed(state.temperature.in_celsius(), 0) + " C (" +
+         internal::fixed(state.temperature.in_celsius(), 0) + " C" +
+         (is_short_soak(match) ? ", " + internal::condition(state) : "") + " (" +
          match.search.quantity + " " + internal::significant(match.value, 4) + unit +
          (state.parameters == match.search.parameters
               ? ""
@@ -46,7 +55,13 @@ std::string MatchingTemperature::brief() const {
 }
 
 std::string MatchingTemperature::full() const {
-  return "reference: " + reference_text(*this) + "\n" + search.full();
+  std::string text = "reference: " + reference_text(*this) + "\n";
+  if (is_short_soak(*this))
+    text += internal::wrapped(
+        "The reference is a short soak, the temperature found is for a long hold: a "
+        "soak of minutes needs a hotter one.",
+        kWidth, 0);
+  return text + search.full();
 }
 
 }  // namespace gibbsteel

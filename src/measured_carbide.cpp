@@ -38,6 +38,12 @@ std::vector<std::string> other_kinds(const State& state) {
   return kinds;
 }
 
+/// Volumes are those that the microscope sees.
+SoakOptions at_room(SoakOptions options) {
+  options.basis = VolumeBasis::room;
+  return options;
+}
+
 /// A kind in the balance: with the composition used, and with the other one.
 struct Candidate {
   CarbideInBalance report;
@@ -51,7 +57,7 @@ class Balance {
       : state_(state),
         options_(options),
         set_(*steel.parameters()),
-        annealed_(steel.soak(options.annealed_at, options.annealing)),
+        annealed_(steel.soak(options.annealed_at, at_room(options.annealing))),
         matrix_(state.matrix_phases().front()),
         volume_(steel, matrix_),
         steel_atoms_(state.analysis.mole_fractions(set_)) {

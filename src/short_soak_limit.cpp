@@ -10,6 +10,7 @@
 #include "internal/carbide_balance.hpp"
 #include "internal/cementite_stop.hpp"
 #include "internal/error_codes.hpp"
+#include "internal/liquid_share.hpp"
 #include "internal/measured_checks.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
@@ -37,6 +38,11 @@ class Dissolution {
         left_(static_cast<std::size_t>(
             std::find_if(shares_.begin(), shares_.end(), is_cementite) -
             shares_.begin())) {
+    for (const CarbideShare& share : shares_) {
+      moles_.push_back(0.0);
+      for (const Occurrence& o : share.occurrences)
+        moles_.back() += 0.01 * o.mole_percent;
+    }
     const Occurrence& o = shares_[left_].occurrences.front();
     const PhaseModel model(set_, *set_.find_phase(o.phase), steel.elements());
     std::vector<double> y;
@@ -45,23 +51,26 @@ class Dissolution {
     stop_ = internal::cementite_stop(model, y, volume_.model(), temperature_);
   }
 
-  /// [vol%]; as much as was there when it gives up nothing.
+  /// Moles of atoms per mole of the steel; as many as were there when it gives up
+  /// nothing.
   double solve() {
-    const double most = shares_[left_].volume_percent;
+    const double most = moles_[left_];
     if (!stop_ || potential(0.0) <= *stop_) return 0.0;
     if (potential(most) >= *stop_) return most;
     std::uintmax_t steps = 200;
-    const auto excess = [&](double percent) { return potential(percent) - *stop_; };
+    const auto excess = [&](double moles) { return potential(moles) - *stop_; };
     const auto [low, high] = boost::math::tools::bisect(
         excess, 0.0, most, boost::math::tools::eps_tolerance<double>(46), steps);
     return 0.5 * (low + high);
   }
 
-  /// Of carbon in the matrix [J/mol]; very low when the carbide holds all of it.
-  double potential(double percent) {
+  /// Of carbon in the matrix [J/mol]; very low when the carbide holds all of it. The
+  /// other carbides keep their moles.
+  double potential(double moles) {
     constexpr double kVeryLow = -1e9;
-    shares_[left_].volume_percent = percent;
-    const auto balance = keeping_the_others();
+    moles_[left_] = moles;
+    const auto balance =
+        internal::balance_moles(steel_atoms_, shares_, moles_, volume_);
     if (!balance.possible || !(balance.matrix["C"] > 0.0)) return kVeryLow;
     const auto y = volume_.site_fractions(balance.matrix_atom_fraction());
     return internal::carbon_potential(volume_.model(), temperature_, y);
@@ -76,40 +85,24 @@ class Dissolution {
   }
 
  private:
-  /// The other carbides keep their moles, so their volume percents move a little while
-  /// cementite goes.
-  internal::CarbideBalance keeping_the_others() {
-    constexpr int kRepeats = 8;
-    for (int i = 0;; ++i) {
-      auto balance = internal::balance_carbides(steel_atoms_, shares_, volume_,
-                                                matrix_.molar_volume);
-      if (i == kRepeats) return balance;
-      for (std::size_t k = 0; k < shares_.size(); ++k)
-        if (k != left_)
-          shares_[k].volume_percent *= moles_of(shares_[k]) / balance.moles[k];
-    }
-  }
-
-  static double moles_of(const CarbideShare& annealed) {
-    double moles = 0.0;
-    for (const Occurrence& o : annealed.occurrences) moles += 0.01 * o.mole_percent;
-    return moles;
-  }
-
   const ParameterSet& set_;
   Temperature temperature_;
   Occurrence matrix_;
   MatrixVolume volume_;
   NamedValues steel_atoms_;
   std::vector<CarbideShare> shares_;
-  std::size_t left_;  ///< which of the shares is cementite
+  std::size_t left_;           ///< which of the shares is cementite
+  std::vector<double> moles_;  ///< of atoms in each share per mole of the steel
   std::optional<double> stop_;
 };
 
 std::string text_of(const ShortSoak& soak) {
-  return "A short-soak limit, not an equilibrium: M3C has given up what carbon it can "
-         "with its metals left in place; other carbide is as annealed at " +
-         internal::degrees(soak.annealed_at) +
+  const std::string carbon =
+      soak.state.volume_percent_of(internal::kCementite) > 0.0
+          ? "what carbon it can with its metals left in place"
+          : "all of its carbon, though its metals were left in place";
+  return "A short-soak limit, not an equilibrium: M3C has given up " + carbon +
+         "; other carbide is as annealed at " + internal::degrees(soak.annealed_at) +
          ". As a rule a soak of minutes lies between this and the long-hold limit, "
          "nearer to the latter the hotter and longer it is; above about 900 C metals "
          "move within minutes too.";
@@ -159,14 +152,13 @@ void check_no_ferrite(const State& limit, const SharedParameters& parameters) {
         "take a higher temperature");
 }
 
-void check_matrix(const State& state) {
+void check_state(const State& state) {
   const Occurrence matrix = state.matrix_phases().front();
   if (matrix.kind != "austenite")
     refuse_limit("state", "has a matrix of " + matrix.name,
                  "take a temperature at which it is austenite");
-  if (state.solve_report.by_mass_balance())
-    refuse_limit("state", "is a mass balance, not the long-hold limit",
-                 "give what steel.soak returns");
+  if (internal::liquid_share(state).percent > 0.0)
+    refuse_limit("state", "is partly molten", "take a temperature below the solidus");
 }
 
 }  // namespace
@@ -177,12 +169,16 @@ ShortSoak short_soak_limit(const State& state, const ShortSoakLimitOptions& opti
   balance.unlisted = UnlistedCarbide::absent;
   balance.parameters = options.parameters ? options.parameters : default_parameters();
   balance.annealing = options.annealing;
+  balance.annealing.basis = VolumeBasis::room;  // as that of the state
+  auto& suppressed = balance.annealing.suppressed;
+  suppressed.insert(suppressed.end(), state.suppressed.begin(), state.suppressed.end());
   internal::check_measured(state, {{internal::kCementite}},
                            internal::shared_hash(balance.parameters));
-  check_matrix(state);
+  check_state(state);
   const Steel steel(state.analysis.given,
                     {state.steel, balance.parameters, !state.analysis.bound.empty()});
-  const State annealed = internal::annealed_state(steel, options);
+  const State annealed =
+      internal::annealed_state(steel, options.annealed_at, balance.annealing);
   const auto shares = internal::annealed_carbides(annealed);
   internal::check_annealed(annealed, shares);
   balance.annealed_at = annealed.temperature;

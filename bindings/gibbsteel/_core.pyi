@@ -1794,12 +1794,12 @@ class MatrixBand(_Compiled):
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
 class ShortSoak(_Compiled):
-    """The carbide that was seen, and the matrix that it leaves."""
+    """Carbide of a short soak, seen or by the short-soak limit, and its matrix."""
 
     def _repr_html_(self) -> str: ...
     @property
     def state(self) -> State:
-        """With measured carbide; no equilibrium."""
+        """Of the short soak; no equilibrium."""
     @property
     def measured(self) -> list[MeasuredCarbide]:
         """As entered."""

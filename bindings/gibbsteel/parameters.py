@@ -109,7 +109,8 @@ def laid(layers: tuple[str, ...]) -> ParameterSet:
 
 
 def _no_such_layer(name: object, files: Mapping[str, Path]) -> InputError:
-    names = sorted(Path(f).stem for f in files if f.startswith("layers/"))
+    known = {Path(f).stem for f in files if f.startswith("layers/")}
+    names = sorted(known - _COMPLETES.keys())  # those come by themselves
     what = f"{name!r} is no layer that ships"
     remedy = f"choose from {', '.join(names)}; for a file of your own load_parameters"
     return InputError([Problem("gibbsteel.input.221", "layers", what, remedy)])

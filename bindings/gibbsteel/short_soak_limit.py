@@ -6,6 +6,7 @@ from typing import Any
 
 from . import _core
 from ._core import ParameterSet, ShortSoak, State
+from .arguments import require
 from .temperature import one_kelvin
 
 
@@ -21,6 +22,7 @@ def short_soak_limit(
     That is about what a soak of minutes does, Eq. (B3): cementite has given up what
     carbon it can with the metals that it took up in annealing left in place, other
     carbide is as annealed, and the matrix is what that leaves, Eq. (B1) and Eq. (B2).
+    Nothing here knows the minutes.
     As a rule a real soak lies between this limit and the long-hold limit, nearer to the
     latter the hotter and longer it is; above about 900 C metals move within minutes
     too. Coarse cementite, or one that took up more metal than in equilibrium, can leave
@@ -29,7 +31,8 @@ def short_soak_limit(
     Parameters
     ----------
     annealed_celsius, annealed_fahrenheit : float, optional
-        Where a slow cool from annealing freezes the exchange of metals, below A1. When
+        Not the furnace setting: where the slow cool from annealing stops changing the
+        cementite, because metals no longer pass from it to the ferrite; below A1. When
         left out 700 C (common practice for low-alloy steel, no source), or the first of
         675, 650, 625 and 600 C without austenite. 600 to 735 C give 52100 at 845 C 0.59
         to 0.65 wt% carbon in the matrix.
@@ -48,7 +51,7 @@ def short_soak_limit(
         gibbsteel.input.284: the annealed steel has no cementite, more than a tenth of
         its carbon in other carbide (which gives up carbon only with its metals), or
         austenite; the matrix of the soak is not austenite, or so poor in carbon by the
-        limit that it would hold ferrite; the state is a mass balance. Or what
+        limit that it would hold ferrite; the state is partly molten. Or what
         `State.with_measured_carbide` refuses of a state.
 
     Notes
@@ -70,6 +73,8 @@ def short_soak_limit(
     annealed = {"celsius": annealed_celsius, "fahrenheit": annealed_fahrenheit}
     given = any(value is not None for value in annealed.values())
     kelvin = one_kelvin(**annealed) if given else None
+    if parameters is not None:
+        require(parameters, ParameterSet, "parameters", "give that of the steel")
     return _core.short_soak_limit(self, kelvin, parameters)
 
 

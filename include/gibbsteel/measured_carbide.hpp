@@ -75,14 +75,15 @@ struct MatrixBand {
   double other_composition = 0.0;   ///< with the other source; value where there is
                                     ///< none
   double low = 0.0;   ///< lower of the two compositions, less two standard deviations
-  double high = 0.0;  ///< higher of the two, plus two standard deviations
+  double high = 0.0;  ///< higher of the two, plus two standard deviations; of a
+                      ///< short-soak limit both run to the long-hold limit
   bool operator==(const MatrixBand&) const = default;
 };
 
 struct ShortSoak {
   /// The state with measured carbide and the matrix it leaves: usable, status
   /// `measured`, warning 345. Potentials, driving forces, activity and energy are empty
-  /// or NaN: there is no equilibrium.
+  /// or NaN: there is no equilibrium. Of a limit see short_soak_limit.hpp.
   State state;
   std::vector<MeasuredCarbide> measured;
   std::vector<CarbideInBalance> carbides;

@@ -50,13 +50,13 @@ struct ShortSoakLimitOptions {
 /// The limit at the temperature of `state`. Its state has status `short_soak_limit`,
 /// warning 349 and the carbon activity; `measured` holds the carbide that was computed,
 /// `bands` run from this limit to the long-hold limit.
-/// @param state  long-hold limit, all phases allowed; volumes at room temperature,
-///               austenite as matrix
+/// @param state  long-hold limit; volumes at room temperature, austenite as matrix.
+///               Phases that it suppressed are suppressed when annealed as well
 /// @throws InputError gibbsteel.input.260 (state not usable, or no single matrix
 /// phase),
 ///         .266 (another parameter set, or volumes not at room temperature), .265 (no
 ///         volume data), .284 (matrix not austenite, or so poor in carbon by the limit
-///         that it would hold ferrite; a mass balance instead of a long hold; annealed
+///         that it would hold ferrite, or partly molten; annealed
 ///         condition not usable, above A1, without cementite, or with more than a tenth
 ///         of the carbon in other carbide)
 ShortSoak short_soak_limit(const State& state,

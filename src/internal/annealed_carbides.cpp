@@ -40,7 +40,8 @@ void check_other_carbide(const State& annealed,
   if (held <= kMostElsewhere * carbon) return;
   refuse_limit("annealing at " + degrees(annealed.temperature),
                "leaves " + fixed(held, 2) + " of " + fixed(carbon, 2) +
-                   " wt% carbon in " + kNotFree + other_kinds(shares),
+                   " wt% carbon, more than a tenth, in " + kNotFree +
+                   other_kinds(shares),
                kInstead);
 }
 
@@ -51,11 +52,12 @@ void refuse_limit(const std::string& place, const std::string& what,
   throw InputError({{std::string(codes::kNoShortSoakLimit), place, what, remedy}});
 }
 
-State annealed_state(const Steel& steel, const ShortSoakLimitOptions& options) {
-  if (options.annealed_at) return steel.soak(*options.annealed_at, options.annealing);
+State annealed_state(const Steel& steel, const std::optional<Temperature>& asked_for,
+                     const SoakOptions& options) {
+  if (asked_for) return steel.soak(*asked_for, options);
   State annealed;
   for (double celsius = kAnnealed; celsius >= kColdest; celsius -= kColder) {
-    annealed = steel.soak(Temperature::celsius(celsius), options.annealing);
+    annealed = steel.soak(Temperature::celsius(celsius), options);
     if (!annealed.usable() || annealed.volume_percent_of("austenite") == 0.0) break;
   }
   return annealed;
@@ -85,10 +87,16 @@ void check_annealed(const State& annealed, const std::vector<CarbideShare>& shar
   if (!annealed.usable())
     refuse_limit(place, "has no usable result",
                  "change the annealing temperature slightly");
+  for (const Warning& warning : annealed.warnings)
+    if (warning.code == "gibbsteel.warning.301")
+      refuse_limit(place, "is outside the validity of the parameter file",
+                   "give a temperature from " +
+                       degrees(Temperature::celsius(kColdest)) + " to A1");
   const double austenite = annealed.volume_percent_of("austenite");
   if (austenite > 0.0)
     refuse_limit(place, "is above A1: " + significant(austenite, 2) + " vol% austenite",
-                 "give a lower temperature");
+                 "give where the slow cool stops changing the cementite, below A1, "
+                 "not the furnace setting");
   if (std::none_of(shares.begin(), shares.end(), is_cementite))
     refuse_limit(place,
                  shares.empty()

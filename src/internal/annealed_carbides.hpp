@@ -17,7 +17,8 @@ inline constexpr const char* kCementite = "M3C";
 
 /// At the temperature that is asked for; else at 700 C, or below A1 where that is
 /// lower.
-State annealed_state(const Steel& steel, const ShortSoakLimitOptions& options);
+State annealed_state(const Steel& steel, const std::optional<Temperature>& asked_for,
+                     const SoakOptions& options);
 
 /// Kinds of the annealed condition that are not matrix, each with all occurrences.
 std::vector<CarbideShare> annealed_carbides(const State& annealed);

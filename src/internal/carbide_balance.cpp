@@ -139,4 +139,31 @@ CarbideBalance balance_carbides(const NamedValues& steel_atom_fraction,
   }
 }
 
+CarbideBalance balance_moles(const NamedValues& steel_atom_fraction,
+                             std::vector<CarbideShare>& shares,
+                             const std::vector<double>& moles,
+                             const MatrixVolume& matrix) {
+  CarbideBalance result;
+  result.moles = moles;
+  result.matrix_moles = 1.0;
+  result.matrix = steel_atom_fraction;
+  double volume = 0.0;
+  for (std::size_t k = 0; k < shares.size(); ++k) {
+    const Mean mean = mean_of(shares[k]);
+    result.matrix_moles -= moles[k];
+    volume += moles[k] * mean.molar_volume;
+    for (const auto& [symbol, fraction] : mean.atom_fraction)
+      result.matrix.set(symbol, result.matrix[symbol] - moles[k] * fraction);
+  }
+  for (const auto& [symbol, amount] : result.matrix)
+    result.possible = result.possible && amount >= kRounding;
+  if (!result.possible) return result;
+  result.matrix_volume = matrix.molar_volume(result.matrix_atom_fraction());
+  volume += result.matrix_moles * result.matrix_volume;
+  for (std::size_t k = 0; k < shares.size(); ++k)
+    shares[k].volume_percent =
+        100.0 * moles[k] * mean_of(shares[k]).molar_volume / volume;
+  return result;
+}
+
 }  // namespace gibbsteel::internal

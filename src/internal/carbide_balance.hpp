@@ -52,4 +52,11 @@ CarbideBalance balance_carbides(const NamedValues& steel_atom_fraction,
                                 const std::vector<CarbideShare>& shares,
                                 const MatrixVolume& matrix, double matrix_volume_start);
 
+/// Eq. (B2) with the moles of atoms in each share per mole of the steel given; sets the
+/// volume percents of the shares that Eq. (B1) turns into these moles.
+CarbideBalance balance_moles(const NamedValues& steel_atom_fraction,
+                             std::vector<CarbideShare>& shares,
+                             const std::vector<double>& moles,
+                             const MatrixVolume& matrix);
+
 }  // namespace gibbsteel::internal

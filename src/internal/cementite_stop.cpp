@@ -5,6 +5,7 @@
 #include <cstdint>
 
 #include "gibbsteel/named_values.hpp"
+#include "internal/annealed_carbides.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -96,6 +97,9 @@ std::optional<double> cementite_stop(const PhaseModel& cementite,
   const auto excess = [&](double carbon) { return both.excess(carbon); };
   // It falls all the way: its slope with mu_C is (3 y_C - 1) by Gibbs and Duhem.
   const double most = excess(kMost), least = excess(kLeast);
+  if (!std::isfinite(most) || !std::isfinite(least))
+    refuse_limit("parameters", "give M3C or austenite no energy at these compositions",
+                 "check the terms of the parameter file");
   if (most > 0.0) return std::nullopt;
   if (!(least > 0.0)) return both.potential(kLeast);
   std::uintmax_t steps = 100;

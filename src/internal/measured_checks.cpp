@@ -76,6 +76,12 @@ void check_state(const State& state, const std::string& parameters_hash,
                         "read its solve report; change the conditions slightly"});
     return;
   }
+  if (state.solve_report.by_mass_balance()) {
+    problems.push_back({"gibbsteel.input.260", "state",
+                        "is a mass balance, not the long-hold limit",
+                        "give what steel.soak returns"});
+    return;
+  }
   const auto phases = state.matrix_phases();
   if (phases.size() == 1) return;
   std::string names;

@@ -90,8 +90,8 @@ def test_a_layer_that_does_not_ship_is_named():
         gs.default_parameters("liquid", "melt")
     assert str(caught.value) == (
         "[gibbsteel.input.221] layers: 'melt' is no layer that ships; choose from "
-        "carbides, iron_as_measured, iron_as_measured_liquid, liquid, "
-        "niobium_titanium_nitrogen; for a file of your own load_parameters"
+        "carbides, iron_as_measured, liquid, niobium_titanium_nitrogen; for a file of "
+        "your own load_parameters"
     )
     with pytest.raises(gs.InputError) as caught:
         gs.default_parameters("liquid", "liquid")

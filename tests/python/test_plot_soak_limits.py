@@ -44,6 +44,8 @@ def test_both_limits_are_drawn(sweep):
     assert ax.get_legend().get_texts()[2].get_text() == "a soak of minutes"
     (notes,) = [text for text in ax.texts if text.get_gid() == "notes"]
     assert "annealed at 700 °C" in notes.get_text().replace("\n", " ")
+    cautions = [t.get_text() for t in ax.texts if t.get_gid() == "caution"]
+    assert "too cold for a short soak" in cautions
 
 
 def test_the_annealing_and_the_looks_are_passed_on(sweep):
@@ -53,6 +55,8 @@ def test_the_annealing_and_the_looks_are_passed_on(sweep):
     _, short = line(ax, "short-soak limit")
     limit = sweep[-1].short_soak_limit(annealed_celsius=650).state
     assert short[-1] == limit.matrix.weight_percent["C"]
+    again = gs.plot.soak_limits(sweep, annealed_fahrenheit=1202.0)
+    assert line(again, "short-soak limit")[1][-1] == pytest.approx(short[-1], rel=1e-9)
 
 
 def test_what_cannot_be_drawn():

@@ -4,8 +4,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <filesystem>
 
 #include "gibbsteel/gibbsteel.hpp"
+#include "internal/cementite_stop.hpp"
 
 using namespace gibbsteel;
 
@@ -148,6 +150,11 @@ TEST_CASE("lean steel dissolves all of it, and other carbide stays as annealed")
   const ShortSoak all = short_soak_limit(lean.soak(celsius(850)));
   CHECK(all.state.carbides().empty());
   CHECK(all.state.matrix.weight_percent["C"] == doctest::Approx(0.4));
+  const std::string all_of_it =
+      "A short-soak limit, not an equilibrium: M3C has given "
+      "up all of its carbon, though its metals were left in "
+      "place;";
+  CHECK(all.state.warnings.front().text.substr(0, all_of_it.size()) == all_of_it);
 
   const Steel oil({{"C", 0.95}, {"Cr", 0.5}, {"Mn", 1.2}, {"W", 0.5}, {"V", 0.1}});
   const State annealed = oil.soak(celsius(700));
@@ -172,6 +179,27 @@ TEST_CASE("other carbide keeps its moles while cementite leaves") {
           doctest::Approx(annealed.at(kind).mole_percent).epsilon(1e-9));
 }
 
+TEST_CASE("phases that the soak leaves out are left out when annealed as well") {
+  const Steel oil({{"C", 0.95}, {"Cr", 0.5}, {"Mn", 1.2}, {"W", 0.5}, {"V", 0.1}});
+  SoakOptions options;
+  options.suppressed = {"hexagonal MC"};
+  const State state = short_soak_limit(oil.soak(celsius(800), options)).state;
+  CHECK(state.volume_percent_of("hexagonal MC") == 0.0);
+  CHECK(state.volume_percent_of("M3C") > 0.0);
+}
+
+TEST_CASE("what matches a short soak says that it does, and that it holds long") {
+  const ShortSoak soak = short_soak_limit(bearing().soak(celsius(845)));
+  const auto match = matching_temperature(
+      soak.state, bearing(), quantities::matrix("C"), {celsius(700), celsius(900)});
+  const std::string first = "reference: AISI 52100 at 845 C, short-soak limit (";
+  CHECK(match.full().substr(0, first.size()) == first);
+  const std::string second =
+      "\nThe reference is a short soak, the temperature found is for a long hold: a\n"
+      "soak of minutes needs a hotter one.\n";
+  CHECK(match.full().find(second) != std::string::npos);
+}
+
 TEST_CASE("hardening goes on from it, without the advice to count carbide") {
   const State long_hold = bearing().soak(celsius(845));
   const auto advised = [](const HardeningEstimates& estimates) {
@@ -184,6 +212,10 @@ TEST_CASE("hardening goes on from it, without the advice to count carbide") {
   CHECK(advised(late));
   CHECK_FALSE(advised(early));
   CHECK(early.martensite_start.value > late.martensite_start.value + 50.0);
+  CHECK(early.full().find("Short-soak limit: carbon has moved, metals have not;") !=
+        std::string::npos);
+  CHECK(early.full().find("Long-hold limit (true") == std::string::npos);
+  CHECK(early.warnings.front().code == "gibbsteel.warning.349");
 }
 
 TEST_CASE("it prints what it is") {
@@ -220,18 +252,33 @@ TEST_CASE("without cementite, or without austenite, there is no such limit") {
         "count the carbide and use with_measured_carbide");
   const Steel s1({{"C", 0.5}, {"Cr", 1.4}, {"W", 2.2}, {"V", 0.2}, {"Si", 0.8}});
   CHECK(message([&] { short_soak_limit(s1.soak(celsius(955))); }) ==
-        "[gibbsteel.input.284] annealing at 700 C: leaves 0.32 of 0.50 wt% carbon in "
-        "carbide that gives up carbon only with its metals: M23C6, hexagonal MC, MC; "
+        "[gibbsteel.input.284] annealing at 700 C: leaves 0.32 of 0.50 wt% carbon, "
+        "more than "
+        "a tenth, in carbide that gives up carbon only with its metals: M23C6, "
+        "hexagonal MC, MC; "
         "take the long-hold limit, or count the carbide and use "
         "with_measured_carbide");
+}
+
+TEST_CASE("annealing above A1 or far below it is refused") {
   ShortSoakLimitOptions hot_annealing;
   hot_annealing.annealed_at = celsius(742);
   const State long_hold = bearing().soak(celsius(845));
   CHECK(message([&] { short_soak_limit(long_hold, hot_annealing); }) ==
         "[gibbsteel.input.284] annealing at 742 C: is above A1: 76 vol% austenite; "
-        "give a lower temperature");
+        "give where the slow cool stops changing the cementite, below A1, not the "
+        "furnace setting");
+  ShortSoakLimitOptions cold_annealing;
+  cold_annealing.annealed_at = celsius(500);
+  CHECK(message([&] { short_soak_limit(long_hold, cold_annealing); }) ==
+        "[gibbsteel.input.284] annealing at 500 C: is outside the validity of the "
+        "parameter file; give a temperature from 600 C to A1");
+}
+
+TEST_CASE("states that are no long hold of austenite are refused") {
+  const State long_hold = bearing().soak(celsius(845));
   CHECK(message([&] { short_soak_limit(short_soak_limit(long_hold).state); }) ==
-        "[gibbsteel.input.284] state: is a mass balance, not the long-hold limit; give "
+        "[gibbsteel.input.260] state: is a mass balance, not the long-hold limit; give "
         "what steel.soak returns");
   const Steel iron({{"C", 0.005}});
   CHECK(message([&] { short_soak_limit(iron.soak(celsius(950))); }) ==
@@ -248,4 +295,87 @@ TEST_CASE("without cementite, or without austenite, there is no such limit") {
   CHECK(message([&] { short_soak_limit(bearing().soak(celsius(845), hot)); }) ==
         "[gibbsteel.input.266] state: counts volumes at the soak temperature; soak "
         "again with volumes at room temperature, which the microscope sees");
+}
+
+TEST_CASE("partly molten steel has no such limit") {
+  const SharedParameters liquid = load_parameters(
+      std::filesystem::path(GIBBSTEEL_SOURCE_DIR) / "thermo_data/layers/liquid.json",
+      default_parameters());
+  const Steel steel({{"C", 1.0}, {"Cr", 1.45}}, {"", liquid, false});
+  ShortSoakLimitOptions options;
+  options.parameters = liquid;
+  CHECK(message([&] { short_soak_limit(steel.soak(celsius(1400)), options); }) ==
+        "[gibbsteel.input.284] state: is partly molten; take a temperature below the "
+        "solidus");
+}
+
+TEST_CASE("up to a tenth of the carbon may be in other carbide") {
+  const auto refused = [](double tungsten) {
+    const Steel steel({{"C", 1.3}, {"W", tungsten}});
+    const State annealed = steel.soak(celsius(700));
+    double held = 0.0;
+    for (const Occurrence& o : annealed.carbides())
+      if (o.kind != "M3C") held += 0.01 * o.mass_percent * o.weight_percent["C"];
+    const bool much = held > 0.13;
+    return std::pair{
+        much, !message([&] { short_soak_limit(steel.soak(celsius(850))); }).empty()};
+  };
+  bool some = false, none = false;
+  for (const double tungsten : {1.0, 1.5, 2.0, 2.1, 2.2, 2.3, 2.4, 2.5, 3.0}) {
+    const auto [much, is_refused] = refused(tungsten);
+    CHECK(much == is_refused);
+    (much ? some : none) = true;
+  }
+  CHECK(some);
+  CHECK(none);
+}
+
+TEST_CASE("other carbide may hold nearly all of a metal") {
+  const Steel steel({{"C", 1.492}, {"Si", 0.798}, {"Mo", 0.143}, {"W", 1.284}});
+  ShortSoakLimitOptions options;
+  options.annealed_at = celsius(600);
+  const State annealed = steel.soak(celsius(600));
+  const State state = short_soak_limit(steel.soak(celsius(789)), options).state;
+  CHECK(state.at("hexagonal MC").mole_percent ==
+        doctest::Approx(annealed.at("hexagonal MC").mole_percent));
+}
+
+TEST_CASE("less M3C than the long hold leaves is no warning about a count") {
+  const State long_hold =
+      Steel({{"C", 1.32}, {"Mo", 0.4}, {"W", 1.0}}).soak(celsius(855));
+  const State state = short_soak_limit(long_hold).state;
+  CHECK(state.volume_percent_of("M3C") < long_hold.volume_percent_of("M3C") - 0.2);
+  CHECK(codes(state) == std::vector<std::string>{"349"});
+}
+
+TEST_CASE("volumes are those at room temperature, however the annealing counts them") {
+  const State long_hold = bearing().soak(celsius(845));
+  ShortSoakLimitOptions hot;
+  hot.annealing.basis = VolumeBasis::soak;
+  CHECK(short_soak_limit(long_hold, hot).state.volume_percent_of("M3C") ==
+        short_soak_limit(long_hold).state.volume_percent_of("M3C"));
+}
+
+TEST_CASE("very stable cementite gives up nothing, very unstable one all") {
+  const auto stop = [](double energy) {
+    const std::string layer = R"({
+      "format": {"name": "gibbsteel parameter file", "version": 1},
+      "title": "trial", "edition": "1", "licence": "CC0-1.0",
+      "sources": {"trial": {"citation": "own trial, to see both ends of the search"}},
+      "phases": {"M3C": {"energy": [{"on": ["Fe", "C"], "terms": {"1": )" +
+                              std::to_string(energy) +
+                              R"(}, "source": "trial", "kind": "estimated"}]}}})";
+    const SharedParameters set = parse_parameters(layer, "trial", default_parameters());
+    const std::vector<std::string> active{"Fe", "C"};
+    const PhaseModel cementite(*set, *set->find_phase("M3C"), active);
+    const PhaseModel austenite(*set, *set->find_phase("austenite"), active);
+    const std::vector<double> y(cementite.constituents().size(), 1.0);
+    return internal::cementite_stop(cementite, y, austenite, celsius(800));
+  };
+  const auto stable = stop(-1e6), nearly = stop(-2.5e5);
+  REQUIRE(stable);
+  REQUIRE(nearly);
+  CHECK(*stable < *nearly - 50000.0);
+  CHECK(*stop(-9e5) == *stable);  // the end of the search
+  CHECK_FALSE(stop(1e6));
 }

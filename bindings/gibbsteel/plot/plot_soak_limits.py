@@ -10,7 +10,7 @@ from .._core import ParameterSet, ShortSoak, State, Sweep
 from ..errors import InputError
 from ..temperature import ICE_POINT_K
 from .axes import cannot_draw, heading, own_or_given, room_on_top, temperature_axis
-from .cautions import cautions_of, not_usable
+from .cautions import Caution, cautions_of, not_usable, ranges_where
 from .element_styles import style_of_element
 from .sweeps import celsius_of, states_of, title_of
 
@@ -22,6 +22,7 @@ def soak_limits(
     sweep: Sweep,
     *,
     annealed_celsius: float | None = None,
+    annealed_fahrenheit: float | None = None,
     parameters: ParameterSet | None = None,
     ax: Axes | None = None,
     fahrenheit: bool = False,
@@ -36,11 +37,9 @@ def soak_limits(
     ----------
     sweep : Sweep
         Soaks of one steel that has cementite when annealed, in any order.
-    annealed_celsius : float, optional
-        Where a slow cool from annealing freezes the exchange of metals; as in
-        `State.short_soak_limit` when left out.
+    annealed_celsius, annealed_fahrenheit : float, optional
     parameters : ParameterSet, optional
-        That of the steel; needed when it was not the default one.
+        As in `State.short_soak_limit`.
     ax : matplotlib.axes.Axes, optional
         Where to draw; a new figure when left out.
     fahrenheit : bool
@@ -68,7 +67,12 @@ def soak_limits(
     'carbon in the matrix [wt%]'
     """
     states = states_of(sweep)
-    soaks = [_limit(state, annealed_celsius, parameters) for state in states]
+    given = {
+        "annealed_celsius": annealed_celsius,
+        "annealed_fahrenheit": annealed_fahrenheit,
+        "parameters": parameters,
+    }
+    soaks = [_limit(state, given) for state in states]
     short = [_carbon(soak.state if soak else None) for soak in soaks]
     if all(math.isnan(carbon) for carbon in short):
         what = "has no soak at which the matrix is austenite by both limits"
@@ -85,25 +89,34 @@ def soak_limits(
     annealed = next(soak.annealed_kelvin for soak in soaks if soak) - ICE_POINT_K
     heading(ax, title_of(states), _notes(states, annealed), raised)
     highest = max(c for c in [*short, *long_hold] if not math.isnan(c))
-    cautions, gaps = cautions_of(states), not_usable(states)
-    room_on_top([(ax, highest)], handles, cautions, gaps)
+    cautions = [*cautions_of(states), *_too_cold(states, soaks)]
+    room_on_top([(ax, highest)], handles, cautions, not_usable(states))
     return ax
 
 
-def _limit(
-    state: State, annealed_celsius: float | None, parameters: ParameterSet | None
-) -> ShortSoak | None:
+def _limit(state: State, given: dict[str, Any]) -> ShortSoak | None:
     """None where the matrix is not austenite alone, by one of the limits."""
     if not state.usable or list(state.matrix_phases) != ["austenite"]:
         return None
     try:
-        return state.short_soak_limit(
-            annealed_celsius=annealed_celsius, parameters=parameters
-        )
+        return state.short_soak_limit(**given)
     except InputError as error:
-        if [problem.place for problem in error.problems] == ["state"]:
+        found = [(problem.code, problem.place) for problem in error.problems]
+        if found == [("gibbsteel.input.284", "state")]:
             return None  # too cold: the limit would hold ferrite
         raise
+
+
+def _too_cold(
+    states: Sequence[State], soaks: Sequence[ShortSoak | None]
+) -> list[Caution]:
+    """Where the long hold is austenite and the short soak would hold ferrite."""
+    flags = [
+        soak is None and list(state.matrix_phases) == ["austenite"]
+        for state, soak in zip(states, soaks, strict=True)
+    ]
+    ranges = ranges_where(celsius_of(states), flags)
+    return [Caution("too cold for a short soak", ranges)] if ranges else []
 
 
 def _carbon(state: State | None) -> float:
@@ -119,10 +132,10 @@ def _draw(
     kw: dict[str, Any],
 ) -> list[Any]:
     color = style_of_element("C").line
-    look = {"color": color, "linewidth": 2.0, **kw}
-    handles = ax.plot(celsius, long_hold, **{"label": "long-hold limit", **look})
-    dashed = {"label": "short-soak limit", "linestyle": "--", **look}
-    handles += ax.plot(celsius, short, **dashed)
+    look: dict[str, Any] = {"color": color, "linewidth": 2.0, **kw}
+    above = {"label": "long-hold limit", **look}
+    below = {"label": "short-soak limit", "linestyle": "--", **look}
+    handles = [*ax.plot(celsius, long_hold, **above), *ax.plot(celsius, short, **below)]
     between = ax.fill_between(
         celsius, short, long_hold, color=color, alpha=0.15, linewidth=0.0
     )

@@ -59,8 +59,12 @@ def soak(record, celsius=None, composition=None, **changes):
     if "short_soak_annealed" not in record:
         return state
     annealed = record["short_soak_annealed"]
-    limit = state.short_soak_limit(annealed_celsius=annealed, parameters=parameters())
-    return limit.state
+    try:
+        return state.short_soak_limit(
+            annealed_celsius=annealed, parameters=parameters()
+        ).state
+    except gs.InputError as reason:
+        raise NotComputed(str(reason)) from reason
 
 
 def present(state):
