@@ -37,13 +37,26 @@ ShortSoak run(const State& state, const std::vector<MeasuredCarbide>& measured,
   return with_measured_carbide(state, measured, options);
 }
 
-ShortSoak limit(const State& state, std::optional<double> annealed_kelvin,
-                const Holder& parameters) {
+ShortSoakLimitOptions limit_options(std::optional<double> annealed_kelvin,
+                                    const Holder& parameters) {
   ShortSoakLimitOptions options;
   if (annealed_kelvin) options.annealed_at = Temperature::kelvin(*annealed_kelvin);
   options.parameters = parameters;
+  return options;
+}
+
+ShortSoak limit(const State& state, std::optional<double> annealed_kelvin,
+                const Holder& parameters) {
+  const ShortSoakLimitOptions options = limit_options(annealed_kelvin, parameters);
   const py::gil_scoped_release release;
   return short_soak_limit(state, options);
+}
+
+Quantity limit_quantity(const std::string& element,
+                        std::optional<double> annealed_kelvin,
+                        const Holder& parameters) {
+  return quantities::short_soak_matrix(element,
+                                       limit_options(annealed_kelvin, parameters));
 }
 
 void bind_measurement(py::module_& m) {
@@ -124,8 +137,8 @@ void bind_carbide(py::module_& m) {
                     "True when the other source has the kind as well.")
       .def("__repr__",
            [](const CarbideInBalance& c) {
-             return py::str("<CarbideInBalance {}: {:.4g} vol%, {}>")
-                 .format(c.kind, c.volume_percent, c.measured ? "measured" : "kept");
+             return py::str("<CarbideInBalance {}: {:.4g} vol%{}>")
+                 .format(c.kind, c.volume_percent, c.measured ? "" : ", kept");
            })
       .def(
           "__eq__",
@@ -210,6 +223,8 @@ void bind_measured_carbide(py::module_& m) {
         py::arg("parameters"));
   m.def("short_soak_limit", &limit, py::arg("state"), py::arg("annealed_kelvin"),
         py::arg("parameters"));
+  m.def("quantity_short_soak_matrix", &limit_quantity, py::arg("element"),
+        py::arg("annealed_kelvin"), py::arg("parameters"));
 }
 
 }  // namespace gibbsteel::python

@@ -138,7 +138,8 @@ void bind_course(ReportClass& report) {
       .def_property_readonly(
           "status",
           [](const SolveReport& r) { return std::string(to_string(r.status)); },
-          "'converged', 'iteration limit', 'stalled', 'infeasible' or 'not run'.")
+          "'converged', 'iteration limit', 'stalled', 'infeasible', 'not run', "
+          "'measured' or 'short-soak limit'.")
       .def_property_readonly(
           "certificate",
           [](const SolveReport& r) { return std::string(to_string(r.certificate)); },

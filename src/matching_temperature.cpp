@@ -12,8 +12,10 @@ namespace {
 
 constexpr std::size_t kWidth = 78;
 
+/// Of a reference whose counterpart in the search is a long hold.
 bool is_short_soak(const MatchingTemperature& match) {
-  return match.reference.solve_report.by_mass_balance();
+  return match.reference.solve_report.by_mass_balance() &&
+         !match.search.quantity.ends_with(", short soak");
 }
 
 /// "heat 7 at 1120 C (C in the matrix 0.4605 wt%)"; names the parameters of the
@@ -59,7 +61,8 @@ std::string MatchingTemperature::full() const {
   if (is_short_soak(*this))
     text += internal::wrapped(
         "The reference is a short soak, the temperature found is for a long hold: a "
-        "soak of minutes needs a hotter one.",
+        "soak of minutes needs a hotter one. quantities.short_soak_matrix compares "
+        "like with like.",
         kWidth, 0);
   return text + search.full();
 }

@@ -1845,6 +1845,11 @@ def short_soak_limit(
 ) -> ShortSoak:
     """See gibbsteel.State.short_soak_limit."""
 
+def quantity_short_soak_matrix(
+    element: str, annealed_kelvin: float | None, parameters: ParameterSet | None
+) -> Quantity:
+    """See gibbsteel.quantities.short_soak_matrix."""
+
 # bind_composition_for.cpp
 
 class CompositionCrossing(_Compiled):

@@ -10,9 +10,10 @@ from __future__ import annotations
 from typing import Any
 
 from . import _core
-from ._core import Quantity
+from ._core import ParameterSet, Quantity
 from .hardening import hardening_options
 from .pickles import reading
+from .temperature import one_kelvin
 
 __all__ = [
     "carbide_mass_percent",
@@ -28,6 +29,7 @@ __all__ = [
     "mass_percent",
     "matrix",
     "retained_austenite",
+    "short_soak_matrix",
     "volume_percent",
 ]
 
@@ -75,6 +77,31 @@ def carbide_mass_percent() -> Quantity:
 def carbon_activity() -> Quantity:
     """Carbon activity relative to graphite."""
     return _core.quantity_carbon_activity()
+
+
+def short_soak_matrix(
+    element: str,
+    annealed_celsius: float | str | None = None,
+    *,
+    parameters: ParameterSet | None = None,
+) -> Quantity:
+    """An element in the matrix by `State.short_soak_limit` [wt%]; NaN without one.
+
+    What a search or a match is about where soaks are of minutes.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> steel = gs.Steel({"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25})
+    >>> carbon = gs.quantities.short_soak_matrix("C")
+    >>> search = steel.temperature_for(carbon, 0.65, celsius=(780, 900))
+    >>> round(search.crossings[0].celsius)
+    853
+    """
+    kelvin = None
+    if annealed_celsius is not None:  # a text where a pickle makes it again
+        kelvin = one_kelvin(celsius=float(annealed_celsius))
+    return _core.quantity_short_soak_matrix(element, kelvin, parameters)
 
 
 def martensite_start(**settings: Any) -> Quantity:

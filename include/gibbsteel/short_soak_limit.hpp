@@ -34,6 +34,7 @@
 /// their carbon in these when annealed, the limit is refused.
 
 #include "gibbsteel/measured_carbide.hpp"
+#include "gibbsteel/quantity.hpp"
 
 namespace gibbsteel {
 
@@ -61,5 +62,17 @@ struct ShortSoakLimitOptions {
 ///         of the carbon in other carbide)
 ShortSoak short_soak_limit(const State& state,
                            const ShortSoakLimitOptions& options = {});
+
+namespace quantities {
+
+/// An element in the matrix by the short-soak limit [wt%], of a long hold or of the
+/// limit itself: what searches for temperatures, matches and comparisons can be about.
+/// NaN where there is no such limit (gibbsteel.input.260 and .284). Slopes to
+/// temperature and elements are differences of soaks; to numbers of the file NaN.
+/// @throws InputError by the first state: .266 (another parameter set)
+Quantity short_soak_matrix(const std::string& element,
+                           const ShortSoakLimitOptions& options = {});
+
+}  // namespace quantities
 
 }  // namespace gibbsteel

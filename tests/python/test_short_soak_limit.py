@@ -79,3 +79,23 @@ def test_it_goes_on_into_estimates_comparisons_reports_and_pickles(short, long_h
     again = pickle.loads(pickle.dumps(short))
     assert again.state.occurrences == short.state.occurrences
     assert str(again) == str(short)
+
+
+def test_searches_and_matches_by_the_limit():
+    steel = gs.Steel(STEEL, name="52100")
+    carbon = gs.quantities.short_soak_matrix("C")
+    match = gs.matching_temperature(
+        reference=steel.soak(celsius=865),
+        steel=gs.Steel({"C": 0.95, "Mn": 1.2, "Cr": 0.5, "W": 0.5}, name="O1"),
+        quantity=carbon,
+        celsius=(780, 850),
+    )
+    found = match.search.crossings[0].celsius
+    other = gs.Steel({"C": 0.95, "Mn": 1.2, "Cr": 0.5, "W": 0.5}).soak(celsius=found)
+    by_limit = other.short_soak_limit().state.matrix.weight_percent["C"]
+    assert by_limit == pytest.approx(match.value, abs=1e-4)
+    again = pickle.loads(pickle.dumps(carbon))
+    assert again.value(other) == carbon.value(other) == by_limit
+    colder = gs.quantities.short_soak_matrix("C", 650)
+    assert pickle.loads(pickle.dumps(colder)).value(other) == colder.value(other)
+    assert colder.value(other) != by_limit

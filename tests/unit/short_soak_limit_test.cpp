@@ -196,8 +196,47 @@ TEST_CASE("what matches a short soak says that it does, and that it holds long")
   CHECK(match.full().substr(0, first.size()) == first);
   const std::string second =
       "\nThe reference is a short soak, the temperature found is for a long hold: a\n"
-      "soak of minutes needs a hotter one.\n";
+      "soak of minutes needs a hotter one. quantities.short_soak_matrix compares like\n"
+      "with like.\n";
   CHECK(match.full().find(second) != std::string::npos);
+}
+
+TEST_CASE("like is matched with like by the quantity of the limit") {
+  const State reference = bearing().soak(celsius(845));
+  const Quantity carbon = quantities::short_soak_matrix("C");
+  CHECK(carbon.label() == "C in the matrix, short soak [wt%]");
+  const double limit = short_soak_limit(reference).state.matrix.weight_percent["C"];
+  CHECK(carbon.value(reference) == limit);
+  CHECK(carbon.value(short_soak_limit(reference).state) == limit);
+  CHECK(std::isnan(carbon.value(bearing().soak(celsius(700)))));
+  const double hotter = carbon.value(bearing().soak(celsius(847)));
+  const double colder = carbon.value(bearing().soak(celsius(843)));
+  StateSlope slope;
+  slope.input = {Input::Kind::temperature, "temperature", "K"};
+  CHECK(carbon.slope(reference, slope) ==
+        doctest::Approx((hotter - colder) / 4.0).epsilon(1e-3));
+  slope.input = {Input::Kind::element, "Cr", "wt%"};
+  CHECK(carbon.slope(reference, slope) < 0.0);
+  slope.input.kind = Input::Kind::parameter;
+  CHECK(std::isnan(carbon.slope(reference, slope)));
+  const auto match =
+      matching_temperature(reference, bearing(), carbon, {celsius(780), celsius(900)});
+  REQUIRE(match.search.crossings.size() == 1);
+  CHECK(match.search.crossings.front().temperature.in_celsius() ==
+        doctest::Approx(845.0).epsilon(1e-4));
+  const auto of_limit =
+      matching_temperature(short_soak_limit(reference).state, bearing(), carbon,
+                           {celsius(780), celsius(900)});
+  CHECK(of_limit.full().find("hotter one") == std::string::npos);
+  const Steel own({{"C", 1.0}, {"Cr", 1.45}},
+                  {"",
+                   load_parameters(std::filesystem::path(GIBBSTEEL_SOURCE_DIR) /
+                                       "thermo_data/layers/liquid.json",
+                                   default_parameters()),
+                   false});
+  CHECK(message([&] {
+          carbon.value(own.soak(celsius(845)));
+        }).starts_with("[gibbsteel.input.266]"));
 }
 
 TEST_CASE("hardening goes on from it, without the advice to count carbide") {
