@@ -53,13 +53,13 @@ struct ShortSoakLimitOptions {
 /// `bands` run from this limit to the long-hold limit.
 /// @param state  long-hold limit; volumes at room temperature, austenite as matrix.
 ///               Phases that it suppressed are suppressed when annealed as well
-/// @throws InputError gibbsteel.input.260 (state not usable, or no single matrix
-/// phase),
-///         .266 (another parameter set, or volumes not at room temperature), .265 (no
-///         volume data), .284 (matrix not austenite, or so poor in carbon by the limit
-///         that it would hold ferrite, or partly molten; annealed
-///         condition not usable, above A1, without cementite, or with more than a tenth
-///         of the carbon in other carbide)
+/// @throws InputError gibbsteel.input.260 (state not usable, a mass balance, or without
+///         a single matrix phase), .205 (no M3C in the parameter set), .266 (another
+///         parameter set, or volumes not at room temperature), .265 (no volume data),
+///         .284 (matrix not austenite, or so poor in carbon by the limit that it would
+///         hold ferrite; partly molten; annealed condition not usable, above A1,
+///         outside the validity of the file, without cementite, or with more than a
+///         tenth of the carbon in other carbide)
 ShortSoak short_soak_limit(const State& state,
                            const ShortSoakLimitOptions& options = {});
 
