@@ -152,8 +152,17 @@ class Fit:
         By how much the misfit falls in a few steps from there.
         """
         numbers = [self.term_of(layer, *p)["terms"][p[2]] for p in self.start]
-        costs = [self.found(numbers, steps)[2].cost for steps in (1, SHORT)]
-        return float(np.sqrt(2.0 * (costs[0] - costs[1])))
+        start, spread = np.array(list(self.start.values())).T
+        before = self._cost(1.0 + (np.array(numbers) - start) / spread)
+        after = self.found(numbers, SHORT)[2].cost
+        return float(np.sqrt(2.0 * (before - after)))
+
+    def _cost(self, x):
+        """As least_squares counts it."""
+        squares = self._residuals()(x) ** 2
+        if self.loss == "huber":
+            squares = np.where(squares > 1.0, 2.0 * np.sqrt(squares) - 1.0, squares)
+        return 0.5 * float(np.sum(squares))
 
 
 def main(fit, about):
