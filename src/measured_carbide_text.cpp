@@ -19,14 +19,13 @@ bool is_limit(const ShortSoak& soak) {
 }
 
 /// The count's own error; 0 says that none was given.
-std::string deviation_text(const ShortSoak& soak, const CarbideInBalance& c) {
-  if (!c.measured || is_limit(soak)) return "-";
+std::string deviation_text(const CarbideInBalance& c) {
+  if (!c.measured) return "-";
   return c.standard_deviation > 0.0 ? fixed(c.standard_deviation, 2) : "not given";
 }
 
 /// What the band is made of.
 std::string band_note(const ShortSoak& soak) {
-  if (is_limit(soak)) return "low, high: this limit and the long-hold limit\n";
   const std::string sources =
       "low, high: carbide composition of the soak or of annealing at " +
       fixed(soak.annealed_at.in_celsius(), 0) + " C";
@@ -37,6 +36,22 @@ std::string band_note(const ShortSoak& soak) {
                  : sources + ";\nwithout the error of the count, which was not given\n";
 }
 
+/// Carbide and matrix of a short-soak limit beside the long hold.
+std::string limit_tables(const ShortSoak& soak) {
+  std::vector<std::vector<std::string>> carbides{
+      {"carbide, vol%", "short soak", "long hold"}};
+  for (const CarbideInBalance& c : soak.carbides)
+    carbides.push_back(
+        {c.kind, fixed(c.volume_percent, 2), fixed(c.long_hold_volume, 2)});
+  std::vector<std::vector<std::string>> matrix{
+      {"matrix, wt%", "short soak", "long hold"}};
+  for (const MatrixBand& band : soak.bands)
+    if (band.element != "Fe")
+      matrix.push_back({band.element, fixed(band.value, digits_of(band)),
+                        fixed(band.long_hold, digits_of(band))});
+  return internal::text_table(carbides) + "\n" + internal::text_table(matrix);
+}
+
 std::string carbide_table(const ShortSoak& soak) {
   std::vector<std::vector<std::string>> rows{
       {"carbide", "vol%", "+-", "long hold", "composition of"}};
@@ -45,7 +60,7 @@ std::string carbide_table(const ShortSoak& soak) {
                                  ? soak.state.temperature
                                  : soak.annealed_at;
     rows.push_back({c.kind + (c.measured ? "" : ", kept"), fixed(c.volume_percent, 2),
-                    deviation_text(soak, c), fixed(c.long_hold_volume, 2),
+                    deviation_text(c), fixed(c.long_hold_volume, 2),
                     fixed(from.in_celsius(), 0) + " C"});
   }
   return internal::text_table(rows);
@@ -82,11 +97,14 @@ std::string ShortSoak::brief() const {
       std::find_if(bands.begin(), bands.end(),
                    [](const MatrixBand& band) { return band.element == "C"; });
   if (carbon == bands.end()) return text;
+  if (is_limit(*this))
+    return text + " (long-hold limit " + fixed(carbon->long_hold, 2) + ")";
   return text + " (" + fixed(carbon->low, 2) + " to " + fixed(carbon->high, 2) +
          "; long-hold limit " + fixed(carbon->long_hold, 2) + ")";
 }
 
 std::string ShortSoak::full() const {
+  if (is_limit(*this)) return state.full() + "\n" + limit_tables(*this);
   return state.full() + "\n" + carbide_table(*this) + "\n" + band_table(*this) +
          band_note(*this);
 }
