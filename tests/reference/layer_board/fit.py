@@ -136,10 +136,9 @@ class Fit:
 
     def _polished(self, first):
         """Where slopes change at a bend, a search without slopes ends lower."""
-        residuals = self._residuals()
         for _ in range(POLISHED):  # each with a simplex of its own
             first = minimize(
-                lambda x: 0.5 * np.sum(residuals(x) ** 2),
+                self._cost,
                 first,
                 method="Nelder-Mead",
                 options={"xatol": 1e-4, "fatol": 1e-5, "adaptive": True},
@@ -149,20 +148,23 @@ class Fit:
     def distance(self, layer):
         """How far the numbers of the layer are from the minimum [standard deviations].
 
-        By how much the misfit falls in a few steps from there.
+        By one Gauss-Newton step; beside a bend, where that step means nothing, by how
+        much the misfit falls in a few steps from there.
         """
         numbers = [self.term_of(layer, *p)["terms"][p[2]] for p in self.start]
-        start, spread = np.array(list(self.start.values())).T
-        before = self._cost(1.0 + (np.array(numbers) - start) / spread)
-        after = self.found(numbers, SHORT)[2].cost
-        return float(np.sqrt(2.0 * (before - after)))
+        if self.bends:
+            start, spread = np.array(list(self.start.values())).T
+            before = self._cost(1.0 + (np.array(numbers) - start) / spread)
+            after = self.found(numbers, SHORT)[2].cost
+            return float(np.sqrt(2.0 * (before - after)))
+        _, _, result = self.found(numbers, steps=1)
+        step = np.linalg.solve(result.jac.T @ result.jac, result.grad)
+        return float(np.linalg.norm(result.jac @ step))
 
     def _cost(self, x):
-        """As least_squares counts it."""
-        squares = self._residuals()(x) ** 2
-        if self.loss == "huber":
-            squares = np.where(squares > 1.0, 2.0 * np.sqrt(squares) - 1.0, squares)
-        return 0.5 * float(np.sum(squares))
+        """As least_squares counts it, of squares: no fit beside a bend is robust."""
+        assert self.loss == "linear"
+        return 0.5 * float(np.sum(self._residuals()(x) ** 2))
 
 
 def main(fit, about):
