@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "gibbsteel/gibbsteel.hpp"
+#include "messages.hpp"
 
 using namespace gibbsteel;
 
@@ -19,16 +20,6 @@ Steel punch() {
 Steel cold_work() {
   return Steel({{"C", 1.5}, {"Cr", 12.0}, {"Mo", 0.8}, {"V", 0.9}},
                {"punch heat 3", {}, false});
-}
-
-template <class Call>
-std::string message(Call call) {
-  try {
-    call();
-  } catch (const InputError& error) {
-    return error.what();
-  }
-  return "";
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "gibbsteel/gibbsteel.hpp"
+#include "messages.hpp"
 
 using namespace gibbsteel;
 
@@ -16,16 +17,6 @@ const Temperature kSoak = Temperature::celsius(1050);
 Steel punch(double carbon = 0.55) {
   return Steel({{"C", carbon}, {"Cr", 4.5}, {"Mo", 2.75}, {"W", 2.0}, {"V", 1.0}},
                {"punch heat 7", {}, false});
-}
-
-template <class Call>
-std::string message(Call call) {
-  try {
-    call();
-  } catch (const InputError& error) {
-    return error.what();
-  }
-  return "";
 }
 
 void check_soak(const Steel& steel, const CompositionSearch& search,

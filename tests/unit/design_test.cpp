@@ -7,6 +7,7 @@
 #include <limits>
 
 #include "gibbsteel/gibbsteel.hpp"
+#include "messages.hpp"
 
 using namespace gibbsteel;
 
@@ -22,16 +23,6 @@ Steel punch() {
 DesignTarget target(Quantity quantity, TargetSense sense, double wanted,
                     Temperature t = kSoak) {
   return {std::move(quantity), t, sense, wanted, DesignTarget::usual_tolerance(wanted)};
-}
-
-template <class Call>
-std::string message(Call call) {
-  try {
-    call();
-  } catch (const InputError& error) {
-    return error.what();
-  }
-  return "";
 }
 
 /// The values of a design are those of soaks of its steel.

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "gibbsteel/gibbsteel.hpp"
+#include "messages.hpp"
 #include "with_liquid.hpp"
 
 using namespace gibbsteel;
@@ -25,16 +26,6 @@ MatrixTwinOptions exact() {
   MatrixTwinOptions options;
   options.makeable = MakeableSteps::none();
   return options;
-}
-
-template <class Call>
-std::string message(Call call) {
-  try {
-    call();
-  } catch (const InputError& error) {
-    return error.what();
-  }
-  return "";
 }
 
 }  // namespace

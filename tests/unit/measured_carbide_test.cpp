@@ -7,6 +7,7 @@
 
 #include "first_edition.hpp"
 #include "gibbsteel/gibbsteel.hpp"
+#include "messages.hpp"
 
 using namespace gibbsteel;
 
@@ -32,25 +33,8 @@ MeasuredCarbideOptions annealed() {
   return options;
 }
 
-std::vector<std::string> codes(const State& state) {
-  std::vector<std::string> found;
-  for (const Warning& warning : state.warnings)
-    found.push_back(warning.code.substr(warning.code.size() - 3));
-  return found;
-}
-
 bool holds(const std::vector<std::string>& list, const std::string& item) {
   return std::find(list.begin(), list.end(), item) != list.end();
-}
-
-template <class Call>
-std::string message(Call call) {
-  try {
-    call();
-  } catch (const InputError& error) {
-    return error.what();
-  }
-  return "";
 }
 
 /// Every element of the steel is in the phases of the state.

@@ -4,10 +4,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <filesystem>
 
 #include "gibbsteel/gibbsteel.hpp"
 #include "internal/cementite_stop.hpp"
+#include "messages.hpp"
+#include "with_liquid.hpp"
 
 using namespace gibbsteel;
 
@@ -36,23 +37,6 @@ State austenite_of(const NamedValues& atoms, Temperature t) {
 }
 
 const Occurrence& cementite_of(const State& state) { return state.at("M3C"); }
-
-std::vector<std::string> codes(const State& state) {
-  std::vector<std::string> found;
-  for (const Warning& warning : state.warnings)
-    found.push_back(warning.code.substr(warning.code.size() - 3));
-  return found;
-}
-
-template <class Call>
-std::string message(Call call) {
-  try {
-    call();
-  } catch (const InputError& error) {
-    return error.what();
-  }
-  return "";
-}
 
 }  // namespace
 
@@ -228,12 +212,7 @@ TEST_CASE("like is matched with like by the quantity of the limit") {
       matching_temperature(short_soak_limit(reference).state, bearing(), carbon,
                            {celsius(780), celsius(900)});
   CHECK(of_limit.full().find("hotter one") == std::string::npos);
-  const Steel own({{"C", 1.0}, {"Cr", 1.45}},
-                  {"",
-                   load_parameters(std::filesystem::path(GIBBSTEEL_SOURCE_DIR) /
-                                       "thermo_data/layers/liquid.json",
-                                   default_parameters()),
-                   false});
+  const Steel own({{"C", 1.0}, {"Cr", 1.45}}, {"", with_liquid(), false});
   CHECK(message([&] {
           carbon.value(own.soak(celsius(845)));
         }).starts_with("[gibbsteel.input.266]"));
@@ -336,9 +315,7 @@ TEST_CASE("states that are no long hold of austenite are refused") {
 }
 
 TEST_CASE("partly molten steel has no such limit") {
-  const SharedParameters liquid = load_parameters(
-      std::filesystem::path(GIBBSTEEL_SOURCE_DIR) / "thermo_data/layers/liquid.json",
-      default_parameters());
+  const SharedParameters liquid = with_liquid();
   const Steel steel({{"C", 1.0}, {"Cr", 1.45}}, {"", liquid, false});
   ShortSoakLimitOptions options;
   options.parameters = liquid;
