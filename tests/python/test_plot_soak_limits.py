@@ -81,3 +81,14 @@ def test_another_parameter_set():
     with pytest.raises(gs.InputError) as caught:
         gs.plot.soak_limits(sweep)
     assert "gibbsteel.input.266" in str(caught.value)
+
+
+def test_molten_soaks_are_a_gap_and_not_too_cold(with_liquid):
+    steel = gs.Steel(STEEL, parameters=with_liquid)
+    sweep = steel.sweep(celsius=[850, 900, 1370, 1400])
+    ax = gs.plot.soak_limits(sweep, parameters=with_liquid)
+    _, short = line(ax, "short-soak limit")
+    assert list(np.isnan(short)) == [False, False, True, True]
+    cautions = [t.get_text() for t in ax.texts if t.get_gid() == "caution"]
+    assert "partly or wholly molten" in cautions
+    assert "too cold for a short soak" not in cautions

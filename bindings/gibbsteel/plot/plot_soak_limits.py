@@ -103,17 +103,18 @@ def _limit(state: State, given: dict[str, Any]) -> ShortSoak | None:
     except InputError as error:
         found = [(problem.code, problem.place) for problem in error.problems]
         if found == [("gibbsteel.input.284", "state")]:
-            return None  # too cold: the limit would hold ferrite
+            return None  # too cold, it would hold ferrite; or partly molten
         raise
 
 
 def _too_cold(
     states: Sequence[State], soaks: Sequence[ShortSoak | None]
 ) -> list[Caution]:
-    """Where the long hold is austenite and the short soak would hold ferrite."""
+    """Below all short soaks, where the long hold is austenite already."""
+    first = next(i for i, soak in enumerate(soaks) if soak)
     flags = [
-        soak is None and list(state.matrix_phases) == ["austenite"]
-        for state, soak in zip(states, soaks, strict=True)
+        i < first and list(state.matrix_phases) == ["austenite"]
+        for i, state in enumerate(states)
     ]
     ranges = ranges_where(celsius_of(states), flags)
     return [Caution("too cold for a short soak", ranges)] if ranges else []
