@@ -26,13 +26,17 @@ def is_activity(record):
     return record["quantity"] in ("carbon_activity", "eutectoid_activity")
 
 
+def short(record):
+    return ", short soak" if "short_soak_annealed" in record else ""
+
+
 def element(record):
-    return record["element"]
+    return record["element"] + short(record)
 
 
 def phase(record):
     unit = "vol%" if record["quantity"] == "volume_fraction" else "mass%"
-    return f"{record['phase']} [{unit}]"
+    return f"{record['phase']}{short(record)} [{unit}]"
 
 
 def soak(record):
