@@ -31,16 +31,18 @@ void bind_crossing(py::module_& m) {
       .def_readonly("bracket_width", &Crossing::bracket_width, "[wt%]")
       .def_property_readonly(
           "kind", [](const Crossing& c) { return std::string(to_string(c.kind)); },
-          "'crossing' or 'jump'.")
+          "'crossing', or 'jump': the quantity jumps across the value.")
       .def_readonly("rising", &Crossing::rising, "The quantity grows with the element.")
       .def_readonly("value", &Crossing::value, "Of `state`.")
       .def_readonly("below", &Crossing::below, "At the low end of the bracket.")
       .def_readonly("above", &Crossing::above, "At the high end of the bracket.")
-      .def_readonly("state", &Crossing::state, "The soak at this composition.")
+      .def_readonly("state", &Crossing::state,
+                    "The soak at this composition; for a jump that with less.")
       .def("__repr__",
            [](const Crossing& c) {
-             return py::str("<CompositionCrossing at {:.4f} wt%, {}>")
-                 .format(c.weight_percent, c.rising ? "rising" : "falling");
+             return py::str("<CompositionCrossing at {:.4f} wt%: {}, {}>")
+                 .format(c.weight_percent, std::string(to_string(c.kind)),
+                         c.rising ? "rising" : "falling");
            })
       .def(tagged_pickle(
           [](const Crossing& c) {
@@ -64,12 +66,12 @@ py::tuple get_state(const CompositionSearch& s) {
   py::list gaps;
   for (const PercentGap& gap : s.gaps)
     gaps.append(py::make_tuple(gap.low, gap.high, gap.reason));
-  return py::make_tuple(s.steel, s.element, s.quantity, s.unit, s.target,
-                        s.temperature.in_kelvin(), pair_of(s.range),
-                        static_cast<int>(s.status), s.crossings, pairs_of(s.equal),
-                        py::make_tuple(s.lowest.value, s.lowest.weight_percent),
-                        py::make_tuple(s.highest.value, s.highest.weight_percent), gaps,
-                        s.soaks, s.stopped, s.text, s.analysis, s.parameters);
+  return py::make_tuple(
+      s.steel, s.element, s.quantity, s.unit, s.target, s.temperature.in_kelvin(),
+      pair_of(s.range), static_cast<int>(s.status), s.crossings, pairs_of(s.equal),
+      py::make_tuple(s.lowest.value, s.lowest.weight_percent),
+      py::make_tuple(s.highest.value, s.highest.weight_percent), gaps, s.soaks,
+      s.stopped, s.text, s.analysis, s.parameters, s.low, s.high);
 }
 
 ValueAtPercent value_at(const py::handle& pair) {
@@ -86,7 +88,7 @@ CompositionSearch set_state(const py::tuple& t) {
   s.target = t[4].cast<double>();
   s.temperature = Temperature::kelvin(t[5].cast<double>());
   s.range = range_of(t[6]);
-  s.status = enumerator(t[7], TargetStatus::not_known);
+  s.status = enumerator(t[7], TargetStatus::jumps_over);
   s.crossings = t[8].cast<std::vector<CompositionCrossing>>();
   for (const auto& pair : t[9]) s.equal.push_back(range_of(pair));
   s.lowest = value_at(t[10]);
@@ -101,6 +103,9 @@ CompositionSearch set_state(const py::tuple& t) {
   s.text = t[15].cast<std::string>();
   s.analysis = t[16].cast<MillAnalysis>();
   s.parameters = t[17].cast<std::string>();
+  if (t.size() == 18) return s;  // format 1
+  s.low = t[18].cast<State>();
+  s.high = t[19].cast<State>();
   return s;
 }
 
@@ -122,12 +127,25 @@ void bind_question(SearchClass& search) {
           "(low, high) of the element [wt%].");
 }
 
+void bind_ends(SearchClass& search) {
+  using Search = CompositionSearch;
+  search
+      .def_property_readonly("warnings", &Search::warnings,
+                             "The distinct warnings of the crossings; where there are "
+                             "none, of `low` and `high`.")
+      .def_readonly("low", &Search::low,
+                    "The soak at the low end of what was searched.")
+      .def_readonly("high", &Search::high,
+                    "The soak at the high end of what was searched.");
+}
+
 void bind_answer(SearchClass& search) {
   using Search = CompositionSearch;
   search
       .def_property_readonly(
           "status", [](const Search& s) { return std::string(to_string(s.status)); },
-          "'found', 'never reached', 'always equal', 'not computable' or 'not known'.")
+          "'found', 'jumps over' (every crossing is a jump), 'never reached', 'always "
+          "equal', 'not computable' or 'not known'.")
       .def_readonly("crossings", &Search::crossings, "Upwards.")
       .def_property_readonly(
           "weight_percents",
@@ -137,7 +155,7 @@ void bind_answer(SearchClass& search) {
               list.append(crossing.weight_percent);
             return list;
           },
-          "Those of the crossings.")
+          "Those of the crossings, jumps included.")
       .def_property_readonly(
           "equal", [](const Search& s) { return pairs_of(s.equal); },
           "Stretches (low, high) that have the value throughout [wt%].")
@@ -152,10 +170,9 @@ void bind_answer(SearchClass& search) {
       .def_readonly("text", &Search::text, "One sentence.")
       .def_property_readonly("complete", &Search::complete,
                              "True: the whole range was searched.")
-      .def_property_readonly("warnings", &Search::warnings, "list of SoakWarning.")
       .def("__repr__", [](const Search& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &Search::full)
-      .def(tagged_pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state, 2));
 }
 
 }  // namespace
@@ -167,6 +184,7 @@ void bind_composition_for(py::module_& m) {
                      "value.");
   bind_question(search);
   bind_answer(search);
+  bind_ends(search);
   const CompositionSearchOptions usual;
   m.def(
       "composition_for",

@@ -57,6 +57,14 @@ void bind_quantity(py::module_& m) {
                              "Such as vol%; empty for a pure number.")
       .def_property_readonly("label", &Quantity::label, "Name with the unit.")
       .def("value", &Quantity::value, py::arg("state"), "NaN when it is not usable.")
+      .def(
+          "problems",
+          [](const Quantity& q, const SharedParameters& set) {
+            return q.problems(*set);
+          },
+          py::arg("parameters"),
+          "Elements and kinds of phase that it names and the parameter set lacks: list "
+          "of Problem.")
       .def("slope", &Quantity::slope, py::arg("state"), py::arg("slope"),
            "Derivative, given that of the state.")
       .def("__repr__", [](const Quantity& q) { return "<Quantity " + q.label() + ">"; })

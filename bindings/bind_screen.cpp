@@ -23,7 +23,7 @@ Quantity interruptible(const Quantity& quantity) {
       throw StopScreen{};
     }
   };
-  return {quantity.name(), quantity.unit(), value};
+  return {{}, quantity.scope(), quantity.name(), quantity.unit(), value, {}};
 }
 
 ScreenOptions options_of(const SoakOptions& soak,

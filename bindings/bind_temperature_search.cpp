@@ -72,7 +72,7 @@ py::tuple search_state(const TemperatureSearch& s) {
   return py::make_tuple(s.steel, s.quantity, s.unit, s.target, kelvins(s.range),
                         static_cast<int>(s.status), s.crossings, equal_kelvins(s),
                         value_at(s.lowest), value_at(s.highest), s.gaps, s.soaks,
-                        s.stopped, s.text, s.analysis, s.parameters);
+                        s.stopped, s.text, s.analysis, s.parameters, s.low, s.high);
 }
 
 TemperatureSearch search_from(const py::tuple& t) {
@@ -82,7 +82,7 @@ TemperatureSearch search_from(const py::tuple& t) {
   s.unit = t[2].cast<std::string>();
   s.target = t[3].cast<double>();
   s.range = range_of(t[4].cast<Pair>());
-  s.status = enumerator(t[5], TargetStatus::not_known);
+  s.status = enumerator(t[5], TargetStatus::jumps_over);
   s.crossings = t[6].cast<std::vector<Crossing>>();
   for (const Pair& pair : t[7].cast<std::vector<Pair>>())
     s.equal.push_back(range_of(pair));
@@ -94,6 +94,9 @@ TemperatureSearch search_from(const py::tuple& t) {
   s.text = t[13].cast<std::string>();
   s.analysis = t[14].cast<MillAnalysis>();
   s.parameters = t[15].cast<std::string>();
+  if (t.size() == 16) return s;  // format 1
+  s.low = t[16].cast<State>();
+  s.high = t[17].cast<State>();
   return s;
 }
 
@@ -110,7 +113,8 @@ void bind_answer(SearchClass& search) {
       .def_property_readonly(
           "status",
           [](const TemperatureSearch& s) { return std::string(to_string(s.status)); },
-          "'found', 'never reached', 'always equal', 'not computable' or 'not known'.")
+          "'found', 'jumps over' (every crossing is a jump), 'never reached', 'always "
+          "equal', 'not computable' or 'not known'.")
       .def_readonly("crossings", &TemperatureSearch::crossings,
                     "list of Crossing, upwards.")
       .def_property_readonly("equal_kelvin", &equal_kelvins,
@@ -131,9 +135,19 @@ void bind_answer(SearchClass& search) {
       .def_readonly("parameters", &TemperatureSearch::parameters,
                     "Title and edition of the file.")
       .def_property_readonly("complete", &TemperatureSearch::complete,
-                             "True when nothing in the range is unknown.")
-      .def_property_readonly("warnings", &TemperatureSearch::warnings,
-                             "The distinct warnings of all states.");
+                             "True when nothing in the range is unknown.");
+}
+
+void bind_ends(SearchClass& search) {
+  search
+      .def_property_readonly(
+          "warnings", &TemperatureSearch::warnings,
+          "The distinct warnings of the crossings; where there are none, of "
+          "`low` and `high`.")
+      .def_readonly("low", &TemperatureSearch::low,
+                    "The soak at the low end of what was searched.")
+      .def_readonly("high", &TemperatureSearch::high,
+                    "The soak at the high end of what was searched.");
 }
 
 }  // namespace
@@ -145,6 +159,7 @@ void bind_temperature_search(py::module_& m) {
                      "the range that was asked for.");
   def_temperature(search, [](const TemperatureSearch& s) { return s.range; });
   bind_answer(search);
+  bind_ends(search);
   search
       .def(
           "to_frame",
@@ -155,7 +170,7 @@ void bind_temperature_search(py::module_& m) {
           "Table (pandas): one row per crossing.")
       .def("__repr__", [](const TemperatureSearch& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &TemperatureSearch::full)
-      .def(tagged_pickle(&search_state, &search_from));
+      .def(tagged_pickle(&search_state, &search_from, 2));
   m.def("temperature_for", &run, py::arg("steel"), py::arg("quantity"),
         py::arg("value"), py::arg("kelvin"), py::arg("options"), py::arg("search"),
         py::arg("progress"));

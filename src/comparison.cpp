@@ -5,6 +5,7 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/liquid_share.hpp"
+#include "internal/quantity_checks.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -33,6 +34,15 @@ std::vector<std::string> matrix_elements(const State& state) {
   return symbols;
 }
 
+/// Unlike quantities::matrix(), no error but NaN for an element that a state left out.
+Quantity matrix_of(const std::string& symbol) {
+  const Quantity known = quantities::matrix(symbol);
+  return {known.name(), known.unit(), [symbol, known](const State& state) {
+            return state.analysis.not_modelled.contains(symbol) ? Occurrence::kUnknown
+                                                                : known.value(state);
+          }};
+}
+
 /// Unlike quantities::volume_percent(), 0 also for a kind that a state's parameter set
 /// does not know: states of different sets may stand side by side.
 Quantity volume_of(const std::string& kind) {
@@ -55,7 +65,7 @@ std::vector<Quantity> usual_rows(std::span<const State> states) {
   if (std::any_of(states.begin(), states.end(), melting))
     rows.push_back(volume_of(internal::kLiquid));
   for (const std::string& symbol : distinct(states, matrix_elements))
-    rows.push_back(quantities::matrix(symbol));
+    rows.push_back(matrix_of(symbol));
   rows.push_back(quantities::carbon_activity());
   return rows;
 }
@@ -100,6 +110,7 @@ Comparison compare(std::span<const Steel> steels,
                    std::span<const Quantity> more, const SoakOptions& options) {
   require_some(!steels.empty(), "steels", "give at least one steel");
   require_some(!temperatures.empty(), "temperatures", "give at least one temperature");
+  for (const Steel& steel : steels) internal::require_known(more, *steel.parameters());
   std::vector<State> states;
   for (const Steel& steel : steels)
     for (State& state : steel.sweep(temperatures, options).states)

@@ -1,11 +1,8 @@
 #include "gibbsteel/composition_for.hpp"
 
-#include <cmath>
-
-#include "gibbsteel/errors.hpp"
 #include "internal/composition_search_text.hpp"
 #include "internal/distinct_warnings.hpp"
-#include "internal/number_format.hpp"
+#include "internal/quantity_checks.hpp"
 #include "scan/composition_scan.hpp"
 
 namespace gibbsteel {
@@ -35,6 +32,8 @@ void take_over(const internal::LineSearch& line, const internal::CompositionScan
     found.gaps.push_back({scan.percent(gap.from), scan.percent(gap.to), gap.reason});
   found.lowest = {line.lowest.value, scan.percent(line.lowest.s)};
   found.highest = {line.highest.value, scan.percent(line.highest.s)};
+  found.low = line.low;
+  found.high = line.high;
   found.soaks = line.soaks;
   found.stopped = line.stopped;
 }
@@ -46,10 +45,7 @@ CompositionSearch composition_for(const Steel& steel, const std::string& element
                                   const WeightPercentRange& range, Temperature t,
                                   const SoakOptions& soak,
                                   const CompositionSearchOptions& search) {
-  if (!std::isfinite(value))
-    throw InputError(
-        {{"gibbsteel.input.252", "value", "is " + internal::shortest(value),
-          "give the number that the quantity is to have"}});
+  internal::require_possible(quantity, value, *steel.parameters());
   internal::CompositionScan scan(steel, element, range, t, soak, search);
   CompositionSearch found;
   found.steel = steel.name();
@@ -70,6 +66,7 @@ std::vector<Warning> CompositionSearch::warnings() const {
   std::vector<const State*> states;
   for (const CompositionCrossing& crossing : crossings)
     states.push_back(&crossing.state);
+  if (states.empty()) states = {&low, &high};
   return internal::distinct_warnings(states);
 }
 

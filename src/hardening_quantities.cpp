@@ -1,5 +1,7 @@
 #include "gibbsteel/hardening_quantities.hpp"
 
+#include <limits>
+
 #include "internal/hardening_chain.hpp"
 #include "internal/number_format.hpp"
 
@@ -42,9 +44,15 @@ Quantity::Origin origin_of(const char* function, const HardeningOptions& options
   return origin;
 }
 
+constexpr double kUnbounded = std::numeric_limits<double>::infinity();
+
 Quantity quantity(const char* function, const char* name, const char* unit,
-                  const HardeningOptions& options, Number number) {
-  return {origin_of(function, options), name, unit,
+                  Quantity::Scope scope, const HardeningOptions& options,
+                  Number number) {
+  return {origin_of(function, options),
+          std::move(scope),
+          name,
+          unit,
           [options, number](const State& state) {
             return number_at(state, nullptr, options, number).value;
           },
@@ -67,23 +75,26 @@ Along vickers(const HardeningBasis& basis, const HardeningChoice& choice) {
 }  // namespace
 
 Quantity martensite_start(const HardeningOptions& options) {
-  return quantity("martensite_start", "martensite start", "C", options,
-                  &internal::martensite_start);
+  return quantity("martensite_start", "martensite start", "C",
+                  {{}, {}, -273.15, kUnbounded}, options, &internal::martensite_start);
 }
 
 Quantity retained_austenite(const HardeningOptions& options) {
-  return quantity("retained_austenite", "retained austenite", "vol%", options,
+  return quantity("retained_austenite", "retained austenite", "vol%",
+                  {{}, {}, 0.0, 100.0}, options,
                   [](const HardeningBasis& basis, const HardeningChoice& choice) {
                     return 100.0 * basis.austenite * retained(basis, choice);
                   });
 }
 
 Quantity hardness_hv(const HardeningOptions& options) {
-  return quantity("hardness_hv", "as-quenched hardness", "HV", options, &vickers);
+  return quantity("hardness_hv", "as-quenched hardness", "HV",
+                  {{}, {}, 0.0, kUnbounded}, options, &vickers);
 }
 
 Quantity hardness_hrc(const HardeningOptions& options) {
-  return quantity("hardness_hrc", "as-quenched hardness", "HRC", options,
+  return quantity("hardness_hrc", "as-quenched hardness", "HRC", {{}, {}, 0.0, 100.0},
+                  options,
                   [](const HardeningBasis& basis, const HardeningChoice& choice) {
                     return internal::rockwell(vickers(basis, choice));
                   });

@@ -10,6 +10,7 @@
 #include "internal/liquid_share.hpp"
 #include "internal/melting_rule.hpp"
 #include "internal/number_format.hpp"
+#include "internal/quantity_checks.hpp"
 #include "internal/soak_warnings.hpp"
 #include "internal/window_spans.hpp"
 #include "internal/window_text.hpp"
@@ -196,6 +197,8 @@ HardeningWindow hardening_window(const Steel& steel, const WindowRules& rules,
                                  const TemperatureRange& range, const SoakOptions& soak,
                                  const SearchOptions& search) {
   check(rules, internal::kind_names(*steel.parameters()));
+  if (rules.hardness)
+    internal::require_known({&*rules.hardness, 1}, *steel.parameters());
   const auto scan = internal::scan_temperatures(steel, range, soak, search);
   return WindowSearch(steel, rules, scan, search).run();
 }

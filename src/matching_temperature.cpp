@@ -4,6 +4,7 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/number_format.hpp"
+#include "internal/quantity_checks.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
 
@@ -40,6 +41,7 @@ MatchingTemperature matching_temperature(const State& reference, const Steel& ot
                                          const TemperatureRange& range,
                                          const SoakOptions& soak,
                                          const SearchOptions& search) {
+  internal::require_known({&quantity, 1}, *other.parameters());
   const double value = quantity.value(reference);
   if (!std::isfinite(value))
     throw InputError(

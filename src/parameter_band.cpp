@@ -6,6 +6,7 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/sensitivities.hpp"
 #include "gibbsteel/tolerance.hpp"
+#include "internal/quantity_checks.hpp"
 #include "tolerance/band_warnings.hpp"
 #include "tolerance/check_tolerances.hpp"
 #include "tolerance/correlated_draws.hpp"
@@ -115,6 +116,7 @@ ParameterBand parameter_band(const Steel& steel, Temperature t,
   const ParameterSet& set = *steel.parameters();
   const Numbers numbers = parameter_file::uncertain_numbers(set);
   check(numbers, options);
+  internal::require_known(quantities, set);
   SensitivityOptions chosen_inputs;
   chosen_inputs.elements.emplace();
   for (const UncertainNumber& number : numbers)

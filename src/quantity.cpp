@@ -5,6 +5,7 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/kind_names.hpp"
+#include "internal/quantity_checks.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -24,18 +25,32 @@ double in_matrix(const State& state, const Matrix& matrix, const std::string& el
                                              : matrix.weight_percent[element];
 }
 
-void check_kind(const State& state, const std::string& kind) {
-  if (std::find(state.kinds.begin(), state.kinds.end(), kind) == state.kinds.end())
-    throw InputError({internal::no_such_kind(state.kinds, kind, "kind")});
+/// As far as a state tells: it does not hold its parameter set.
+void check_scope(const State& state, const Quantity& quantity) {
+  for (const std::string& kind : quantity.scope().kinds)
+    if (std::find(state.kinds.begin(), state.kinds.end(), kind) == state.kinds.end())
+      throw InputError({internal::no_such_kind(state.kinds, kind, "kind")});
+  for (const std::string& symbol : quantity.scope().elements)
+    if (state.analysis.not_modelled.contains(symbol))
+      throw InputError({{"gibbsteel.input.206", "quantity, " + quantity.name(),
+                         symbol + " is not modelled by the parameter file",
+                         "load a file that models it"}});
+}
+
+/// Percent of a steel or of a part of it.
+Quantity::Scope percent_of(std::vector<std::string> elements,
+                           std::vector<std::string> kinds) {
+  for (const std::string& symbol : elements) internal::require_element(symbol);
+  return {std::move(elements), std::move(kinds), 0.0, 100.0};
 }
 
 Quantity amount_of(const std::string& function, const std::string& kind,
                    const std::string& unit, double Occurrence::*member) {
   return {{function, {kind}},
+          percent_of({}, {kind}),
           kind,
           unit,
           [kind, member](const State& state) {
-            check_kind(state, kind);
             return sum_over(state.occurrences, kind, member);
           },
           [kind, member](const State&, const StateSlope& slope) {
@@ -44,9 +59,10 @@ Quantity amount_of(const std::string& function, const std::string& kind,
 }
 
 Quantity plain(const std::string& function, const std::string& name,
-               const std::string& unit, double State::*value,
+               const std::string& unit, double most, double State::*value,
                double StateSlope::*slope) {
   return {{function, {}},
+          {{}, {}, 0.0, most},
           name,
           unit,
           [value](const State& state) { return state.*value; },
@@ -80,12 +96,13 @@ double small_step(const State& state, const StateSlope& slope) {
 }  // namespace
 
 Quantity::Quantity(std::string name, std::string unit, Value value, Slope slope)
-    : Quantity({}, std::move(name), std::move(unit), std::move(value),
+    : Quantity({}, {}, std::move(name), std::move(unit), std::move(value),
                std::move(slope)) {}
 
-Quantity::Quantity(Origin origin, std::string name, std::string unit, Value value,
-                   Slope slope)
+Quantity::Quantity(Origin origin, Scope scope, std::string name, std::string unit,
+                   Value value, Slope slope)
     : origin_(std::move(origin)),
+      scope_(std::move(scope)),
       name_(std::move(name)),
       unit_(std::move(unit)),
       value_(std::move(value)),
@@ -96,7 +113,9 @@ std::string Quantity::label() const {
 }
 
 double Quantity::value(const State& state) const {
-  return state.usable() ? value_(state) : Occurrence::kUnknown;
+  if (!state.usable()) return Occurrence::kUnknown;
+  check_scope(state, *this);
+  return value_(state);
 }
 
 double Quantity::slope(const State& state, const StateSlope& slope) const {
@@ -112,6 +131,7 @@ namespace quantities {
 Quantity matrix(const std::string& element) {
   return {
       {"matrix", {element}},
+      percent_of({element}, {}),
       element + " in the matrix",
       "wt%",
       [element](const State& state) { return in_matrix(state, state.matrix, element); },
@@ -128,12 +148,10 @@ Quantity in_phase(const std::string& kind, const std::string& element) {
     return Occurrence::kUnknown;
   };
   return {{"in_phase", {kind, element}},
+          percent_of({element}, {kind}),
           element + " in " + kind,
           "wt%",
-          [kind, in_first](const State& state) {
-            check_kind(state, kind);
-            return in_first(state.occurrences);
-          },
+          [in_first](const State& state) { return in_first(state.occurrences); },
           [in_first](const State&, const StateSlope& slope) {
             return in_first(slope.occurrences);
           }};
@@ -141,6 +159,7 @@ Quantity in_phase(const std::string& kind, const std::string& element) {
 
 Quantity in_carbides(const std::string& element) {
   return {{"in_carbides", {element}},
+          percent_of({element}, {}),
           element + " in the carbides",
           "wt%",
           [element](const State& state) {
@@ -168,29 +187,28 @@ Quantity driving_force(const std::string& kind) {
     return forces.contains(kind) ? forces[kind] : Occurrence::kUnknown;
   };
   return {{"driving_force", {kind}},
+          {{}, {kind}},
           "driving force of " + kind,
           "J/mol of atoms",
-          [kind, of_kind](const State& state) {
-            check_kind(state, kind);
-            return of_kind(state.driving_force);
-          },
+          [of_kind](const State& state) { return of_kind(state.driving_force); },
           [of_kind](const State&, const StateSlope& slope) {
             return of_kind(slope.driving_force);
           }};
 }
 
 Quantity carbide_volume_percent() {
-  return plain("carbide_volume_percent", "carbide", "vol%",
+  return plain("carbide_volume_percent", "carbide", "vol%", 100.0,
                &State::carbide_volume_percent, &StateSlope::carbide_volume_percent);
 }
 
 Quantity carbide_mass_percent() {
-  return plain("carbide_mass_percent", "carbide", "mass%", &State::carbide_mass_percent,
-               &StateSlope::carbide_mass_percent);
+  return plain("carbide_mass_percent", "carbide", "mass%", 100.0,
+               &State::carbide_mass_percent, &StateSlope::carbide_mass_percent);
 }
 
 Quantity carbon_activity() {
-  return plain("carbon_activity", "carbon activity", "", &State::carbon_activity,
+  return plain("carbon_activity", "carbon activity", "",
+               std::numeric_limits<double>::infinity(), &State::carbon_activity,
                &StateSlope::carbon_activity);
 }
 

@@ -7,6 +7,7 @@
 #include "gibbsteel/elements.hpp"
 #include "gibbsteel/errors.hpp"
 #include "internal/parallel_for.hpp"
+#include "internal/quantity_checks.hpp"
 #include "internal/soak_problem.hpp"
 #include "screening/screen_rows.hpp"
 
@@ -67,6 +68,9 @@ void check(const ScreenInput& input, const ScreenOptions& options) {
   check_columns(input, problems);
   if (problems.empty()) check_counts(input, options, problems);
   if (!problems.empty()) throw InputError(std::move(problems));
+  internal::require_known(options.quantities, options.parameters
+                                                  ? *options.parameters
+                                                  : *default_parameters());
   if (!input.one_per_composition) internal::check_temperatures(input.temperatures);
 }
 

@@ -6,6 +6,7 @@
 #include "gibbsteel/short_soak_limit.hpp"
 #include "internal/error_codes.hpp"
 #include "internal/number_format.hpp"
+#include "internal/quantity_checks.hpp"
 
 namespace gibbsteel::quantities {
 namespace {
@@ -75,7 +76,11 @@ Quantity::Origin origin_of(const std::string& element,
 
 Quantity short_soak_matrix(const std::string& element,
                            const ShortSoakLimitOptions& options) {
-  return {origin_of(element, options), element + " in the matrix, short soak", "wt%",
+  internal::require_element(element);
+  return {origin_of(element, options),
+          {{element}, {}, 0.0, 100.0},
+          element + " in the matrix, short soak",
+          "wt%",
           [element, options](const State& state) {
             return value_at(state, element, options);
           },

@@ -1,10 +1,7 @@
 #include "gibbsteel/temperature_for.hpp"
 
-#include <cmath>
-
-#include "gibbsteel/errors.hpp"
 #include "internal/distinct_warnings.hpp"
-#include "internal/number_format.hpp"
+#include "internal/quantity_checks.hpp"
 #include "internal/temperature_search_text.hpp"
 #include "scan/value_crossings.hpp"
 
@@ -14,10 +11,7 @@ TemperatureSearch temperature_for(const Steel& steel, const Quantity& quantity,
                                   double value, const TemperatureRange& range,
                                   const SoakOptions& soak,
                                   const SearchOptions& search) {
-  if (!std::isfinite(value))
-    throw InputError(
-        {{"gibbsteel.input.252", "value", "is " + internal::shortest(value),
-          "give the number that the quantity is to have"}});
+  internal::require_possible(quantity, value, *steel.parameters());
   const auto scan = internal::scan_temperatures(steel, range, soak, search);
   TemperatureSearch found = internal::find_crossings(scan, quantity, value, search);
   internal::conclude(found);
@@ -36,6 +30,8 @@ std::string_view to_string(TargetStatus status) noexcept {
       return "not computable";
     case TargetStatus::not_known:
       break;
+    case TargetStatus::jumps_over:
+      return "jumps over";
   }
   return "not known";
 }
@@ -47,6 +43,7 @@ std::string_view to_string(CrossingKind kind) noexcept {
 std::vector<Warning> TemperatureSearch::warnings() const {
   std::vector<const State*> states;
   for (const Crossing& crossing : crossings) states.push_back(&crossing.state);
+  if (states.empty()) states = {&low, &high};
   return internal::distinct_warnings(states);
 }
 

@@ -1,5 +1,6 @@
 #include "internal/temperature_search_text.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "internal/liquid_share.hpp"
@@ -29,6 +30,21 @@ std::string crossing_text(const TemperatureSearch& search, const Crossing& cross
          number(search, crossing.below) + " to " + number(search, crossing.above) + end;
 }
 
+bool is_jump(const Crossing& crossing) { return crossing.kind == CrossingKind::jump; }
+
+/// "at 727 C (from 94.16 to 48.27 vol%), ..."
+std::string jumps_text(const TemperatureSearch& search) {
+  std::string text = search.quantity + " jumps over " + number(search, search.target);
+  for (std::size_t i = 0; i < search.crossings.size(); ++i) {
+    const Crossing& crossing = search.crossings[i];
+    text += (i == 0 ? " at " : ", ") + degrees(crossing.temperature) + " (from " +
+            internal::significant(crossing.below, 4) + " to " +
+            number(search, crossing.above) + internal::melting_mark(crossing.state) +
+            ")";
+  }
+  return text;
+}
+
 std::string found_text(const TemperatureSearch& search) {
   std::string text = search.quantity + " is " + number(search, search.target);
   for (std::size_t i = 0; i < search.crossings.size(); ++i)
@@ -56,7 +72,11 @@ bool equal_everywhere(const TemperatureSearch& search) {
 
 TargetStatus status_of(const TemperatureSearch& search) {
   if (equal_everywhere(search)) return TargetStatus::always_equal;
-  if (!search.crossings.empty() || !search.equal.empty()) return TargetStatus::found;
+  const auto& crossings = search.crossings;
+  const bool jumps = !crossings.empty() && search.equal.empty() &&
+                     std::all_of(crossings.begin(), crossings.end(), is_jump);
+  if (jumps) return TargetStatus::jumps_over;
+  if (!crossings.empty() || !search.equal.empty()) return TargetStatus::found;
   if (search.complete()) return TargetStatus::never_reached;
   const bool any = std::isfinite(search.lowest.value);
   return any || !search.stopped.empty() ? TargetStatus::not_known
@@ -68,6 +88,9 @@ std::string sentence(const TemperatureSearch& search) {
   switch (search.status) {
     case TargetStatus::found:
       return found_text(search) +
+             (search.complete() ? "" : "; part of the range is not known");
+    case TargetStatus::jumps_over:
+      return jumps_text(search) +
              (search.complete() ? "" : "; part of the range is not known");
     case TargetStatus::never_reached:
       return span_text(search) + " in the range and never " + target;

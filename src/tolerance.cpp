@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "internal/quantity_checks.hpp"
 #include "tolerance/band_warnings.hpp"
 #include "tolerance/check_tolerances.hpp"
 #include "tolerance/corner_search.hpp"
@@ -71,6 +72,7 @@ ToleranceBand tolerance_band(const Steel& steel, Temperature t,
                              const std::vector<Quantity>& quantities,
                              const ToleranceOptions& options) {
   internal::check_tolerances(steel, t, tolerances, options);
+  internal::require_known(quantities, *steel.parameters());
   ToleranceBand band;
   band.nominal = steel.soak(t, options.soak);
   band.inputs = internal::inputs_of(steel, t, tolerances);

@@ -681,6 +681,8 @@ class Quantity(_Compiled):
         """Name with the unit."""
     def value(self, state: State) -> float:
         """NaN when the state is not usable."""
+    def problems(self, parameters: ParameterSet) -> list[Problem]:
+        """Elements and kinds of phase that it names and the parameter set lacks."""
     def slope(self, state: State, slope: StateSlope) -> float:
         """Derivative, given that of the state."""
 
@@ -1322,8 +1324,8 @@ class TemperatureSearch(_Compiled):
     def status(self) -> str:
         """How it ended.
 
-        ``"found"``, ``"never reached"``, ``"always equal"``, ``"not computable"`` or
-        ``"not known"``.
+        ``"found"``, ``"jumps over"`` (every crossing is a jump), ``"never reached"``,
+        ``"always equal"``, ``"not computable"`` or ``"not known"``.
         """
     @property
     def crossings(self) -> list[Crossing]:
@@ -1360,7 +1362,13 @@ class TemperatureSearch(_Compiled):
         """True when nothing in the range is unknown."""
     @property
     def warnings(self) -> list[SoakWarning]:
-        """The distinct warnings of all states."""
+        """The distinct warnings of the crossings; without one, of `low` and `high`."""
+    @property
+    def low(self) -> State:
+        """The soak at the low end of what was searched."""
+    @property
+    def high(self) -> State:
+        """The soak at the high end of what was searched."""
     def to_frame(self) -> pd.DataFrame:
         """Table (pandas): one row per crossing."""
 
@@ -1863,7 +1871,7 @@ class CompositionCrossing(_Compiled):
         """[weight percent]"""
     @property
     def kind(self) -> str:
-        """``"crossing"`` or ``"jump"``."""
+        """``"crossing"``, or ``"jump"``: the quantity jumps across the value."""
     @property
     def rising(self) -> bool:
         """The quantity grows with the element."""
@@ -1878,7 +1886,7 @@ class CompositionCrossing(_Compiled):
         """At the high end of the bracket."""
     @property
     def state(self) -> State:
-        """The soak at this composition."""
+        """The soak at this composition; for a jump that with less."""
 
 class CompositionSearch(_Compiled):
     """All weight percents of one element at which a quantity has a value."""
@@ -1907,13 +1915,13 @@ class CompositionSearch(_Compiled):
         """Lowest and highest weight percent."""
     @property
     def status(self) -> str:
-        """``"found"``, ``"never reached"``, ..."""
+        """``"found"``, ``"jumps over"``, ``"never reached"``, ..."""
     @property
     def crossings(self) -> list[CompositionCrossing]:
         """Upwards."""
     @property
     def weight_percents(self) -> list[float]:
-        """Those of the crossings."""
+        """Those of the crossings, jumps included."""
     @property
     def equal(self) -> list[tuple[float, float]]:
         """Where the quantity has the value throughout."""
@@ -1937,7 +1945,13 @@ class CompositionSearch(_Compiled):
         """The whole range is known."""
     @property
     def warnings(self) -> list[SoakWarning]:
-        """The distinct warnings of the states."""
+        """The distinct warnings of the crossings; without one, of `low` and `high`."""
+    @property
+    def low(self) -> State:
+        """The soak at the low end of what was searched."""
+    @property
+    def high(self) -> State:
+        """The soak at the high end of what was searched."""
 
 def composition_for(
     steel: CompiledSteel,

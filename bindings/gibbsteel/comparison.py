@@ -10,7 +10,7 @@ from ._core import Comparison, Problem, ShortSoak, State
 from .errors import InputError
 from .frames import state_columns
 from .steel import Steel
-from .target_quantity import QuantityLike, as_quantity
+from .target_quantity import QuantityLike, as_quantity, require_known
 from .temperature import many_kelvin
 
 if TYPE_CHECKING:
@@ -45,7 +45,8 @@ def compare(
     Raises
     ------
     InputError
-        Nothing to compare, a steel without a temperature, something else in the list.
+        Nothing to compare, a steel without a temperature, something else in the list;
+        an element or a kind of phase that a parameter file lacks.
 
     Examples
     --------
@@ -55,9 +56,12 @@ def compare(
     >>> [state.steel for state in both.states]
     ['heat 7', 'heat 8']
     """
+    rows = [as_quantity(quantity) for quantity in quantities]
+    items = [items] if isinstance(items, (State, ShortSoak, Steel)) else list(items)
+    for item in items:
+        if isinstance(item, Steel):
+            require_known(rows, item.parameters)
     states: list[State] = []
-    if isinstance(items, (State, ShortSoak, Steel)):
-        items = [items]
     for item in items:
         if isinstance(item, State):
             states.append(item)
@@ -69,7 +73,7 @@ def compare(
         else:
             what = f"holds {item!r}"
             raise InputError([Problem("gibbsteel.input.267", "items", what, _REMEDY)])
-    return _core.compare(states, [as_quantity(q) for q in quantities])
+    return _core.compare(states, rows)
 
 
 def _listed(values: Any) -> Any:

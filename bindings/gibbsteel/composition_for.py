@@ -82,12 +82,13 @@ class CompositionSearchMethods:
         -------
         CompositionSearch
             ``.weight_percents`` is the answer, ``.status`` and ``.text`` say why there
-            is none.
+            is none, or that the quantity jumps over the value there.
 
         Raises
         ------
         InputError
-            With every problem of element, range and options.
+            With every problem of element, range and options; a value that no state can
+            have; an element or a kind of phase that the parameter file lacks.
 
         Examples
         --------

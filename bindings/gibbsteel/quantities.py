@@ -1,5 +1,9 @@
 """Quantities that targets, comparisons, tolerance bands and designs are about.
 
+An element is a symbol of the periodic table; anything else is an InputError
+(gibbsteel.input.201). An element or a kind of phase that the parameter file lacks is
+one (206, 205) where the quantity is used.
+
 >>> from gibbsteel import quantities
 >>> quantities.matrix("C")
 <Quantity C in the matrix [wt%]>

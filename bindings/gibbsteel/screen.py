@@ -86,7 +86,8 @@ def screen(
     Raises
     ------
     InputError
-        The arguments are no screen: gibbsteel.input.320 to .323.
+        The arguments are no screen: gibbsteel.input.320 to .323; a quantity names an
+        element or a kind of phase that the parameter file lacks: .206, .205.
 
     Examples
     --------

@@ -66,6 +66,8 @@ def _crossing_rows(search: TemperatureSearch) -> list[dict[str, Any]]:
             "kind": crossing.kind,
             "rising": crossing.rising,
             "value": crossing.value,
+            "value_below": crossing.below,
+            "value_above": crossing.above,
             "carbide_volume_percent": crossing.state.carbide_volume_percent,
             "matrix_C_weight_percent": matrix_carbon(crossing.state),
         }
@@ -78,11 +80,16 @@ def _search_frame(search: TemperatureSearch, rows: list[dict[str, Any]]) -> Any:
     frame.attrs["parameters"] = search.parameters
     frame.attrs["status"] = search.status
     frame.attrs["text"] = search.text
+    frame.attrs["warnings"] = [warning.text for warning in search.warnings]
     return frame
 
 
 def temperature_search_to_frame(search: TemperatureSearch) -> pd.DataFrame:
-    """One row per crossing; ``attrs`` holds status and sentence."""
+    """One row per crossing; ``attrs`` holds status, sentence and warnings.
+
+    ``value_below`` and ``value_above`` are those at both ends of the bracket: of a jump
+    they differ.
+    """
     return _search_frame(search, _crossing_rows(search))
 
 

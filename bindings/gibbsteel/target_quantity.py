@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from typing import Any, TypeAlias
 
 from . import quantities
-from ._core import Problem, Quantity, State
+from ._core import ParameterSet, Problem, Quantity, State
 from .errors import InputError
 
 QuantityLike: TypeAlias = Quantity | Callable[[State], float]
@@ -37,6 +37,13 @@ def as_quantity(quantity: QuantityLike) -> Quantity:
         what = f"{quantity!r} is neither a Quantity nor a function of a State"
         raise _error(what, 'give for instance gibbsteel.quantities.matrix("C")')
     return Quantity(getattr(quantity, "__name__", "quantity"), "", quantity)
+
+
+def require_known(quantities: Iterable[Quantity], parameters: ParameterSet) -> None:
+    """Refuses what the parameter set lacks, in one go."""
+    found = [p for quantity in quantities for p in quantity.problems(parameters)]
+    if found:
+        raise InputError(found)
 
 
 def _one_entry(name: str, value: Any) -> tuple[str, Any]:

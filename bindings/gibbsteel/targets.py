@@ -177,12 +177,14 @@ class TargetMethods:
         -------
         TemperatureSearch
             ``crossings`` in order of temperature; look at ``status`` and ``text`` when
-            there is none.
+            there is none. A crossing of kind ``"jump"`` does not have the value: see
+            ``below`` and ``above``.
 
         Raises
         ------
         InputError
-            As `phase_changes`; no target, or more than one.
+            As `phase_changes`; no target, or more than one; a value that no state can
+            have; an element or a kind of phase that the parameter file lacks.
 
         Examples
         --------

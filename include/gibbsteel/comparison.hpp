@@ -40,7 +40,7 @@ Comparison compare(std::span<const State> states,
 
 /// Every steel at every temperature, temperatures of one steel side by side.
 /// @throws InputError gibbsteel.input.267 (no steel or no temperature), and as
-///         Steel::soak()
+///         Steel::soak(); .205, .206 (see Quantity::problems())
 Comparison compare(std::span<const Steel> steels,
                    std::span<const Temperature> temperatures,
                    std::span<const Quantity> quantities = {},

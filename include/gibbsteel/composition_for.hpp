@@ -72,9 +72,10 @@ struct CompositionSearch {
   std::string text;       ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;  ///< of the steel that was started from
   std::string parameters;
+  State low, high;  ///< at the ends of what was searched
 
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
-  /// The distinct warnings of the states.
+  /// The distinct warnings of the crossings; where there are none, of `low` and `high`.
   std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< table, warnings and cautions
@@ -86,7 +87,8 @@ struct CompositionSearch {
 /// between them as in temperature_for.hpp, with the same limits.
 /// @throws InputError with every problem: gibbsteel.input.268 (element, range, options,
 ///         or an element that is tied up by tramp elements in a part of the range),
-///         .252 (value not finite), .210 (temperature); and as Steel::soak()
+///         .252 (value not finite), .340 (value that no state can have), .210
+///         (temperature), .205, .206 (see Quantity::problems()); and as Steel::soak()
 CompositionSearch composition_for(const Steel& steel, const std::string& element,
                                   const Quantity& quantity, double value,
                                   const WeightPercentRange& range, Temperature t,

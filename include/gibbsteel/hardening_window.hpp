@@ -89,8 +89,8 @@ struct HardeningWindow {
 /// source), or the computed solidus less that margin, looked for beyond the range too.
 /// Temperatures of long-hold equilibrium: a shop soak of minutes dissolves
 /// less.
-/// @throws InputError gibbsteel.input.254 (rules), .205 (pinning kind), and as
-///         phase_changes()
+/// @throws InputError gibbsteel.input.254 (rules), .205 (pinning kind), .205, .206 of
+///         the hardness (see Quantity::problems()), and as phase_changes()
 HardeningWindow hardening_window(const Steel& steel, const WindowRules& rules,
                                  const TemperatureRange& range,
                                  const SoakOptions& soak = {},

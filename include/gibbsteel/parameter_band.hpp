@@ -46,7 +46,8 @@ struct ParameterBandOptions {
 
 /// @param quantities  default_quantities() of the nominal state when empty
 /// @throws InputError gibbsteel.input.276 (options), .279 (the set states no standard
-///         deviation, or more than samples can be drawn for), .210 (temperature)
+///         deviation, or more than samples can be drawn for), .210 (temperature),
+///         .205, .206 (see Quantity::problems())
 ParameterBand parameter_band(const Steel& steel, Temperature t,
                              const std::vector<Quantity>& quantities = {},
                              const ParameterBandOptions& options = {});

@@ -3,9 +3,12 @@
 /// designs are about.
 
 #include <functional>
+#include <limits>
 #include <string>
 #include <vector>
 
+#include "gibbsteel/errors.hpp"
+#include "gibbsteel/parameter_set.hpp"
 #include "gibbsteel/state_slope.hpp"
 
 namespace gibbsteel {
@@ -28,43 +31,62 @@ class Quantity {
     std::string function;  ///< "matrix"; empty for any other quantity
     std::vector<std::string> arguments;
   };
-  Quantity(Origin origin, std::string name, std::string unit, Value value, Slope slope);
+
+  /// What it names and what it can be.
+  struct Scope {
+    std::vector<std::string> elements = {}, kinds = {};
+    /// No state has a value outside.
+    double least = -std::numeric_limits<double>::infinity();
+    double most = std::numeric_limits<double>::infinity();
+  };
+  Quantity(Origin origin, Scope scope, std::string name, std::string unit, Value value,
+           Slope slope);
 
   const std::string& name() const noexcept { return name_; }
   const std::string& unit() const noexcept { return unit_; }
   /// "carbon in the matrix [wt%]"
   std::string label() const;
   /// NaN when the state is not usable.
+  /// @throws InputError gibbsteel.input.205 (a kind of phase that the parameter set of
+  ///         the state lacks), .206 (an element that the state left out)
   double value(const State& state) const;
   const Origin& origin() const noexcept { return origin_; }
+  const Scope& scope() const noexcept { return scope_; }
+  /// Elements and kinds of phase that the parameter set lacks. Whatever soaks for a
+  /// quantity asks first, and throws them as one InputError.
+  std::vector<Problem> problems(const ParameterSet& set) const;
   const Value& function() const noexcept { return value_; }
+  /// False: slope() is a difference of values.
+  bool has_slope() const noexcept { return static_cast<bool>(slope_); }
   double slope(const State& state, const StateSlope& slope) const;
 
  private:
   Origin origin_;
+  Scope scope_;
   std::string name_, unit_;
   Value value_;
   Slope slope_;
 };
 
+/// Elements are symbols of the periodic table; a kind of phase is looked for in the
+/// parameter set when the quantity is used.
+/// @throws InputError gibbsteel.input.201 (no symbol of an element)
 namespace quantities {
 
 /// An element in all matrix phases together [wt%]; NaN where there is none (molten).
 Quantity matrix(const std::string& element);
 /// An element in a kind of phase [wt% of the phase]; of two occurrences the one with
-/// the larger volume; NaN when absent. The kind is checked by the first state.
-/// @throws InputError gibbsteel.input.205 then
+/// the larger volume; NaN when absent.
 Quantity in_phase(const std::string& kind, const std::string& element);
 /// An element in all carbides together [wt% of them], as in the residue of an
 /// electrolytic isolation; NaN without carbide.
 Quantity in_carbides(const std::string& element);
 /// A kind of carbide, all its occurrences [vol% or mass% of the steel]; 0 when absent.
-/// The kind is checked by the first state. @throws InputError gibbsteel.input.205 then
 Quantity volume_percent(const std::string& kind);
 Quantity mass_percent(const std::string& kind);
 /// How far a kind of phase is from forming [J/mol of atoms]: negative when absent, 0
 /// when present; NaN when it is not allowed to form. Unlike an amount it has a slope
-/// while the phase is absent. @throws InputError gibbsteel.input.205 by the first state
+/// while the phase is absent.
 Quantity driving_force(const std::string& kind);
 /// All carbides together.
 Quantity carbide_volume_percent();

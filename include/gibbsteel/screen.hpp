@@ -69,7 +69,7 @@ using ScreenProgress = std::function<bool(std::size_t)>;
 /// @throws InputError gibbsteel.input.320 (no columns, or numbers that do not fill
 ///         them), .321 (a column twice), .322 (number of temperatures), .323 (rows
 ///         asked for), .201 (no such element), .210 (temperatures of all compositions),
-///         .205, .212, .232 as a soak
+///         .206 (see Quantity::problems()), .205, .212, .232 as a soak
 std::size_t screen_chunks(const ScreenInput& input, const ScreenOptions& options,
                           const ScreenSink& sink, const ScreenProgress& progress = {});
 

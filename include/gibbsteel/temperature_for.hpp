@@ -17,13 +17,16 @@ enum class TargetStatus {
   always_equal,    ///< the quantity has the value everywhere in the range
   not_computable,  ///< the quantity has no value anywhere in the range
   not_known,       ///< none found, but a part of the range is not known
+  jumps_over,      ///< the value does not occur: every crossing is a jump across it
 };
 std::string_view to_string(TargetStatus) noexcept;
 
 /// Only ever appended.
 enum class CrossingKind {
   crossing,  ///< the quantity has the value at this temperature
-  jump,      ///< it jumps across the value where phases react: see `below`, `above`
+  /// It jumps across the value, where phases react or an estimate changes its rule: the
+  /// ends of the closed bracket still differ, see `below`, `above`.
+  jump,
 };
 std::string_view to_string(CrossingKind) noexcept;
 
@@ -60,9 +63,10 @@ struct TemperatureSearch {
   std::string text;     ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;
   std::string parameters;
+  State low, high;  ///< at the ends of what was searched
 
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
-  /// The distinct warnings of the states.
+  /// The distinct warnings of the crossings; where there are none, of `low` and `high`.
   std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< table, warnings and cautions
@@ -74,9 +78,8 @@ struct TemperatureSearch {
 /// until its values and slopes leave no room for a crossing that was not found: only a
 /// pair of crossings closer together than the tolerance, or a value that is touched and
 /// not crossed, can be missed.
-/// @param quantity  a number of a state; a jump of it that comes from no phase change
-///                  is reported as a crossing as wide as a third of the tolerance
-/// @throws InputError gibbsteel.input.252 (value not finite), and as phase_changes()
+/// @throws InputError gibbsteel.input.252 (value not finite), .340 (value that no state
+///         can have), .205, .206 (see Quantity::problems()), and as phase_changes()
 TemperatureSearch temperature_for(const Steel& steel, const Quantity& quantity,
                                   double value, const TemperatureRange& range,
                                   const SoakOptions& soak = {},

@@ -87,7 +87,7 @@ std::vector<Quantity> default_quantities(const State& state);
 ///         (a range), .271 (an element twice), .272 (nominal value outside), .273 (Fe),
 ///         .274 (a standard deviation), .275 (furnace, segregation), .276 (options),
 ///         .277 (nothing scatters), .278 (high ends above 100 wt% together), .210
-///         (temperature with its error)
+///         (temperature with its error), .205, .206 (see Quantity::problems())
 ToleranceBand tolerance_band(const Steel& steel, Temperature t,
                              const HeatTolerances& tolerances,
                              const std::vector<Quantity>& quantities = {},

@@ -101,6 +101,8 @@ void check_measurement(const Measurement& m, std::size_t index,
   if (!(m.uncertainty > 0.0 && std::isfinite(m.uncertainty)))
     bad("has an uncertainty of " + shortest(m.uncertainty),
         "give a number above 0 in the unit of the quantity");
+  for (const Problem& problem : m.quantity.problems(*set))
+    bad(problem.what, problem.remedy);
   check_soak(m, place, set, out);
 }
 

@@ -5,6 +5,7 @@
 #include "gibbsteel/elements.hpp"
 #include "gibbsteel/errors.hpp"
 #include "internal/number_format.hpp"
+#include "internal/quantity_checks.hpp"
 #include "internal/soak_problem.hpp"
 
 namespace gibbsteel::internal {
@@ -58,17 +59,31 @@ void check_sum(const Steel& start, const std::vector<DesignElement>& elements,
                    "leave something for Fe, the balance"});
 }
 
-void check_targets(const std::vector<DesignTarget>& targets, Problems& out) {
+/// Limits may be kept exactly; what shall be equal may not.
+bool is_tolerance(const DesignTarget& target) {
+  const bool some = target.sense == TargetSense::equal ? target.tolerance > 0.0
+                                                       : target.tolerance >= 0.0;
+  return some && std::isfinite(target.tolerance);
+}
+
+void check_targets(const std::vector<DesignTarget>& targets, const ParameterSet& set,
+                   Problems& out) {
   if (targets.empty())
     out.push_back({kCode, "targets", "is empty", "give at least one"});
   for (const DesignTarget& target : targets) {
     const std::string place = "targets, " + target.quantity.name();
+    for (Problem& problem : target.quantity.problems(set))
+      out.push_back(std::move(problem));
     if (!std::isfinite(target.wanted))
       out.push_back({kCode, place, "wants " + shortest(target.wanted),
                      "give the number that it shall be"});
-    if (!(target.tolerance > 0.0 && std::isfinite(target.tolerance)))
+    else
+      check_wish(target.quantity, target.wanted, place, out);
+    if (!is_tolerance(target))
       out.push_back({kCode, place, "has a tolerance of " + shortest(target.tolerance),
-                     "give a number above 0 in the unit of the quantity"});
+                     target.sense == TargetSense::equal
+                         ? "give a number above 0 in the unit of the quantity"
+                         : "give 0 or a number above it in the unit of the quantity"});
   }
 }
 
@@ -91,7 +106,7 @@ void check_design(const Steel& start, const std::vector<DesignElement>& elements
   Problems problems;
   check_elements(start, elements, problems);
   if (problems.empty()) check_sum(start, elements, problems);
-  check_targets(targets, problems);
+  check_targets(targets, *start.parameters(), problems);
   check_options(options, problems);
   if (!problems.empty()) throw InputError(std::move(problems));
   std::vector<Temperature> temperatures;

@@ -65,6 +65,7 @@ inline constexpr std::string_view kNoSuchProperty = "gibbsteel.input.246";
 inline constexpr std::string_view kRangeWithoutLength = "gibbsteel.input.250";
 inline constexpr std::string_view kSearchOption = "gibbsteel.input.251";
 inline constexpr std::string_view kTargetNotFinite = "gibbsteel.input.252";
+inline constexpr std::string_view kCannotBe = "gibbsteel.input.340";
 inline constexpr std::string_view kReferenceWithout = "gibbsteel.input.253";
 inline constexpr std::string_view kWindowRule = "gibbsteel.input.254";
 inline constexpr std::string_view kNotOneTarget = "gibbsteel.input.255";
@@ -81,7 +82,7 @@ inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
 
 /// Thrown as InputError.
 inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
-    {kNotAnElement, "a symbol in a composition is not that of a chemical element"},
+    {kNotAnElement, "a symbol is not that of a chemical element"},
     {kNotFinite, "a weight percent is not a finite number"},
     {kNegative, "a weight percent is negative"},
     {kAboveHundred, "a weight percent or the sum of them is above 100"},
@@ -162,6 +163,7 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kRangeWithoutLength, "a range of temperatures does not go upwards"},
     {kSearchOption, "an option of a search is outside its range"},
     {kTargetNotFinite, "the value that a quantity is to have is not a finite number"},
+    {kCannotBe, "no state can have the value that a quantity is to have"},
     {kReferenceWithout, "a reference state does not have the quantity to be matched"},
     {kWindowRule, "a rule of a hardening window is outside its range"},
     {kNotOneTarget, "a search is not asked for exactly one quantity and its value"},

@@ -60,6 +60,8 @@ TemperatureSearch find_crossings(const TemperatureScan& scan, const Quantity& qu
     found.gaps.push_back({scan.at(gap.from), scan.at(gap.to), gap.reason});
   found.lowest = {line.lowest.value, scan.at(line.lowest.s)};
   found.highest = {line.highest.value, scan.at(line.highest.s)};
+  found.low = line.low;
+  found.high = line.high;
   found.soaks = line.soaks;
   found.stopped = line.stopped;
   return found;

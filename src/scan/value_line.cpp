@@ -19,6 +19,7 @@ class CrossingSearch {
  public:
   CrossingSearch(const ValueLine& line, const Quantity& quantity, double target)
       : scan_(*line.scan),
+        quantity_(quantity),
         samples_(line, quantity, target),
         closest_(line.tolerance / 3.0) {
     found_.target = target;
@@ -77,13 +78,33 @@ class CrossingSearch {
     return std::signbit(a.excess) != std::signbit(b.excess);
   }
 
-  /// More than both slopes together explain.
+  /// More than both slopes together explain; where these are not its own, or none,
+  /// more than shrinks with the bracket.
   bool is_jump(ValueSample& a, ValueSample& b) {
     constexpr double kFar = 10.0, kNoise = 1e-6;
-    const double h = b.s - a.s;
-    const double smooth =
-        h * std::max(std::abs(samples_.slope(a)), std::abs(samples_.slope(b)));
-    return std::abs(b.excess - a.excess) > kFar * smooth + kNoise;
+    const double step = std::abs(b.excess - a.excess);
+    if (!(step > kNoise * std::max(1.0, std::abs(found_.target)))) return false;
+    const double smooth = (b.s - a.s) * std::max(std::abs(samples_.slope(a)),
+                                                 std::abs(samples_.slope(b)));
+    const bool told = quantity_.has_slope() && std::isfinite(smooth);
+    return told ? step > kFar * smooth + kNoise : stays(a, b);
+  }
+
+  /// Where no phase changes: neither end has the value.
+  bool is_closed_jump(ValueSample& a, ValueSample& b) {
+    return a.excess != 0.0 && b.excess != 0.0 && is_jump(a, b);
+  }
+
+  /// True when the step is still there in an eighth of the bracket.
+  bool stays(const ValueSample& a, const ValueSample& b) {
+    constexpr int kHalvings = 3;
+    const ValueSample *low = &a, *high = &b;
+    for (int i = 0; i < kHalvings; ++i) {
+      const ValueSample& middle = samples_.at(std::midpoint(low->s, high->s));
+      if (!known(middle)) return false;
+      (differ(*low, middle) ? high : low) = &middle;
+    }
+    return std::abs(high->excess - low->excess) > 0.5 * std::abs(b.excess - a.excess);
   }
 
   /// Everything between two soaks with the same phases.
@@ -94,7 +115,7 @@ class CrossingSearch {
     if (!known(a) || !known(b)) return narrow ? add_unknown(a, b) : split(a, b);
     const bool crosses = differ(a, b);
     if (narrow) {
-      if (crosses) add_crossing(a, b, false);
+      if (crosses) add_crossing(a, b, is_closed_jump(a, b));
       return;
     }
     const double sign = a.excess + b.excess < 0.0 ? -1.0 : 1.0;
@@ -129,7 +150,8 @@ class CrossingSearch {
       const auto [low, high] = boost::math::tools::toms748_solve(
           value, a.s, b.s, a.excess, b.excess, close, most);
       if (lost) return false;
-      add_crossing(samples_.at(low), samples_.at(high), false);
+      ValueSample &below = samples_.at(low), &above = samples_.at(high);
+      add_crossing(below, above, is_closed_jump(below, above));
     } else {
       add_crossing(a, b, false);
     }
@@ -178,6 +200,8 @@ class CrossingSearch {
   }
 
   void note_extremes() {
+    found_.low = samples_.all().begin()->second.state;
+    found_.high = samples_.all().rbegin()->second.state;
     for (const auto& [s, sample] : samples_.all()) {
       if (!known(sample)) continue;
       const LineValue here{sample.excess + found_.target, s};
@@ -197,6 +221,7 @@ class CrossingSearch {
   }
 
   const LineScan& scan_;
+  const Quantity& quantity_;
   ValueSamples samples_;
   double closest_;
   LineSearch found_;

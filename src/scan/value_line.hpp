@@ -51,6 +51,7 @@ struct LineSearch {
   std::vector<LineSpan> equal;
   std::vector<LineGap> gaps;
   LineValue lowest, highest;
+  State low, high;  ///< first and last
   std::size_t soaks = 0;
   std::string stopped;
 };

@@ -6,6 +6,8 @@
 #include <cmath>
 
 #include "gibbsteel/gibbsteel.hpp"
+#include "internal/distinct_warnings.hpp"
+#include "internal/number_format.hpp"
 #include "messages.hpp"
 
 using namespace gibbsteel;
@@ -121,12 +123,40 @@ TEST_CASE("composition: an element that is not in the steel yet") {
   check_soak(Steel({{"C", 1.0}}), found, quantities::volume_percent("M7C3"));
 }
 
+TEST_CASE("composition: an estimate that jumps where the family changes") {
+  const Steel steel({{"C", 1.0}, {"Cr", 5}, {"V", 2}, {"Si", 0.4}, {"Mn", 0.4}});
+  const Quantity austenite = quantities::retained_austenite();
+  for (const double wish : {20.0, 30.0}) {
+    const auto over = composition_for(steel, "Mo", austenite, wish, {1.0, 4.0},
+                                      Temperature::celsius(1040));
+    CHECK(over.status == TargetStatus::jumps_over);
+    REQUIRE(over.crossings.size() == 1);
+    const CompositionCrossing& jump = over.crossings[0];
+    CHECK(jump.kind == CrossingKind::jump);
+    CHECK(jump.value == jump.below);
+    CHECK(jump.below < wish);
+    CHECK(jump.above > wish);
+    CHECK(over.text == "retained austenite jumps over " +
+                           internal::significant(wish, 4) +
+                           " vol% at 2.00 wt% Mo (from 9.408 to 34.05 vol%)");
+    CHECK(over.full().find("2.00 wt% Mo (jump from 9.408 vol% to 34.05 vol%)") !=
+          std::string::npos);
+  }
+  const auto found = composition_for(steel, "Mo", austenite, 9.2, {1.0, 4.0},
+                                     Temperature::celsius(1040));
+  CHECK(found.status == TargetStatus::found);
+  CHECK(found.crossings.front().kind == CrossingKind::crossing);
+}
+
 TEST_CASE("composition: a value that does not occur, and one that is everywhere") {
   const auto never = composition_for(punch(), "C", quantities::carbide_volume_percent(),
                                      60.0, {0.3, 0.8}, kSoak);
   CHECK(never.status == TargetStatus::never_reached);
   CHECK(never.crossings.empty());
   CHECK(never.text.find("in the range and never 60 vol%") != std::string::npos);
+  CHECK(never.low.analysis.given["C"] == doctest::Approx(0.3));
+  CHECK(never.high.analysis.given["C"] == doctest::Approx(0.8));
+  CHECK(never.warnings() == internal::distinct_warnings({&never.low, &never.high}));
   CHECK(never.lowest.weight_percent == doctest::Approx(0.3));
   CHECK(never.highest.weight_percent == doctest::Approx(0.8));
   const auto always = composition_for(punch(), "C", quantities::volume_percent("M7C3"),

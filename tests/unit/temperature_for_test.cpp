@@ -7,7 +7,9 @@
 #include "first_edition.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/gibbsteel.hpp"
+#include "internal/distinct_warnings.hpp"
 #include "internal/number_format.hpp"
+#include "messages.hpp"
 #include "with_liquid.hpp"
 
 using namespace gibbsteel;
@@ -90,8 +92,33 @@ TEST_CASE("a jump across the value is told as such") {
   REQUIRE(found.crossings.size() == 1);
   CHECK(found.crossings[0].kind == CrossingKind::jump);
   CHECK_FALSE(found.crossings[0].rising);
-  CHECK(found.text ==
-        "ferrite is 70 vol% at 727 C (jump from 94.16 vol% to 48.27 vol%)");
+  CHECK(found.status == TargetStatus::jumps_over);
+  CHECK(found.text == "ferrite jumps over 70 vol% at 727 C (from 94.16 to 48.27 vol%)");
+  CHECK(found.full().find("727 C (jump from 94.16 vol% to 48.27 vol%)") !=
+        std::string::npos);
+}
+
+TEST_CASE("a jump where no phase changes is no crossing, a steep slope is one") {
+  const auto from_1100 = [](const State& s) {
+    return s.temperature.in_celsius() - 1100;
+  };
+  const Quantity step("step", "",
+                      [&](const State& s) { return from_1100(s) < 0.0 ? 1.0 : 3.0; });
+  const auto over = temperature_for(punch_heat(), step, 2.0, range(1050, 1150));
+  CHECK(over.status == TargetStatus::jumps_over);
+  CHECK(over.brief() ==
+        "punch heat 7, 1050 to 1150 C, long-hold limit: jumps over: step jumps over 2 "
+        "at 1100 C (from 1 to 3)");
+  REQUIRE(over.crossings.size() == 1);
+  CHECK(over.crossings[0].below == 1.0);
+  CHECK(over.crossings[0].above == 3.0);
+  const Quantity steep("steep", "", [&](const State& s) {
+    return 2.0 + std::tanh(10.0 * from_1100(s));
+  });
+  const auto found = temperature_for(punch_heat(), steep, 2.5, range(1050, 1150));
+  CHECK(found.status == TargetStatus::found);
+  REQUIRE(found.crossings.size() == 1);
+  CHECK(found.crossings[0].kind == CrossingKind::crossing);
 }
 
 TEST_CASE("why there is none") {
@@ -103,6 +130,12 @@ TEST_CASE("why there is none") {
   CHECK(never.text ==
         "C in the matrix is between 0.2698 wt% (900 C) and 0.55 wt% (1182 C) in the "
         "range and never 0.7 wt%");
+  // What is known of the ends of the range is known of the answer.
+  CHECK(never.low.temperature == celsius(900));
+  CHECK(never.high.temperature == celsius(1200));
+  CHECK(never.warnings() == internal::distinct_warnings({&never.low, &never.high}));
+  CHECK(codes(never.high) == std::vector<std::string>{"303"});
+  CHECK(never.full().find("! [gibbsteel.warning.303] ") != std::string::npos);
   const auto always =
       temperature_for(steel, quantities::mass_percent("M2C"), 0.0, range(700, 1250));
   CHECK(always.status == TargetStatus::always_equal);
