@@ -16,6 +16,39 @@ Dissolution run(const Steel& steel, const std::string& kind, Pair kelvin,
   return dissolution_temperature(steel, kind, range_of(kelvin), options, search);
 }
 
+Dissolution dissolution_from(const py::tuple& t) {
+  Dissolution d;
+  d.kind = t[0].cast<std::string>();
+  d.status = enumerator(t[1], DissolutionStatus::not_known);
+  d.temperature = temperature_of(t[2].cast<std::optional<double>>());
+  d.intervals = t[3].cast<std::vector<PhaseField>>();
+  d.text = t[4].cast<std::string>();
+  if (t.size() == 5) return d;  // format 1
+  d.steel = t[5].cast<std::string>();
+  d.range = range_of(t[6].cast<Pair>());
+  d.analysis = t[7].cast<MillAnalysis>();
+  d.parameters = t[8].cast<std::string>();
+  d.warnings = t[9].cast<std::vector<Warning>>();
+  return d;
+}
+
+void bind_question(py::class_<Dissolution>& dissolution) {
+  dissolution
+      .def_readonly("steel", &Dissolution::steel, "Name of the steel; may be empty.")
+      .def_property_readonly(
+          "searched_celsius",
+          [](const Dissolution& d) {
+            return in_unit(d.range, &Temperature::in_celsius);
+          },
+          "(low, high) of the range that was searched [C].")
+      .def_readonly("analysis", &Dissolution::analysis, "The mill certificate.")
+      .def_readonly("parameters", &Dissolution::parameters,
+                    "Title and edition of the file.")
+      .def_readonly("warnings", &Dissolution::warnings,
+                    "list of SoakWarning: of both sides of the answer; where there is "
+                    "none, of the ends of the range.");
+}
+
 }  // namespace
 
 void bind_dissolution(py::module_& m) {
@@ -24,6 +57,7 @@ void bind_dissolution(py::module_& m) {
       "The temperature above which a kind of phase is gone; None unless `status` is "
       "'found'.");
   def_temperature(dissolution, [](const Dissolution& d) { return d.temperature; });
+  bind_question(dissolution);
   dissolution.def_readonly("kind", &Dissolution::kind, "Kind of phase.")
       .def_property_readonly(
           "status",
@@ -34,19 +68,15 @@ void bind_dissolution(py::module_& m) {
       .def_readonly("text", &Dissolution::text, "The answer, or why there is none.")
       .def("__repr__",
            [](const Dissolution& d) { return "<Dissolution " + d.brief() + ">"; })
-      .def("__str__", &Dissolution::brief)
+      .def("__str__", &Dissolution::full)
       .def(tagged_pickle(
           [](const Dissolution& d) {
             return py::make_tuple(d.kind, static_cast<int>(d.status),
-                                  kelvins(d.temperature), d.intervals, d.text);
+                                  kelvins(d.temperature), d.intervals, d.text, d.steel,
+                                  kelvins(d.range), d.analysis, d.parameters,
+                                  d.warnings);
           },
-          [](const py::tuple& t) {
-            return Dissolution{t[0].cast<std::string>(),
-                               enumerator(t[1], DissolutionStatus::not_known),
-                               temperature_of(t[2].cast<std::optional<double>>()),
-                               t[3].cast<std::vector<PhaseField>>(),
-                               t[4].cast<std::string>()};
-          }));
+          &dissolution_from, 2));
   m.def("dissolution_temperature", &run, py::arg("steel"), py::arg("kind"),
         py::arg("kelvin"), py::arg("options"), py::arg("search"), py::arg("progress"));
 }

@@ -1,12 +1,18 @@
 /// The temperature above which a kind of phase is gone; see phase_changes.hpp.
 
+#include <algorithm>
+
+#include "internal/distinct_warnings.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/melts.hpp"
 #include "internal/number_format.hpp"
 #include "internal/phase_change_text.hpp"
+#include "internal/text_table.hpp"
 
 namespace gibbsteel {
 namespace {
+
+constexpr std::size_t kWidth = 78;
 
 std::string intervals_text(const Dissolution& found) {
   std::string text;
@@ -51,6 +57,16 @@ DissolutionStatus status_of(const PhaseChanges& changes, const Dissolution& foun
              : DissolutionStatus::not_known;
 }
 
+/// Both sides of the change at which the kind goes; else the ends of the search.
+std::vector<Warning> warnings_of(const PhaseChanges& changes,
+                                 const Dissolution& found) {
+  if (found.temperature)
+    for (const PhaseChange& change : changes.changes)
+      if (change.temperature == *found.temperature)
+        return internal::distinct_warnings({&change.below, &change.above});
+  return internal::distinct_warnings({&changes.low, &changes.high});
+}
+
 }  // namespace
 
 std::string_view to_string(DissolutionStatus status) noexcept {
@@ -75,6 +91,10 @@ std::string_view to_string(Edge edge) noexcept {
 Dissolution PhaseChanges::dissolution(std::string_view kind) const {
   Dissolution found;
   found.kind = kind;
+  found.steel = steel;
+  found.range = range;
+  found.analysis = low.analysis;
+  found.parameters = low.parameters;
   found.intervals = intervals(kind);
   found.status = status_of(*this, found);
   if (found.status == DissolutionStatus::found)
@@ -83,11 +103,25 @@ Dissolution PhaseChanges::dissolution(std::string_view kind) const {
   if (found.temperature && kind != internal::kLiquid &&
       internal::melts(*this, *found.temperature))
     found.text += "; in the melt";
+  found.warnings = warnings_of(*this, found);
   return found;
 }
 
 std::string Dissolution::brief() const {
-  return kind + ", " + std::string(to_string(status)) + ": " + text;
+  return (steel.empty() ? "steel" : steel) + ", " +
+         internal::fixed(range.low.in_celsius(), 0) + " to " +
+         internal::fixed(range.high.in_celsius(), 0) +
+         " C, long-hold limit: " + std::string(to_string(status)) + ": " + text;
+}
+
+std::string Dissolution::full() const {
+  std::string result =
+      internal::wrapped(brief(), kWidth, 2) +
+      internal::wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2) +
+      "parameters: " + parameters + "\n\n";
+  for (const Warning& warning : warnings)
+    result += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
+  return result + internal::wrapped(internal::kCaution, kWidth, 0);
 }
 
 }  // namespace gibbsteel

@@ -1,5 +1,6 @@
 #include "gibbsteel/matching_temperature.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "gibbsteel/errors.hpp"
@@ -54,6 +55,14 @@ MatchingTemperature matching_temperature(const State& reference, const Steel& ot
           temperature_for(other, quantity, value, range, soak, search)};
 }
 
+std::vector<Warning> MatchingTemperature::warnings() const {
+  std::vector<Warning> all = reference.warnings;
+  for (Warning& warning : search.warnings())
+    if (std::find(all.begin(), all.end(), warning) == all.end())
+      all.push_back(std::move(warning));
+  return all;
+}
+
 std::string MatchingTemperature::brief() const {
   return "as " + reference_text(*this) + ": " + search.brief();
 }
@@ -66,6 +75,9 @@ std::string MatchingTemperature::full() const {
         "soak of minutes needs a hotter one. quantities.short_soak_matrix compares "
         "like with like.",
         kWidth, 0);
+  for (const Warning& warning : reference.warnings)
+    text += internal::wrapped("! reference: [" + warning.code + "] " + warning.text,
+                              kWidth, 2);
   return text + search.full();
 }
 

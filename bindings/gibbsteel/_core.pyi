@@ -1167,6 +1167,21 @@ class Dissolution(_Compiled):
     @property
     def text(self) -> str:
         """The answer, or why there is none."""
+    @property
+    def steel(self) -> str:
+        """Name of the steel; may be empty."""
+    @property
+    def searched_celsius(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [C]."""
+    @property
+    def analysis(self) -> MillAnalysis:
+        """The mill certificate."""
+    @property
+    def parameters(self) -> str:
+        """Title and edition of the file."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """On both sides of the answer; without one, at the ends of the range."""
 
 def dissolution_temperature(
     steel: CompiledSteel,
@@ -1397,6 +1412,9 @@ class MatchingTemperature(_Compiled):
     @property
     def search(self) -> TemperatureSearch:
         """Of the other steel: status and crossings."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct warnings of the reference, and then those of the search."""
     def to_frame(self) -> pd.DataFrame:
         """Table (pandas): one row per crossing, with the reference."""
 

@@ -109,7 +109,8 @@ class TargetMethods:
         -------
         Dissolution
             Look at ``status``: the kind may be there up to the end of the range, or
-            nowhere in it. ``intervals`` tells where it is.
+            nowhere in it. ``intervals`` tells where it is, ``warnings`` how far to
+            trust it.
 
         Raises
         ------

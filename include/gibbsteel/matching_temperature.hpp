@@ -8,8 +8,10 @@ namespace gibbsteel {
 
 struct MatchingTemperature {
   State reference;
-  double value = 0.0;         ///< of the quantity in `reference`
-  TemperatureSearch search;   ///< of the other steel, see there for the status
+  double value = 0.0;        ///< of the quantity in `reference`
+  TemperatureSearch search;  ///< of the other steel, see there for the status
+  /// The distinct warnings of the reference, and then those of the search.
+  std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< both steels, warnings and cautions
 };

@@ -70,7 +70,16 @@ struct Dissolution {
   std::optional<Temperature> temperature;  ///< when found
   std::vector<PhaseField> intervals;       ///< where the kind is present, lowest first
   std::string text;                        ///< one sentence: the answer, or why none
-  std::string brief() const;               ///< one line
+  std::string steel;
+  TemperatureRange range{Temperature::kelvin(0.0), Temperature::kelvin(0.0)};
+  MillAnalysis analysis;
+  std::string parameters;
+  /// The distinct ones on both sides of the answer; where there is none, of the ends of
+  /// what was searched.
+  std::vector<Warning> warnings;
+
+  std::string brief() const;  ///< one line
+  std::string full() const;   ///< the answer, warnings and cautions
 };
 
 struct PhaseChanges {

@@ -83,9 +83,74 @@ def test_dissolution(plain):
     assert cementite.celsius == pytest.approx(727, abs=2)  # eutectoid, Okamoto 1992
     never = plain.dissolution_temperature("M6C", celsius=(700, 720))
     assert (never.status, never.celsius) == ("never present", None)
-    assert str(never) == (
-        "M6C, never present: M6C is not present anywhere in the range"
+    assert repr(never) == (
+        "<Dissolution plain, 700 to 720 C, long-hold limit: never present: M6C is not "
+        "present anywhere in the range>"
     )
+    assert str(never).startswith(repr(never)[13:60])
+    assert never.searched_celsius == pytest.approx((700, 720))
+    assert never.analysis.given == {"C": 0.4}
+    copy = again(never)
+    assert str(copy) == str(never)
+    assert copy.warnings == never.warnings
+
+
+def test_a_search_that_finds_nothing_carries_the_warnings_of_its_ends(punch):
+    for search in (
+        punch.temperature_for(matrix_carbon=0.5, celsius=(1250, 1500)),
+        punch.composition_for("C", matrix_carbon=5, percent=(0.3, 0.8), celsius=1320),
+    ):
+        assert (search.status, search.crossings) == ("never reached", [])
+        ends = [*search.low.warnings, *search.high.warnings]
+        assert search.warnings and all(w in ends for w in search.warnings)
+        assert {w.code[-3:] for w in search.warnings} >= {"301", "303"}
+        for warning in search.warnings:
+            assert f"! [{warning.code}]" in str(search)
+        assert again(search).warnings == search.warnings
+    frame = punch.temperature_for(matrix_carbon=5, celsius=(1250, 1300)).to_frame()
+    assert frame.attrs["warnings"]
+    gone = punch.dissolution_temperature("MC", celsius=(1200, 1320))
+    assert {"301", "303"} <= {w.code[-3:] for w in gone.warnings}
+    assert "! [gibbsteel.warning.303]" in str(gone)
+    match = gs.matching_temperature(reference=gone_reference(punch), steel=punch)
+    assert match.warnings[0] == match.reference.warnings[0]
+    assert f"! reference: [{match.warnings[0].code}]" in str(match)
+
+
+def gone_reference(steel):
+    return steel.soak(celsius=1240)
+
+
+def test_a_wish_that_cannot_be(punch):
+    never = "; give 0 to 100 wt%"
+    carbon = "which 'C in the matrix' can never be"
+    assert problem(punch.temperature_for, matrix_carbon=-0.5) == (
+        f"[gibbsteel.input.340] value: is -0.5, {carbon}{never}"
+    )
+    assert problem(
+        punch.composition_for, "C", matrix_carbon=101, percent=(0.3, 0.8), celsius=1100
+    ) == (f"[gibbsteel.input.340] value: is 101, {carbon}{never}")
+
+
+def test_a_jump_is_no_crossing():
+    steel = gs.Steel(C=1.0, Cr=5, V=2, Si=0.4, Mn=0.4, Mo=1.9, name="x")
+    retained = gs.quantities.retained_austenite()
+    search = steel.composition_for("Mo", retained, 20, percent=(1, 4), celsius=1040)
+    assert repr(search) == (
+        "<x with 1 to 4 wt% Mo at 1040 C, long-hold limit: jumps over: retained "
+        "austenite jumps over 20 vol% at 2.00 wt% Mo (from 9.408 to 34.05 vol%)>"
+    )
+    (jump,) = search.crossings
+    assert (search.status, jump.kind) == ("jumps over", "jump")
+    assert jump.below < 20 < jump.above and jump.value == jump.below
+    assert repr(jump) == "<CompositionCrossing at 2.0000 wt%: jump, rising>"
+    plain = gs.Steel(C=0.4, name="plain")
+    over = plain.temperature_for(volume_percent={"ferrite": 70}, celsius=(700, 800))
+    assert over.status == "jumps over"
+    frame = over.to_frame()
+    assert list(frame["kind"]) == ["jump"]
+    assert frame["value_below"][0] > 70 > frame["value_above"][0]
+    assert frame.attrs["status"] == "jumps over"
 
 
 def test_every_way_to_name_a_target(plain):
@@ -189,6 +254,7 @@ def test_pickles(changes, found):
     assert again(found).crossings[0].state.matrix == found.crossings[0].state.matrix
     assert again(gs.SearchOptions(tolerance=0.1)) == gs.SearchOptions(tolerance=0.1)
     dissolution = changes.dissolution("M3C")
+    assert again(dissolution).warnings == dissolution.warnings
     assert str(again(dissolution)) == str(dissolution)
 
 

@@ -8,6 +8,8 @@
 #include "first_edition.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/gibbsteel.hpp"
+#include "internal/distinct_warnings.hpp"
+#include "messages.hpp"
 #include "with_liquid.hpp"
 
 using namespace gibbsteel;
@@ -122,14 +124,17 @@ TEST_CASE("dissolution: found, still there, never there, comes and goes") {
   const Dissolution m6c = found.dissolution("M6C");
   CHECK(m6c.status == DissolutionStatus::found);
   REQUIRE(m6c.temperature);
+  const std::string heading = "punch heat 7, 800 to 1250 C, long-hold limit: ";
   CHECK(m6c.brief() ==
-        "M6C, found: M6C is gone above 1150 C; M6C is present from 800 C (low end of "
-        "the range) to 1150 C");
+        heading +
+            "found: M6C is gone above 1150 C; M6C is present from 800 C (low end of "
+            "the range) to 1150 C");
   CHECK(found.dissolution("austenite").brief() ==
-        "austenite, still present: austenite is still there at the high end of the "
-        "range; austenite is present from 820 C to 1250 C (high end of the range)");
+        heading +
+            "still present: austenite is still there at the high end of the range; "
+            "austenite is present from 820 C to 1250 C (high end of the range)");
   CHECK(found.dissolution("M23C6").brief() ==
-        "M23C6, never present: M23C6 is not present anywhere in the range");
+        heading + "never present: M23C6 is not present anywhere in the range");
   const Dissolution ferrite =
       dissolution_temperature(Steel({{"Cr", 11.0}}), "ferrite", range(850, 1250));
   CHECK(ferrite.status == DissolutionStatus::still_present);
@@ -138,6 +143,31 @@ TEST_CASE("dissolution: found, still there, never there, comes and goes") {
   CHECK(ferrite.intervals[1].low_edge == Edge::change);
   CHECK(ferrite.intervals[1].high_edge == Edge::range);
   CHECK_FALSE(ferrite.temperature);
+}
+
+TEST_CASE("dissolution: warnings of the answer, or of the ends of the range") {
+  const PhaseChanges found =
+      phase_changes(punch_heat(default_parameters()), range(800, 1250));
+  const Dissolution gone = found.dissolution("M23C6");
+  REQUIRE(gone.temperature);
+  const auto change = std::find_if(
+      found.changes.begin(), found.changes.end(),
+      [&](const PhaseChange& c) { return c.temperature == *gone.temperature; });
+  REQUIRE(change != found.changes.end());
+  CHECK(gone.warnings == internal::distinct_warnings({&change->below, &change->above}));
+  const Dissolution still = found.dissolution("MC");
+  CHECK(still.status == DissolutionStatus::still_present);
+  CHECK(still.warnings == internal::distinct_warnings({&found.low, &found.high}));
+  const std::vector<std::string> hot = codes(found.high);
+  CHECK(std::count(hot.begin(), hot.end(), "303") == 1);
+  const std::string page = still.full();
+  CHECK(page.rfind("punch heat 7, 800 to 1250 C, long-hold limit: still present: MC",
+                   0) == 0);
+  for (const char* part : {"analysis, wt%: 0.55C 4.5Cr 2.75Mo 2W 1V, balance Fe",
+                           "parameters: Tool steels", "! [gibbsteel.warning.303] "}) {
+    CAPTURE(part);
+    CHECK(page.find(part) != std::string::npos);
+  }
 }
 
 TEST_CASE("a search that is stopped knows nothing above") {
