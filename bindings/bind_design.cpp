@@ -22,18 +22,20 @@ py::str text_of(const DesignTarget& t) {
               t.temperature.in_celsius());
 }
 
+DesignTarget target_of(const Quantity& quantity, double kelvin, const std::string& word,
+                       double wanted, std::optional<double> tolerance) {
+  const TargetSense sense = sense_of(word);
+  const double usual =
+      sense == TargetSense::equal ? DesignTarget::usual_tolerance(wanted) : 0.0;
+  return {quantity, Temperature::kelvin(kelvin), sense, wanted,
+          tolerance.value_or(usual)};
+}
+
 void bind_target(py::module_& m) {
   py::class_<DesignTarget>(m, "DesignTarget",
                            "One number of a soak and what it shall be.")
-      .def(
-          py::init([](const Quantity& quantity, double kelvin, const std::string& sense,
-                      double wanted, std::optional<double> tolerance) {
-            return DesignTarget{
-                quantity, Temperature::kelvin(kelvin), sense_of(sense), wanted,
-                tolerance.value_or(DesignTarget::usual_tolerance(wanted))};
-          }),
-          py::arg("quantity"), py::arg("kelvin"), py::arg("sense"), py::arg("wanted"),
-          py::arg("tolerance") = py::none())
+      .def(py::init(&target_of), py::arg("quantity"), py::arg("kelvin"),
+           py::arg("sense"), py::arg("wanted"), py::arg("tolerance") = py::none())
       .def_readonly("quantity", &DesignTarget::quantity, "What the target is about.")
       .def_property_readonly(
           "kelvin", [](const DesignTarget& t) { return t.temperature.in_kelvin(); },
@@ -44,7 +46,8 @@ void bind_target(py::module_& m) {
           "'equal', 'at least' or 'at most'.")
       .def_readonly("wanted", &DesignTarget::wanted, "In the unit of the quantity.")
       .def_readonly("tolerance", &DesignTarget::tolerance,
-                    "How far off still counts as met, in the unit of the quantity.")
+                    "How far off still counts as met, in the unit of the quantity; 0 "
+                    "for a limit that is to be kept.")
       .def("__repr__", &text_of)
       .def(tagged_pickle(
           [](const DesignTarget& t) {
@@ -91,11 +94,12 @@ void bind_outcome(py::module_& m) {
           "'equal', 'at least' or 'at most'.")
       .def_readonly("wanted", &TargetOutcome::wanted, "In the unit of the quantity.")
       .def_readonly("tolerance", &TargetOutcome::tolerance,
-                    "How far off still counts as met.")
+                    "How far off still counts as met; 0 for a limit that is kept.")
       .def_readonly("value", &TargetOutcome::value, "Of the final soak.")
       .def_readonly("miss", &TargetOutcome::miss,
                     "Value less wanted; 0 for a limit that is kept.")
-      .def_readonly("met", &TargetOutcome::met, "The miss is within the tolerance.")
+      .def_readonly("met", &TargetOutcome::met,
+                    "The miss is within the tolerance; a limit is kept.")
       .def("__repr__",
            [](const TargetOutcome& o) {
              return py::str("<TargetOutcome {}: {:.4g}, {}>")

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "designer/design_search.hpp"
+#include "designer/rounded_design.hpp"
 #include "gibbsteel/errors.hpp"
 #include "internal/design_text.hpp"
 #include "internal/distinct_warnings.hpp"
@@ -100,13 +101,13 @@ Found search(DesignProblem& problem, const DesignOptions& options) {
   return found;
 }
 
-/// Rounded, but not over a bound.
-double makeable(const DesignElement& element, double percent,
-                const MakeableSteps& steps) {
-  if (!steps.round) return percent;
-  const double value = to_makeable({{element.symbol, percent}}, steps)[element.symbol];
-  const bool inside = value >= element.range.low && value <= element.range.high;
-  return inside ? value : percent;
+/// How far off counts as met: limits are kept as well as the search resolves them.
+double slack_of(const DesignTarget& target) {
+  constexpr double kResolved = 1e-3;  // squared, DesignPoint::kHolds
+  return target.sense == TargetSense::equal
+             ? target.tolerance
+             : std::max(target.tolerance,
+                        kResolved * DesignTarget::usual_tolerance(target.wanted));
 }
 
 TargetOutcome outcome_of(const DesignTarget& target, const State& state) {
@@ -119,7 +120,7 @@ TargetOutcome outcome_of(const DesignTarget& target, const State& state) {
   if (target.sense == TargetSense::at_most) outcome.miss = std::max(outcome.miss, 0.0);
   // min() and max() lose a NaN.
   if (std::isnan(outcome.value)) outcome.miss = Occurrence::kUnknown;
-  outcome.met = std::abs(outcome.miss) <= outcome.tolerance;
+  outcome.met = std::abs(outcome.miss) <= slack_of(target);
   return outcome;
 }
 
@@ -140,15 +141,17 @@ Design concluded(DesignProblem& problem, const Point& point, const Steel& start,
                  const DesignOptions& options) {
   constexpr double kAtBound = 1e-6;  // of the cube
   NamedValues percents;
-  const Steel exact = problem.steel(point);
+  const NamedValues exact = problem.steel(point).analysis().given;
+  std::vector<double> chosen;
+  for (const DesignElement& element : elements) chosen.push_back(exact[element.symbol]);
+  chosen = internal::rounded_design(problem, start, elements, std::move(chosen),
+                                    options.makeable);
   std::vector<DesignedElement> designed;
   for (std::size_t i = 0; i < elements.size(); ++i) {
     const std::string& symbol = elements[i].symbol;
-    const double percent =
-        makeable(elements[i], exact.analysis().given[symbol], options.makeable);
-    percents.set(symbol, percent);
+    percents.set(symbol, chosen[i]);
     const bool at_bound = point[i] < kAtBound || point[i] > 1.0 - kAtBound;
-    designed.push_back({symbol, elements[i].range, percent, at_bound});
+    designed.push_back({symbol, elements[i].range, chosen[i], at_bound});
   }
   const std::string name =
       start.name().empty() ? "design" : "design from " + start.name();
@@ -173,6 +176,10 @@ Design concluded(DesignProblem& problem, const Point& point, const Steel& start,
 double DesignTarget::usual_tolerance(double wanted) noexcept {
   constexpr double kShare = 0.01, kLeast = 0.005;
   return std::max(kShare * std::abs(wanted), kLeast);
+}
+
+double DesignTarget::scale() const noexcept {
+  return tolerance > 0.0 ? tolerance : usual_tolerance(wanted);
 }
 
 std::vector<DesignTarget> matrix_targets(const State& state,

@@ -66,7 +66,8 @@ std::string target_table(const Design& design) {
     rows.push_back({label, fixed(t.temperature.in_celsius(), 0), wish(t),
                     number(t.value, ""),
                     t.miss == 0.0 ? "-" : internal::significant(t.miss, 2),
-                    internal::significant(t.tolerance, 2), t.met ? "met" : "NOT MET"});
+                    t.tolerance == 0.0 ? "-" : internal::significant(t.tolerance, 2),
+                    t.met ? "met" : "NOT MET"});
   }
   return internal::text_table(rows);
 }

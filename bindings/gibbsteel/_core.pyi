@@ -2012,7 +2012,7 @@ class DesignTarget(_Compiled):
         """In the unit of the quantity."""
     @property
     def tolerance(self) -> float:
-        """How far off still counts as met, in the unit of the quantity."""
+        """How far off still counts as met; 0 for a limit that is to be kept."""
 
 def matrix_targets(state: State, elements: Sequence[str]) -> list[DesignTarget]:
     """See gibbsteel.matrix_targets."""
@@ -2037,7 +2037,7 @@ class TargetOutcome(_Compiled):
         """In the unit of the quantity."""
     @property
     def tolerance(self) -> float:
-        """How far off still counts as met."""
+        """How far off still counts as met; 0 for a limit that is kept."""
     @property
     def value(self) -> float:
         """Of the final soak."""
@@ -2046,7 +2046,7 @@ class TargetOutcome(_Compiled):
         """Value less wanted; 0 for a limit that is kept."""
     @property
     def met(self) -> bool:
-        """The miss is within the tolerance."""
+        """The miss is within the tolerance; a limit is kept."""
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 

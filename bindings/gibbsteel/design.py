@@ -39,7 +39,8 @@ def target(
         Exactly one of them, in the unit of the quantity.
     tolerance : float, optional
         How far off still counts as met, in the unit of the quantity; its inverse is the
-        weight of the target. 1 % of the value, at least 0.005, when left out.
+        weight of the target. When left out, 1 % of the value, at least 0.005, for
+        ``equal=``; a limit is kept, and missed as soon as it is not.
     celsius, fahrenheit, kelvin : float
         Temperature of the soak: exactly one of them.
 
@@ -133,7 +134,8 @@ def design(
         See `target` and `matrix_targets`. What shall be equal is met in the least
         squares sense; limits are kept, where a composition is found that can.
     rounding : bool or MakeableSteps
-        Round the result to weight percents that can be ordered, and judge that.
+        Round the result to weight percents that can be ordered, and judge that. Where
+        the nearest ones break a limit, others within a few steps keep it if they can.
     starts, candidates : int, optional
         Compositions that the search starts from besides `start`, and how many are
         looked at to choose them.

@@ -2,7 +2,7 @@
 /// A composition that meets several targets at once: least squares over the weight
 /// percents of several elements, balance Fe, inside bounds.
 ///
-///   minimize  sum over equal targets of ((q - wanted) / tolerance)^2
+///   minimize  sum over equal targets of ((q - wanted) / scale)^2
 ///   subject to  q <= wanted  or  q >= wanted  for the others, and the bounds   Eq.
 ///   (D1)
 ///
@@ -35,12 +35,15 @@ struct DesignTarget {
   Temperature temperature;
   TargetSense sense = TargetSense::equal;
   double wanted = 0.0;
-  /// How far off still counts as met, in the unit of the quantity, > 0; its inverse is
-  /// the weight of the target.
+  /// How far off still counts as met, in the unit of the quantity: above 0 where it
+  /// shall be equal. 0 for a limit: kept to within what the search resolves, a
+  /// thousandth of the usual tolerance.
   double tolerance = 0.0;
 
   /// 1 % of the wanted value, at least 0.005: this library's own choice.
   static double usual_tolerance(double wanted) noexcept;
+  /// What a deviation is weighed by: the tolerance; where that is 0, the usual one.
+  double scale() const noexcept;
 };
 
 /// The matrix of a state as targets: every element but Fe, at its temperature.
@@ -63,14 +66,15 @@ struct DesignOptions {
   /// 100000].
   int candidates = 24;
   int most_steps = 80;  ///< compositions tried per start, in [5, 100000]
-  /// Of the result; a rounded composition is what the targets are judged by.
+  /// Of the result; a rounded composition is what the targets are judged by. Where the
+  /// nearest one breaks a limit, one within a step or two that keeps it is taken.
   MakeableSteps makeable = MakeableSteps::none();
   SoakOptions soak;
 };
 
 /// Only ever appended.
 enum class DesignStatus {
-  met,            ///< every target, within its tolerance
+  met,            ///< every target; what shall be equal, within its tolerance
   compromise,     ///< the inequalities hold, not every equality does
   infeasible,     ///< no composition was found that satisfies all inequalities
   not_converged,  ///< soaks without a usable result stood in the way
@@ -87,7 +91,7 @@ struct TargetOutcome {
   /// Value less wanted where the target is not met exactly; 0 for an inequality that
   /// holds. In the unit of the quantity.
   double miss = Occurrence::kUnknown;
-  bool met = false;  ///< |miss| <= tolerance
+  bool met = false;  ///< within the tolerance; see DesignTarget::tolerance
   bool operator==(const TargetOutcome&) const = default;
 };
 
@@ -120,7 +124,8 @@ struct Design {
 /// @param elements  at least one
 /// @param targets   at least one
 /// @throws InputError with every problem: gibbsteel.input.269 (elements, bounds,
-///         targets, options), .210 (temperature), .261 (steps); and as Steel::soak()
+///         targets, options), .340 (a wish that no state can have), .210 (temperature),
+///         .261 (steps), .205, .206 (see Quantity::problems()); and as Steel::soak()
 Design design(const Steel& start, const std::vector<DesignElement>& elements,
               const std::vector<DesignTarget>& targets,
               const DesignOptions& options = {});

@@ -104,7 +104,7 @@ void DesignProblem::fill(const Steel& steel, std::size_t k, DesignValues& values
   for (std::size_t j = 0; j < targets_.size(); ++j) {
     if (state_of_[j] != k) continue;
     const DesignTarget& target = targets_[j];
-    const double factor = sign_of(target) / target.tolerance;
+    const double factor = sign_of(target) / target.scale();
     values.values[j] = target.quantity.value(state);
     values.deviations[j] = factor * (values.values[j] - target.wanted);
     values.usable = values.usable && std::isfinite(values.deviations[j]);
@@ -116,6 +116,20 @@ void DesignProblem::fill(const Steel& steel, std::size_t k, DesignValues& values
       values.gradients[j][i] = std::isfinite(slope) ? factor * slope * width : 0.0;
     }
   }
+}
+
+DesignValues DesignProblem::judge(const Steel& steel) {
+  DesignValues values;
+  values.usable = true;
+  const std::vector<State> states = soak(steel);
+  for (std::size_t j = 0; j < targets_.size(); ++j) {
+    const DesignTarget& target = targets_[j];
+    values.values.push_back(target.quantity.value(states[state_of_[j]]));
+    values.deviations.push_back(sign_of(target) / target.scale() *
+                                (values.values[j] - target.wanted));
+    values.usable = values.usable && std::isfinite(values.values[j]);
+  }
+  return values;
 }
 
 std::vector<State> DesignProblem::soak(const Steel& steel) {

@@ -36,6 +36,8 @@ class DesignProblem {
   Steel steel(const std::vector<double>& point) const;
   double percent(const std::vector<double>& point, std::size_t i) const;
   DesignValues evaluate(const std::vector<double>& point);
+  /// Values and deviations, without gradients.
+  DesignValues judge(const Steel& steel);
   /// Soaks at every temperature of the targets, in their order.
   std::vector<State> soak(const Steel& steel);
   /// Index into the states of soak() for each target.

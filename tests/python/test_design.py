@@ -38,8 +38,8 @@ def test_limits_and_rounding(punch):
         rounding=True,
     )
     assert design.status == "met"
-    assert design.states[0].carbide_volume_percent <= 3.03
-    assert design.states[0].matrix.weight_percent["C"] >= 0.495
+    assert design.states[0].carbide_volume_percent <= 3.0
+    assert design.states[0].matrix.weight_percent["C"] >= 0.5
     assert design.weight_percent["C"] == pytest.approx(
         round(design.weight_percent["C"], 2), abs=1e-12
     )
@@ -49,7 +49,8 @@ def test_targets_are_values(punch, recovered):
     wish = gs.target(quantities.matrix("C"), at_least=0.5, celsius=1120)
     copy = pickle.loads(pickle.dumps(wish))
     assert repr(copy) == repr(wish)
-    assert (copy.sense, copy.wanted, copy.tolerance) == ("at least", 0.5, 0.005)
+    assert (copy.sense, copy.wanted, copy.tolerance) == ("at least", 0.5, 0.0)
+    assert gs.target(quantities.matrix("C"), equal=0.5, celsius=1120).tolerance == 0.005
     state = punch.soak(celsius=1120)
     assert len(gs.matrix_targets(state)) == 5
     cooler = gs.matrix_targets(state, ["C"], celsius=1000)[0]
@@ -59,6 +60,30 @@ def test_targets_are_values(punch, recovered):
     assert copy.steel == recovered.steel
     assert copy.targets == recovered.targets
     assert repr(recovered).startswith("<design from punch heat 7, long-hold limit: met")
+
+
+def test_a_limit_that_is_missed_is_not_met():
+    steel = gs.Steel(C=1.0, Cr=5, V=2, Si=0.4, Mn=0.4, Mo=1.9, name="x")
+    design = gs.design(
+        steel,
+        vary={"Mo": (1, 1.9)},
+        targets=[
+            gs.target(quantities.retained_austenite(), at_most=15, celsius=1040),
+            gs.target(quantities.hardness_hrc(), at_least=63.5, celsius=1040),
+        ],
+    )
+    assert design.status == "infeasible"
+    austenite, hardness = design.targets
+    assert austenite.met and not hardness.met
+    assert -0.64 < hardness.miss < 0 and hardness.tolerance == 0
+    assert "as-quenched hardness, HRC" in str(design) and "NOT MET" in str(design)
+    with pytest.raises(gs.InputError) as error:
+        limit = gs.target(quantities.matrix("C"), at_most=-1, celsius=1040)
+        gs.design(steel, vary={"Mo": (1, 1.9)}, targets=[limit])
+    assert str(error.value) == (
+        "[gibbsteel.input.340] targets, C in the matrix: is -1, which 'C in the "
+        "matrix' can never be; give 0 to 100 wt%"
+    )
 
 
 def test_errors(punch):

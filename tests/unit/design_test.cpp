@@ -22,7 +22,9 @@ Steel punch() {
 
 DesignTarget target(Quantity quantity, TargetSense sense, double wanted,
                     Temperature t = kSoak) {
-  return {std::move(quantity), t, sense, wanted, DesignTarget::usual_tolerance(wanted)};
+  const double tolerance =
+      sense == TargetSense::equal ? DesignTarget::usual_tolerance(wanted) : 0.0;
+  return {std::move(quantity), t, sense, wanted, tolerance};
 }
 
 /// The values of a design are those of soaks of its steel.
@@ -43,7 +45,7 @@ double broken_by(const Steel& steel, const std::vector<DesignTarget>& targets) {
   double most = 0.0;
   const State state = steel.soak(targets.front().temperature);
   for (const DesignTarget& t : targets) {
-    const double off = (t.quantity.value(state) - t.wanted) / t.tolerance;
+    const double off = (t.quantity.value(state) - t.wanted) / t.scale();
     if (t.sense == TargetSense::at_most) most = std::max(most, off);
     if (t.sense == TargetSense::at_least) most = std::max(most, -off);
   }
@@ -56,7 +58,7 @@ double misfit_of(const Steel& steel, const std::vector<DesignTarget>& targets,
   double sum = 0.0;
   const State state = steel.soak(targets.front().temperature);
   for (const DesignTarget& t : targets) {
-    const double off = (t.quantity.value(state) - t.wanted) / t.tolerance;
+    const double off = (t.quantity.value(state) - t.wanted) / t.scale();
     if (t.sense == TargetSense::equal) sum += off * off;
     const bool broken = (t.sense == TargetSense::at_most && off > slack) ||
                         (t.sense == TargetSense::at_least && off < -slack);
@@ -192,6 +194,56 @@ TEST_CASE("design: limits that no composition inside the bounds keeps") {
   CHECK(found.full().find("a better one cannot be ruled out") != std::string::npos);
 }
 
+TEST_CASE("design: a limit that is missed by little is not met") {
+  const Steel steel(
+      {{"C", 1.0}, {"Cr", 5}, {"V", 2}, {"Mo", 1.9}, {"Si", 0.4}, {"Mn", 0.4}});
+  const Temperature soak = Temperature::celsius(1040);
+  DesignTarget hardness =
+      target(quantities::hardness_hrc(), TargetSense::at_least, 63.5, soak);
+  const DesignTarget austenite =
+      target(quantities::retained_austenite(), TargetSense::at_most, 15.0, soak);
+  const Design found = design(steel, {{"Mo", {1.0, 1.9}}}, {austenite, hardness});
+  CHECK(found.status == DesignStatus::infeasible);
+  CHECK_FALSE(found.targets[1].met);
+  CHECK(found.targets[1].miss < 0.0);
+  CHECK(found.targets[1].miss > -0.63);
+  CHECK(found.full().find("NOT MET") != std::string::npos);
+  // Slack that is asked for is given.
+  hardness.tolerance = 0.63;
+  const Design loose = design(steel, {{"Mo", {1.0, 1.9}}}, {austenite, hardness});
+  CHECK(loose.status == DesignStatus::met);
+}
+
+TEST_CASE("design: a rounded composition keeps the limits that the exact one keeps") {
+  std::size_t broken = 0;  // by rounding to the nearest
+  for (const double least : {0.481, 0.493, 0.507, 0.519}) {
+    CAPTURE(least);
+    const std::vector<DesignTarget> limits{
+        target(quantities::carbide_volume_percent(), TargetSense::at_most, 1.3),
+        target(quantities::matrix("C"), TargetSense::at_least, least)};
+    const std::vector<DesignElement> elements{{"C", {0.3, 1.0}}, {"V", {0.5, 3.0}}};
+    const Design exact = design(punch(), elements, limits);
+    CHECK(exact.status == DesignStatus::met);
+    NamedValues nearest;
+    for (const DesignedElement& e : exact.elements)
+      nearest.set(e.symbol, e.weight_percent);
+    nearest = to_makeable(nearest, MakeableSteps{});
+    if (broken_by(punch().changed(nearest), limits) > 1e-3) ++broken;
+    DesignOptions options;
+    options.makeable = MakeableSteps{};
+    const Design found = design(punch(), elements, limits, options);
+    CHECK(found.status == DesignStatus::met);
+    CHECK(found.targets[0].value <= 1.3);
+    CHECK(found.targets[1].value >= least);
+    check_certified(found, limits);
+    NamedValues percents;
+    for (const DesignedElement& e : found.elements)
+      percents.set(e.symbol, e.weight_percent);
+    CHECK(to_makeable(percents, MakeableSteps{}) == percents);
+  }
+  CHECK(broken > 0);
+}
+
 TEST_CASE("design: targets at two temperatures, and rounded to what can be ordered") {
   const Temperature low = Temperature::celsius(1000);
   const Steel wanted = punch().changed({{"C", 0.62}, {"Mo", 3.4}});
@@ -216,7 +268,10 @@ TEST_CASE("design: a quantity that throws, and one that has no value") {
   CHECK(
       message([&] {
         design(punch(), {{"C", {0.4, 0.9}}}, {target(wrong, TargetSense::equal, 1.0)});
-      }).find("[gibbsteel.input.205] kind: there is no phase 'M9C'") == 0);
+      }) ==
+      "[gibbsteel.input.205] kind: there is no phase 'M9C'; choose from: austenite, "
+      "MC, ferrite, M6C, M7C3, M23C6, M3C, M2C, hexagonal matrix, M3C2, hexagonal MC, "
+      "graphite");
   const Quantity none("nothing", "", [](const State&) { return std::nan(""); });
   const Design lost =
       design(punch(), {{"C", {0.4, 0.9}}}, {target(none, TargetSense::equal, 1.0)});
