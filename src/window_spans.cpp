@@ -74,8 +74,14 @@ WindowSpans at_least(const TemperatureSearch& search, WindowRule rule) {
   WindowSpans spans;
   if (holds_at_first) spans.push_back({search.range, WindowRule::range, rule});
   for (const Crossing& crossing : search.crossings) {
+    // The soak of a jump is that below it.
+    const bool jump = crossing.kind == CrossingKind::jump;
     if (crossing.rising)
-      spans.push_back({{crossing.temperature, search.range.high}, rule, rule});
+      spans.push_back(
+          {{moved(crossing.temperature, jump ? crossing.bracket_width : 0.0),
+            search.range.high},
+           rule,
+           rule});
     else if (!spans.empty())
       spans.back().range.high = crossing.temperature;
   }

@@ -77,7 +77,7 @@ struct TemperatureSearch {
 /// phase_changes.hpp). Between two of them the quantity is smooth, and soaks are added
 /// until its values and slopes leave no room for a crossing that was not found: only a
 /// pair of crossings closer together than the tolerance, or a value that is touched and
-/// not crossed, can be missed.
+/// not crossed, can be missed. A jump in there is located to a third of it.
 /// @throws InputError gibbsteel.input.252 (value not finite), .340 (value that no state
 ///         can have), .205, .206 (see Quantity::problems()), and as phase_changes()
 TemperatureSearch temperature_for(const Steel& steel, const Quantity& quantity,

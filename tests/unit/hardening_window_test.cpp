@@ -210,3 +210,16 @@ TEST_CASE("a stopped search leaves the ceiling where nothing is known beyond") {
   CHECK(part.remarks ==
         std::vector<std::string>{"Part of the range is not known; it is left out."});
 }
+
+TEST_CASE("a least value that is jumped over is kept at the floor") {
+  WindowRules rules;
+  rules.no_ferrite = false;
+  rules.hardness = Quantity("step", "HRC", [](const State& s) {
+    return s.temperature.in_celsius() < 1047.3 ? 50.0 : 60.0;
+  });
+  rules.least_hardness = 55.0;
+  const auto window = hardening_window(punch_heat(), rules, range(1000, 1100));
+  REQUIRE(window.floor);
+  CHECK(std::abs(window.floor->in_celsius() - 1047.3) < SearchOptions{}.tolerance);
+  CHECK(rules.hardness->value(window.at_floor) == 60.0);
+}

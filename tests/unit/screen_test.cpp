@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <limits>
+#include <stdexcept>
 #include <thread>
 
 #include "gibbsteel/errors.hpp"
@@ -321,7 +322,10 @@ TEST_CASE("a row without a result says why") {
   }
   SUBCASE("a quantity that fails leaves the other numbers") {
     ScreenOptions options;
-    options.quantities = {quantities::volume_percent("M99"), quantities::matrix("Cr")};
+    const Quantity fails("fails", "", [](const State&) -> double {
+      throw std::domain_error("not of this row");
+    });
+    options.quantities = {fails, quantities::matrix("Cr")};
     const ScreenTable failed = screen(heats.input(), options);
     CHECK(failed.status == std::vector<ScreenStatus>{quantity_failed});
     CHECK(std::isnan(failed.quantity[0]));
