@@ -202,9 +202,11 @@ void check_volumes(const State& state, Warnings& out) {
 }  // namespace
 
 bool resembles(const SolidusBound& bound, const NamedValues& weight_percent) {
+  constexpr double kRounding = 1e-9;
   const auto near = [](const std::string& symbol, double known, double given) {
-    const double tolerance = symbol == "C" ? 0.15 : std::max(0.5, 0.2 * known);
-    return std::abs(given - known) <= tolerance;
+    const double more = given - known;
+    if (symbol == "C") return more >= -0.15 - kRounding && more <= 0.5 + kRounding;
+    return std::abs(more) <= std::max(0.5, 0.2 * known) + kRounding;
   };
   NamedValues known;
   for (const auto& [symbol, percent] : bound.weight_percent) {

@@ -160,7 +160,9 @@ std::optional<Edition> edition_of(const ParameterSet& set) {
   const FileRecord& shipped = default_parameters()->files.front();
   if (set.files.empty() || set.files.front().title != shipped.title) return {};
   const std::string& edition = set.files.front().edition;
-  if (edition == shipped.edition || edition == "2026-11-26") return Edition::calibrated;
+  for (const std::string_view calibrated : {"2026-11-26", "2026-11-26.2"})
+    if (edition == calibrated) return Edition::calibrated;
+  if (edition == shipped.edition) return Edition::calibrated;
   if (edition == "2026-11-25") return Edition::uncalibrated;
   return {};
 }

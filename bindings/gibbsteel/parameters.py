@@ -30,8 +30,8 @@ def parameter_files() -> dict[str, Path]:
     --------
     >>> import gibbsteel as gs
     >>> files = gs.parameter_files()
-    >>> [name for name in files if not name.startswith("layers/")]
-    ['editions/2026-11-25.json', 'editions/2026-11-26.json', 'tool_steel.json']
+    >>> [name for name in files if name.startswith("editions/")][:2]
+    ['editions/2026-11-25.json', 'editions/2026-11-26.2.json']
     >>> gs.load_parameters(files["editions/2026-11-25.json"])
     <Tool steels: Fe C Cr Mo W V Co Ni Mn Si (edition 2026-11-25)>
     """

@@ -44,6 +44,7 @@ def test_shipped_files_are_found():
     files = gs.parameter_files()
     assert list(files) == [
         "editions/2026-11-25.json",
+        "editions/2026-11-26.2.json",
         "editions/2026-11-26.json",
         "layers/carbides.json",
         "layers/iron_as_measured.json",

@@ -4,7 +4,7 @@
     python3 shipped_edition.py            writes the file that ships
     python3 shipped_edition.py --check    says whether it is what would be written
 
-Edition 2026-11-26.2 is thermo_data/editions/2026-11-25.json with
+Edition 2026-11-26.3 is thermo_data/editions/2026-11-25.json with
 thermo_data/layers/carbides.json laid on it; the numbers are not touched here.
 gibbsteel must be importable (PYTHONPATH of the build tree, or installed).
 """
@@ -21,7 +21,7 @@ THERMO_DATA = Path(__file__).resolve().parents[2] / "thermo_data"
 SHIPPED = THERMO_DATA / "tool_steel.json"
 BELOW = THERMO_DATA / "editions" / "2026-11-25.json"
 LAYER = THERMO_DATA / "layers" / "carbides.json"
-EDITION = "2026-11-26.2"
+EDITION = "2026-11-26.3"
 
 
 def older():

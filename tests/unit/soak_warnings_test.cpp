@@ -113,8 +113,35 @@ TEST_CASE("304: Mn and Si of a certificate do not hide a grade that leaves them 
       {"Fe", 97.2}, {"C", 0.5}, {"Cr", 1.5}, {"Mn", 0.4}, {"Si", 0.4}};
   CHECK(internal::resembles(grade, heat));
   CHECK_FALSE(internal::resembles(grade, {{"C", 0.5}, {"Cr", 1.5}, {"Mn", 0.6}}));
-  CHECK_FALSE(internal::resembles(grade, {{"C", 0.66}, {"Cr", 1.5}}));
+  CHECK_FALSE(internal::resembles(grade, {{"C", 0.34}, {"Cr", 1.5}}));
   CHECK_FALSE(internal::resembles(grade, {{"C", 0.5}, {"Cr", 0.9}}));
+}
+
+TEST_CASE("304: more carbon does not lift a bound, carbon lowers the solidus") {
+  for (const double carbon : {0.70, 0.85, 1.0, 1.2, 1.3}) {
+    CAPTURE(carbon);
+    NamedValues steel = kHighSpeed;
+    steel.set("C", carbon);
+    CHECK(texts(soak(steel, 1245), "304") ==
+          "The steel resembles AISI M2 (HS6-5-2), which begins to melt at 1240 C "
+          "(+-12).");
+  }
+  CHECK(texts(soak({{"C", 1.2}, {"Cr", 4.1}, {"Mo", 5}, {"W", 6.2}, {"V", 3}}, 1245),
+              "304") ==
+        "The steel resembles EN HS6-5-3 (AISI M3:2), which begins to melt "
+        "at 1230 C (+-12).");
+}
+
+TEST_CASE("304: M1 and M10 are hardened from as high as M7") {
+  CHECK(
+      texts(soak({{"C", 0.82}, {"Cr", 3.8}, {"Mo", 8.5}, {"W", 1.5}, {"V", 1.1}}, 1225),
+            "304") ==
+      "The steel resembles AISI M1, which is known to be free of melt "
+      "only up to 1220 C (+-5).");
+  CHECK(
+      texts(soak({{"C", 0.9}, {"Cr", 4}, {"Mo", 8}, {"V", 2}}, 1225), "304") ==
+      "The steel resembles AISI M10, which is known to be free of melt only up to 1220 "
+      "C (+-5).");
 }
 
 TEST_CASE("305: ferrite in the matrix") {

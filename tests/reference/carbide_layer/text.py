@@ -46,13 +46,13 @@ def layer(fit):
     made["title"] = HEAD["title"]
     made["correlations"] = largest_together(made["correlations"])
     made["sources"] |= below["sources"]
+    made["solidus_bounds"] = below["solidus_bounds"]
     made["sources"][followers.SOURCE] = {"citation": followers.CITATION}
-    for phases in (
-        {p: v["energy"] for p, v in below["phases"].items()},
-        followers.of(moved(fit)),
-    ):
-        for phase, terms in phases.items():
-            made["phases"].setdefault(phase, {"energy": []})["energy"] += terms
+    followed = {p: {"energy": v} for p, v in followers.of(moved(fit)).items()}
+    for phases in (below["phases"], followed):
+        for phase, properties in phases.items():
+            for name, terms in properties.items():
+                made["phases"].setdefault(phase, {}).setdefault(name, []).extend(terms)
     return lines(made) + "\n"
 
 
