@@ -242,6 +242,30 @@ TEST_CASE("more sets of elements than are kept: threads change no bit") {
   for (int run = 0; run < 3; ++run) CHECK(screen(heats.input(), options) == serial);
 }
 
+TEST_CASE("chunks of any size end") {
+  const Heats heats = chromium_heats(3 * kScreenBlockRows + 5);
+  const ScreenTable whole = screen(heats.input());
+  for (const std::size_t rows :
+       {std::numeric_limits<std::size_t>::max(),
+        std::numeric_limits<std::size_t>::max() - kScreenBlockRows,
+        heats.input().rows(), kScreenBlockRows}) {
+    ScreenOptions options;
+    options.chunk_rows = rows;
+    options.first_row = 1;
+    std::vector<ScreenTable> chunks;
+    const auto keep = [&](ScreenTable&& chunk) {
+      chunks.push_back(std::move(chunk));
+      return chunks.size() < 100;
+    };
+    CHECK(screen_chunks(heats.input(), options, keep) == whole.rows());
+    CHECK(chunks.size() == (rows == kScreenBlockRows ? 4 : 1));
+    const ScreenTable all = joined(chunks);
+    REQUIRE(all.rows() == whole.rows() - 1);
+    for (std::size_t i = 0; i < all.rows(); ++i)
+      CHECK(same_bits(all.gibbs_energy[i], whole.gibbs_energy[i + 1]));
+  }
+}
+
 TEST_CASE("rows from the middle of a block to the middle of another") {
   const Heats heats = chromium_heats(150);
   ScreenOptions options;
