@@ -3,6 +3,7 @@
 #include "common.hpp"
 #include "gibbsteel/composition_for.hpp"
 #include "pickling.hpp"
+#include "progress.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -158,6 +159,18 @@ void bind_answer(SearchClass& search) {
       .def(tagged_pickle(&get_state, &set_state));
 }
 
+CompositionSearch run(const Steel& steel, const std::string& element,
+                      const Quantity& quantity, double value, double low, double high,
+                      double kelvin, const SoakOptions& options, std::size_t steps,
+                      double tolerance, std::size_t most_soaks,
+                      const py::object& callback) {
+  const CompositionSearchOptions search{steps, tolerance, most_soaks,
+                                        progress_of(callback)};
+  const py::gil_scoped_release release;
+  return composition_for(steel, element, quantity, value, {low, high},
+                         Temperature::kelvin(kelvin), options, search);
+}
+
 }  // namespace
 
 void bind_composition_for(py::module_& m) {
@@ -168,21 +181,11 @@ void bind_composition_for(py::module_& m) {
   bind_question(search);
   bind_answer(search);
   const CompositionSearchOptions usual;
-  m.def(
-      "composition_for",
-      [](const Steel& steel, const std::string& element, const Quantity& quantity,
-         double value, double low, double high, double kelvin,
-         const SoakOptions& options, std::size_t steps, double tolerance) {
-        CompositionSearchOptions chosen;
-        chosen.steps = steps;
-        chosen.tolerance = tolerance;
-        return composition_for(steel, element, quantity, value, {low, high},
-                               Temperature::kelvin(kelvin), options, chosen);
-      },
-      py::arg("steel"), py::arg("element"), py::arg("quantity"), py::arg("value"),
-      py::arg("low"), py::arg("high"), py::arg("kelvin"), py::arg("options"),
-      py::arg("steps") = usual.steps, py::arg("tolerance") = usual.tolerance,
-      py::call_guard<py::gil_scoped_release>());
+  m.def("composition_for", &run, py::arg("steel"), py::arg("element"),
+        py::arg("quantity"), py::arg("value"), py::arg("low"), py::arg("high"),
+        py::arg("kelvin"), py::arg("options"), py::arg("steps") = usual.steps,
+        py::arg("tolerance") = usual.tolerance,
+        py::arg("most_soaks") = usual.most_soaks, py::arg("progress") = py::none());
 }
 
 }  // namespace gibbsteel::python

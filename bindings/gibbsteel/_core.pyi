@@ -1950,6 +1950,8 @@ def composition_for(
     options: SoakOptions,
     steps: int = 40,
     tolerance: float = 0.0001,
+    most_soaks: int = 20000,
+    progress: Callable[[int], object] | None = None,
 ) -> CompositionSearch:
     """See gibbsteel.Steel.composition_for."""
 
@@ -2024,7 +2026,8 @@ class Design(_Compiled):
     def _repr_html_(self) -> str: ...
     @property
     def status(self) -> str:
-        """``"met"``, ``"compromise"``, ``"infeasible"`` or ``"not converged"``."""
+        """``"met"``, ``"compromise"``, ``"infeasible"``, ``"not converged"`` or
+        ``"stopped"``."""
     @property
     def steel(self) -> Steel:
         """The result."""
@@ -2063,6 +2066,7 @@ def design(
     *,
     steps: MakeableSteps,
     soak: SoakOptions,
+    progress: Callable[[int], object] | None = None,
 ) -> Design:
     """See gibbsteel.design."""
 

@@ -15,6 +15,7 @@
 /// absent: a better composition than the one shown cannot be ruled out, and is stated
 /// as such. Every result is soaked again.
 
+#include <functional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -66,6 +67,8 @@ struct DesignOptions {
   /// Of the result; a rounded composition is what the targets are judged by.
   MakeableSteps makeable = MakeableSteps::none();
   SoakOptions soak;
+  /// Called after each soak of the search with the number done; return false to stop.
+  std::function<bool(std::size_t)> progress;
 };
 
 /// Only ever appended.
@@ -74,6 +77,7 @@ enum class DesignStatus {
   compromise,     ///< the inequalities hold, not every equality does
   infeasible,     ///< no composition was found that satisfies all inequalities
   not_converged,  ///< soaks without a usable result stood in the way
+  stopped,        ///< by the caller: the best so far is shown, soaked again
 };
 std::string_view to_string(DesignStatus) noexcept;
 

@@ -41,6 +41,9 @@ def works(steel):
         lambda told: _core.soak_grid(steel, first, second, KELVIN, SOAK, told),
         lambda told: _core.temperature_for(steel, carbon, 0.5, at, SOAK, search, told),
         lambda told: _core.phase_changes(steel, at, SOAK, search, told),
+        lambda told: _core.composition_for(
+            steel, "C", carbon, 0.5, 0.4, 0.6, KELVIN, SOAK, 4, 1e-4, 30, told
+        ),
         lambda told: _core.tolerance_band(
             steel, KELVIN, scatter, [carbon], sampling, told
         ),
