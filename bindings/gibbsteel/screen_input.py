@@ -14,7 +14,7 @@ import numpy.typing as npt
 
 from . import _core
 from ._core import ParameterSet, Problem, Quantity, ScreenTable, SolveOptions
-from .arguments import require
+from .arguments import require, threads_of, whole
 from .errors import InputError
 from .names import as_names
 from .parameters import content_hash, default_parameters
@@ -58,13 +58,21 @@ class ScreenJob:
 
     def range_of_rows(self, first: int, last: int | None) -> tuple[int, int]:
         """First and last row, the latter excluded and no more than there are."""
-        if first < 0:
-            what = f"is {first} of {self.rows} rows"
-            remedy = "give the number of a row, counted from 0"
-            raise InputError(
-                [Problem("gibbsteel.input.323", "first_row", what, remedy)]
+        begin = whole(first, "first_row")
+        end = self.rows if last is None else whole(last, "last_row")
+        code = "gibbsteel.input.323"
+        remedy = "give the number of a row, counted from 0"
+        problems = [
+            Problem(code, name, f"is {row} of {self.rows} rows", remedy)
+            for name, row, there in (
+                ("first_row", begin, 0 <= begin <= self.rows),
+                ("last_row", end, end >= 0),
             )
-        return first, self.rows if last is None else max(0, min(last, self.rows))
+            if not there
+        ]
+        if problems:
+            raise InputError(problems)
+        return begin, min(end, self.rows)
 
     def run(
         self, first: int, last: int, progress: Callable[[int], object] | None

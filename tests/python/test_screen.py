@@ -339,6 +339,16 @@ def test_rows_that_it_does_not_have_are_refused():
             lambda first=first: gs.screen([[0.5]], ["C"], celsius=950, first_row=first),
             f"[gibbsteel.input.323] first_row: {what}; {remedy}",
         )
+    refused(
+        lambda: gs.screen([[0.5]], ["C"], celsius=950, first_row=-2, last_row=-1),
+        f"[gibbsteel.input.323] first_row: is -2 of 1 rows; {remedy}",
+        f"[gibbsteel.input.323] last_row: is -1 of 1 rows; {remedy}",
+    )
+    chunks = gs.screen_chunks([[0.5]], ["C"], celsius=950, last_row=-1)
+    refused(
+        lambda: next(chunks),
+        f"[gibbsteel.input.323] last_row: is -1 of 1 rows; {remedy}",
+    )
 
 
 def test_arrays_and_pieces_that_do_not_fit_are_refused():
