@@ -50,7 +50,8 @@ def screen(
     ----------
     compositions : array of shape (n, e), or pandas DataFrame
         Weight percent, one row per composition, one column per element; Fe is the
-        balance. NaN and other bad rows are flagged in the result and stop nothing.
+        balance. NaN, a masked number and other bad rows are flagged in the result and
+        stop nothing.
     elements : sequence of str
         Symbol of each column; may be left out for a DataFrame.
     celsius, fahrenheit, kelvin : float or sequence of float
