@@ -149,7 +149,8 @@ void bind_answer(SearchClass& search) {
           "highest", [](const Search& s) { return s.highest.value; },
           "Highest value met in the range.")
       .def_readonly("soaks", &Search::soaks, "That the search took.")
-      .def_readonly("stopped", &Search::stopped, "True: stopped by the caller.")
+      .def_readonly("stopped", &Search::stopped,
+                    "Why the range was not searched to its end; else empty.")
       .def_readonly("text", &Search::text, "One sentence.")
       .def_property_readonly("complete", &Search::complete,
                              "True: the whole range was searched.")
