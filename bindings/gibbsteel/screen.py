@@ -15,6 +15,7 @@ from ._core import (
     ScreenTable,
     SolveOptions,
 )
+from .arguments import whole
 from .errors import InputError
 from .progress import Callback, reporting
 from .screen_input import ScreenJob, screen_job
@@ -155,7 +156,7 @@ def screen_chunks(
 
 def chunk_size(chunk_rows: int, threads: int) -> int:
     """Rows of a chunk, in whole blocks."""
-    if chunk_rows <= 0:
+    if whole(chunk_rows, "chunk_rows") <= 0:
         chunk_rows = BLOCKS_PER_THREAD * SCREEN_BLOCK_ROWS
         chunk_rows *= threads if threads > 0 else os.cpu_count() or 1
     return -(-chunk_rows // SCREEN_BLOCK_ROWS) * SCREEN_BLOCK_ROWS

@@ -244,5 +244,5 @@ def screen_job(
         one_per_composition=bool(one_per_composition),
         options=_options(settings),
         settings=settings,
-        threads=int(threads),
+        threads=threads_of(threads),
     )
