@@ -3,6 +3,7 @@
 #include "common.hpp"
 #include "gibbsteel/composition_for.hpp"
 #include "pickling.hpp"
+#include "progress.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -166,13 +167,26 @@ void bind_answer(SearchClass& search) {
           "highest", [](const Search& s) { return s.highest.value; },
           "Highest value met in the range.")
       .def_readonly("soaks", &Search::soaks, "That the search took.")
-      .def_readonly("stopped", &Search::stopped, "True: stopped by the caller.")
+      .def_readonly("stopped", &Search::stopped,
+                    "Why the range was not searched to its end; else empty.")
       .def_readonly("text", &Search::text, "One sentence.")
       .def_property_readonly("complete", &Search::complete,
                              "True: the whole range was searched.")
       .def("__repr__", [](const Search& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &Search::full)
       .def(tagged_pickle(&get_state, &set_state, 2));
+}
+
+CompositionSearch run(const Steel& steel, const std::string& element,
+                      const Quantity& quantity, double value, double low, double high,
+                      double kelvin, const SoakOptions& options, std::size_t steps,
+                      double tolerance, std::size_t most_soaks,
+                      const py::object& callback) {
+  const CompositionSearchOptions search{steps, tolerance, most_soaks,
+                                        progress_of(callback)};
+  const py::gil_scoped_release release;
+  return composition_for(steel, element, quantity, value, {low, high},
+                         Temperature::kelvin(kelvin), options, search);
 }
 
 }  // namespace
@@ -186,21 +200,11 @@ void bind_composition_for(py::module_& m) {
   bind_answer(search);
   bind_ends(search);
   const CompositionSearchOptions usual;
-  m.def(
-      "composition_for",
-      [](const Steel& steel, const std::string& element, const Quantity& quantity,
-         double value, double low, double high, double kelvin,
-         const SoakOptions& options, std::size_t steps, double tolerance) {
-        CompositionSearchOptions chosen;
-        chosen.steps = steps;
-        chosen.tolerance = tolerance;
-        return composition_for(steel, element, quantity, value, {low, high},
-                               Temperature::kelvin(kelvin), options, chosen);
-      },
-      py::arg("steel"), py::arg("element"), py::arg("quantity"), py::arg("value"),
-      py::arg("low"), py::arg("high"), py::arg("kelvin"), py::arg("options"),
-      py::arg("steps") = usual.steps, py::arg("tolerance") = usual.tolerance,
-      py::call_guard<py::gil_scoped_release>());
+  m.def("composition_for", &run, py::arg("steel"), py::arg("element"),
+        py::arg("quantity"), py::arg("value"), py::arg("low"), py::arg("high"),
+        py::arg("kelvin"), py::arg("options"), py::arg("steps") = usual.steps,
+        py::arg("tolerance") = usual.tolerance,
+        py::arg("most_soaks") = usual.most_soaks, py::arg("progress") = py::none());
 }
 
 }  // namespace gibbsteel::python

@@ -3,6 +3,7 @@
 #include "common.hpp"
 #include "gibbsteel/design.hpp"
 #include "pickling.hpp"
+#include "progress.hpp"
 #include "wrapped_steel.hpp"
 
 namespace gibbsteel::python {
@@ -144,7 +145,7 @@ Design set_state(const py::tuple& t) {
                         e[3].cast<double>(),
                         e[4].cast<bool>()});
   }
-  return {enumerator(t[0], DesignStatus::not_converged),
+  return {enumerator(t[0], DesignStatus::stopped),
           unpickled(t[1]),
           std::move(elements),
           t[3].cast<std::vector<TargetOutcome>>(),
@@ -158,7 +159,7 @@ void bind_result(py::module_& m) {
   py::class_<Design>(m, "Design", "A composition, and how it meets its targets.")
       .def_property_readonly(
           "status", [](const Design& d) { return std::string(to_string(d.status)); },
-          "'met', 'compromise', 'infeasible' or 'not converged'.")
+          "'met', 'compromise', 'infeasible', 'not converged' or 'stopped'.")
       .def_property_readonly(
           "steel", [](const Design& d) { return wrapped(d.steel); },
           "The designed Steel; the best found when the targets are not all met.")
@@ -181,7 +182,8 @@ void bind_result(py::module_& m) {
 Design run(const Steel& start,
            const std::vector<std::tuple<std::string, double, double>>& elements,
            const std::vector<DesignTarget>& targets, int starts, int candidates,
-           int most_steps, const MakeableSteps& steps, const SoakOptions& soak) {
+           int most_steps, const MakeableSteps& steps, const SoakOptions& soak,
+           const py::object& callback) {
   std::vector<DesignElement> free;
   for (const auto& [symbol, low, high] : elements)
     free.push_back({symbol, {low, high}});
@@ -191,6 +193,8 @@ Design run(const Steel& start,
   options.most_steps = most_steps;
   options.makeable = steps;
   options.soak = soak;
+  options.progress = progress_of(callback);
+  const py::gil_scoped_release release;
   return design(start, free, targets, options);
 }
 
@@ -205,7 +209,7 @@ void bind_design(py::module_& m) {
   m.def("design", &run, py::arg("start"), py::arg("elements"), py::arg("targets"),
         py::arg("starts") = usual.starts, py::arg("candidates") = usual.candidates,
         py::arg("most_steps") = usual.most_steps, py::kw_only(), py::arg("steps"),
-        py::arg("soak"), py::call_guard<py::gil_scoped_release>());
+        py::arg("soak"), py::arg("progress") = py::none());
 }
 
 }  // namespace gibbsteel::python

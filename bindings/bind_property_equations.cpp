@@ -4,6 +4,7 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/property_equations.hpp"
 #include "pickling.hpp"
+#include "shared_object.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -23,15 +24,10 @@ PropertyKind kind_of(const std::string& name) {
                      "choose one of " + known}});
 }
 
-/// A Python function as an equation. Copies share it; the last one takes the
-/// interpreter lock to let it go.
+/// A Python function as an equation.
 class PythonValue {
  public:
-  explicit PythonValue(py::object function)
-      : function_(new py::object(std::move(function)), [](py::object* held) {
-          const py::gil_scoped_acquire hold;
-          delete held;
-        }) {}
+  explicit PythonValue(py::object function) : function_(std::move(function)) {}
 
   double operator()(const PropertyInput& input) const {
     const py::gil_scoped_acquire hold;
@@ -43,7 +39,7 @@ class PythonValue {
   const py::object& function() const { return *function_; }
 
  private:
-  std::shared_ptr<py::object> function_;
+  SharedObject function_;
 };
 
 using Ranges = std::map<std::string, std::pair<double, double>>;

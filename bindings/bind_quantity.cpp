@@ -3,20 +3,14 @@
 #include "common.hpp"
 #include "gibbsteel/quantity.hpp"
 #include "pickling.hpp"
+#include "shared_object.hpp"
 
 namespace gibbsteel::python {
 namespace {
 
-/// A Python callable as the function of a quantity. Quantities are copied and destroyed
-/// where the interpreter may not be held, so the reference is counted on this side.
+/// A Python callable as the function of a quantity.
 struct PythonFunction {
-  std::shared_ptr<py::object> callable;
-
-  explicit PythonFunction(py::object function)
-      : callable(new py::object(std::move(function)), [](py::object* object) {
-          const py::gil_scoped_acquire hold;
-          delete object;
-        }) {}
+  SharedObject callable;
 
   double operator()(const State& state) const {
     const py::gil_scoped_acquire hold;
@@ -26,7 +20,8 @@ struct PythonFunction {
 };
 
 Quantity from_python(std::string name, std::string unit, py::function function) {
-  return {std::move(name), std::move(unit), PythonFunction(std::move(function))};
+  return {std::move(name), std::move(unit),
+          PythonFunction{SharedObject(std::move(function))}};
 }
 
 /// What pickle needs to make it again: quantities.restore() and its arguments.

@@ -22,7 +22,9 @@ Names names_of(const Sensitivities& s) {
   return names;
 }
 
-bool contains(const Sensitivities& s, const std::string& name) {
+bool contains(const Sensitivities& s, const py::object& object) {
+  if (!py::isinstance<py::str>(object)) return false;
+  const auto name = object.cast<std::string>();
   for (const StateSlope& slope : s.slopes)
     if (slope.input.name == name) return true;
   return false;

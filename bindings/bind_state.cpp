@@ -14,7 +14,9 @@ py::dict by_name(const std::vector<Occurrence>& occurrences) {
   return result;
 }
 
-bool contains(const State& state, const std::string& name) {
+bool contains(const State& state, const py::object& object) {
+  if (!py::isinstance<py::str>(object)) return false;
+  const auto name = object.cast<std::string>();
   for (const auto& occurrence : state.occurrences)
     if (occurrence.name == name) return true;
   return false;

@@ -19,6 +19,25 @@ const State& item(const Sweep& sweep, py::ssize_t i) {
   return sweep.states[static_cast<std::size_t>(k)];
 }
 
+/// The sweep of a part of the temperatures, in any order.
+Sweep part(const Sweep& sweep, const py::slice& which) {
+  std::size_t start = 0, stop = 0, step = 0, count = 0;
+  if (!which.compute(sweep.states.size(), &start, &stop, &step, &count))
+    throw py::error_already_set();
+  Sweep some{sweep.steel, {}, sweep.cancelled};
+  // A negative step wraps, and comes back when it is added.
+  for (std::size_t i = 0; i < count; ++i, start += step)
+    some.states.push_back(sweep.states[start]);
+  return some;
+}
+
+py::object item_or_part(const Sweep& sweep, const py::object& which) {
+  if (py::isinstance<py::slice>(which)) return py::cast(part(sweep, which));
+  const py::ssize_t i = PyNumber_AsSsize_t(which.ptr(), PyExc_IndexError);
+  if (i == -1 && PyErr_Occurred()) throw py::error_already_set();
+  return py::cast(item(sweep, i));
+}
+
 /// Address of a number of a state by its name; nullptr for another name.
 const double* member_of(const State& state, const std::string& name) {
   static_assert(std::is_standard_layout_v<Temperature> &&
@@ -61,7 +80,7 @@ void bind_sweep(py::module_& m) {
       .def_property_readonly("failures", &Sweep::failures,
                              "Number of states that are not usable.")
       .def("__len__", [](const Sweep& s) { return s.states.size(); })
-      .def("__getitem__", &item)
+      .def("__getitem__", &item_or_part)
       .def(
           "__iter__",
           [](const Sweep& s) {

@@ -3,7 +3,7 @@
 
 #include <functional>
 
-#include "common.hpp"
+#include "shared_object.hpp"
 
 namespace gibbsteel::python {
 
@@ -18,10 +18,10 @@ inline bool wants_more(const py::object& callback, std::size_t done) {
 /// Calls back with the interpreter held; false stops the work. An interrupt from the
 /// keyboard stops it too, so that the part that is done is not lost.
 inline std::function<bool(std::size_t)> progress_of(const py::object& callback) {
-  return [callback](std::size_t done) {
+  return [callback = SharedObject(callback)](std::size_t done) {
     const py::gil_scoped_acquire hold;
     try {
-      return wants_more(callback, done);
+      return wants_more(*callback, done);
     } catch (py::error_already_set& error) {
       if (!error.matches(PyExc_KeyboardInterrupt)) throw;
       return false;

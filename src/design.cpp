@@ -38,7 +38,7 @@ Point spread_point(std::size_t index, std::size_t size) {
 /// The most promising of evenly spread points.
 std::vector<Point> promising(DesignProblem& problem, const DesignOptions& options) {
   std::vector<DesignPoint> points;
-  for (int i = 0; i < options.candidates; ++i)
+  for (int i = 0; i < options.candidates && !problem.stopped(); ++i)
     points.push_back(internal::point_of(
         problem, spread_point(static_cast<std::size_t>(i) + 1, problem.size())));
   std::stable_sort(points.begin(), points.end(),
@@ -72,6 +72,7 @@ bool improves(const DesignPoint& point, const DesignPoint& best) {
 struct Found {
   DesignPoint best;
   int starts = 0;
+  bool stopped = false;  ///< by the caller, before the search was through
 };
 
 Found search(DesignProblem& problem, const DesignOptions& options) {
@@ -85,19 +86,23 @@ Found search(DesignProblem& problem, const DesignOptions& options) {
     const DesignPoint point =
         internal::descend(problem, start, aim, options.most_steps);
     if (improves(point, found.best)) found.best = point;
+    const bool exact = is_exact(found.best, equalities);
+    // Limits alone: any composition that keeps to them is exact, not only the nearest.
+    found.stopped = problem.stopped() && !(exact && equalities);
+    return exact || found.stopped;
   };
-  try_from(problem.start_point(), DesignAim::constrained);
-  if (is_exact(found.best, equalities)) return found;
-  for (const Point& start : promising(problem, options)) {
-    try_from(start, DesignAim::constrained);
-    if (is_exact(found.best, equalities)) return found;
-  }
+  if (try_from(problem.start_point(), DesignAim::constrained)) return found;
+  for (const Point& start : promising(problem, options))
+    if (try_from(start, DesignAim::constrained)) return found;
+  found.stopped = problem.stopped();
+  if (found.stopped) return found;
   if (found.best.usable() && found.best.violation <= DesignPoint::kHolds) return found;
   // No composition satisfies the inequalities: the nearest one.
   const Point from = found.best.usable() ? found.best.point : problem.start_point();
   const DesignPoint nearest =
       internal::descend(problem, from, DesignAim::all_squares, options.most_steps);
   if (nearest.usable()) found.best = nearest;
+  found.stopped = problem.stopped();
   return found;
 }
 
@@ -216,6 +221,7 @@ Design design(const Steel& start, const std::vector<DesignElement>& elements,
   Design result = concluded(problem, point, start, elements, options);
   result.soaks = problem.soaks();
   result.starts = found.starts;
+  if (found.stopped) result.status = DesignStatus::stopped;
   result.text = internal::sentence_of(result);
   return result;
 }

@@ -94,6 +94,9 @@ std::string internal::sentence_of(const Design& design) {
              std::to_string(design.starts) +
              " starts that keeps to all limits; the nearest, " + with +
              ", misses: " + misses(design);
+    case DesignStatus::stopped:
+      return "stopped by the caller after " + std::to_string(design.soaks) +
+             " soaks; the best so far, " + with + ", meets " + count;
     case DesignStatus::not_converged:
       break;
   }
@@ -120,6 +123,8 @@ std::string_view to_string(DesignStatus status) noexcept {
       return "compromise";
     case DesignStatus::infeasible:
       return "infeasible";
+    case DesignStatus::stopped:
+      return "stopped";
     case DesignStatus::not_converged:
       break;
   }

@@ -2,9 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/hardness_scale.hpp"
+#include "internal/carbide_vickers.hpp"
 #include "internal/number_format.hpp"
 #include "internal/rockwell_scale.hpp"
 #include "property_equations/builtin.hpp"
@@ -14,7 +16,6 @@ namespace internal {
 namespace {
 
 constexpr double kMostCarbide = 0.12;  ///< volume fraction that counts for hardness
-constexpr double kLowestRockwell = 20.0;
 
 void check_numbers(const State& state, const HardeningOptions& options,
                    std::vector<Problem>& problems) {
@@ -136,7 +137,7 @@ HardeningBasis hardening_basis(const State& state, const StateSlope* slope) {
     if (o.role == Role::matrix) basis.matrix = basis.matrix + share;
     if (o.role == Role::carbide) {
       basis.carbide = basis.carbide + share;
-      hardness = hardness + carbide_hardness(o.kind) * share;
+      hardness = hardness + carbide_vickers(o.kind) * share;
     }
     if (o.kind != "austenite") continue;
     basis.austenite = basis.austenite + share;
@@ -184,8 +185,8 @@ HardnessPair hardness(const HardeningBasis& basis, const HardeningChoice& choice
 }
 
 Along rockwell(Along hv) {
-  const double hrc = hrc_from_hv(hv.value);
-  if (!(hrc >= kLowestRockwell)) return {Estimate::kUnknown, Estimate::kUnknown};
+  const double hrc = rockwell_of(hv.value);
+  if (!(hrc >= kRockwellFrom)) return {Estimate::kUnknown, Estimate::kUnknown};
   return {hrc, hv.slope * rockwell_slope(hv.value)};
 }
 
@@ -193,6 +194,8 @@ Along rockwell(Along hv) {
 
 double quenched_hardness(double martensite, double austenite, double carbide,
                          double carbide_hv) {
+  if (!internal::is_mixture(martensite, austenite, carbide, carbide_hv))
+    return std::numeric_limits<double>::quiet_NaN();
   internal::HardeningBasis basis;
   basis.austenite = basis.matrix = {1.0, 0.0};
   basis.carbide = {carbide, 0.0};

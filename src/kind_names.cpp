@@ -50,6 +50,19 @@ std::vector<std::string> kind_names(const ParameterSet& set) {
   return names;
 }
 
+std::vector<std::string> carbide_kind_names(const ParameterSet& set) {
+  std::vector<std::string> kinds;
+  const auto add = [&](Role role, const std::string& name) {
+    if (role == Role::carbide) kinds.push_back(name);
+  };
+  for (const Phase& phase : set.phases) {
+    add(phase.role, phase.name);
+    if (phase.second_occurrence)
+      add(phase.second_occurrence->role, phase.second_occurrence->name);
+  }
+  return kinds;
+}
+
 std::string kind_hint(const std::vector<std::string>& known, std::string_view name) {
   const std::string bare = folded(name);
   std::string_view meant;

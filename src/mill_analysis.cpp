@@ -6,6 +6,7 @@
 #include "gibbsteel/elements.hpp"
 #include "gibbsteel/errors.hpp"
 #include "internal/number_format.hpp"
+#include "internal/weight_percent_checks.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -13,33 +14,6 @@ namespace {
 constexpr double kSumTolerance = 0.05;  ///< [weight percent], when Fe is given
 constexpr double kRounding = 1e-9;      ///< [weight percent], of a sum of decimals
 constexpr double kAbsentBelow = 1e-15;  ///< mole fraction
-
-std::string place_of(const std::string& symbol) { return "composition, " + symbol; }
-
-void check_symbol(const std::string& symbol, std::vector<Problem>& problems) {
-  if (find_element(symbol)) return;
-  const auto meant = suggest_element(symbol);
-  problems.push_back({"gibbsteel.input.201", "composition",
-                      "'" + symbol + "' is not the symbol of an element",
-                      meant.empty() ? "give symbols such as C, Cr, Mo"
-                                    : "did you mean '" + std::string(meant) + "'?"});
-}
-
-void check_value(const std::string& symbol, double value,
-                 std::vector<Problem>& problems) {
-  const char* remedy = "give weight percent, from 0 to 100";
-  const auto bad = [&](const char* code, const std::string& what) {
-    problems.push_back({code, place_of(symbol), what, remedy});
-  };
-  if (!std::isfinite(value))
-    bad("gibbsteel.input.202", std::isnan(value) ? "is nan, not a number"
-                                                 : "is " + internal::shortest(value) +
-                                                       ", not a finite number");
-  else if (value < 0.0)
-    bad("gibbsteel.input.203", "is negative: " + internal::shortest(value));
-  else if (value > 100.0)
-    bad("gibbsteel.input.204", "is above 100: " + internal::shortest(value));
-}
 
 void check_sum(const NamedValues& given, std::vector<Problem>& problems) {
   const double sum = given.sum();
@@ -59,10 +33,7 @@ void check(const NamedValues& given) {
     problems.push_back({"gibbsteel.input.208", "composition", "is empty",
                         "give weight percent by symbol, for instance 0.55 C; pure iron "
                         "is 100 Fe"});
-  for (const auto& [symbol, value] : given) {
-    check_symbol(symbol, problems);
-    check_value(symbol, value, problems);
-  }
+  internal::check_weight_percents(given, problems);
   if (problems.empty()) check_sum(given, problems);
   if (!problems.empty()) throw InputError(std::move(problems));
 }
@@ -137,7 +108,7 @@ NamedValues MillAnalysis::mole_fractions(const ParameterSet& set) const {
     if (const Element* element = set.find_element(symbol))
       moles.set(symbol, percent / element->molar_mass);
     else
-      problems.push_back({"gibbsteel.input.206", place_of(symbol),
+      problems.push_back({"gibbsteel.input.206", "composition, " + symbol,
                           "is not modelled by this parameter set",
                           "use the set that the analysis was read with"});
   }

@@ -143,17 +143,20 @@ class Run {
   std::atomic<bool> stopped_{false};
 };
 
-std::size_t chunk_rows(const ScreenOptions& options) {
+/// Whole blocks, and no more than hold all rows.
+std::size_t chunk_rows(const ScreenOptions& options, std::size_t rows) {
+  const std::size_t most = rows / kScreenBlockRows + 1;
   const std::size_t wanted =
       options.chunk_rows
-          ? (options.chunk_rows + kScreenBlockRows - 1) / kScreenBlockRows
-          : kBlocksPerThread * thread_count(options.threads);
-  return wanted * kScreenBlockRows;
+          ? (std::min(options.chunk_rows, rows) + kScreenBlockRows - 1) /
+                kScreenBlockRows
+          : kBlocksPerThread * std::min(thread_count(options.threads), most);
+  return std::min(wanted, most) * kScreenBlockRows;
 }
 
 /// @return  the first row that is not done
 std::size_t run_chunks(Run& run, const ScreenOptions& options, const ScreenSink& sink) {
-  const std::size_t size = chunk_rows(options);
+  const std::size_t size = chunk_rows(options, run.last_row());
   std::size_t row = options.first_row;
   while (row < run.last_row() && !run.stopped()) {
     // Chunks end where blocks end, so that no block is solved twice.

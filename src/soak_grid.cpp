@@ -1,7 +1,9 @@
 #include "gibbsteel/soak_grid.hpp"
 
 #include <algorithm>
+#include <atomic>
 #include <cmath>
+#include <thread>
 
 #include "gibbsteel/errors.hpp"
 #include "internal/number_format.hpp"
@@ -101,9 +103,6 @@ class Compositions {
   std::vector<Problem> problems_;
 };
 
-/// Soaks between two calls of `progress`; no result depends on it.
-constexpr std::size_t kBatch = 8;
-
 Temperature temperature_at(const SoakGrid& grid, std::size_t row, std::size_t column) {
   if (grid.first.is_temperature()) return Temperature::celsius(grid.first.values[row]);
   if (grid.second.is_temperature())
@@ -111,22 +110,26 @@ Temperature temperature_at(const SoakGrid& grid, std::size_t row, std::size_t co
   return *grid.temperature;
 }
 
-/// Each soak writes its own cell only.
+/// Each soak writes its own cell only. The calling thread tells of the progress of all.
 void run(const Compositions& compositions, const SoakOptions& options,
          std::size_t threads, const std::function<bool(std::size_t)>& progress,
          SoakGrid& grid) {
+  const auto caller = std::this_thread::get_id();
   const std::size_t cells = grid.states.size();
-  for (std::size_t done = 0; done < cells;) {
-    const std::size_t batch = std::min(kBatch, cells - done);
-    internal::parallel_for(batch, threads, [&](std::size_t i) {
-      const std::size_t row = (done + i) / grid.columns();
-      const std::size_t column = (done + i) % grid.columns();
-      const Steel& steel = compositions[compositions.index(row, column)];
-      grid.states[done + i] = steel.soak(temperature_at(grid, row, column), options);
-    });
-    done += batch;
-    if (progress && !progress(done)) break;
-  }
+  std::atomic<std::size_t> done{0};
+  std::atomic<bool> stopped{false};
+  std::size_t told = 0;
+  internal::parallel_for(cells, threads, [&](std::size_t i) {
+    if (stopped) return;
+    const std::size_t row = i / grid.columns(), column = i % grid.columns();
+    const Steel& steel = compositions[compositions.index(row, column)];
+    grid.states[i] = steel.soak(temperature_at(grid, row, column), options);
+    const std::size_t count = ++done;
+    if (!progress || std::this_thread::get_id() != caller) return;
+    told = count;
+    if (!progress(told)) stopped = true;
+  });
+  if (progress && !stopped && told < cells) progress(cells);
 }
 
 std::string range_text(const SweptVariable& variable) {

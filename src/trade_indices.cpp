@@ -1,8 +1,13 @@
 #include "gibbsteel/trade_indices.hpp"
 
+#include "internal/weight_percent_checks.hpp"
+
 namespace gibbsteel {
 
 TradeIndices trade_indices(const NamedValues& wt) {
+  std::vector<Problem> problems;
+  internal::check_weight_percents(wt, problems);
+  if (!problems.empty()) throw InputError(std::move(problems));
   TradeIndices indices;
   indices.molybdenum_equivalent = wt["Mo"] + 0.5 * wt["W"];
   indices.carbon_balance =

@@ -6,7 +6,7 @@ include/gibbsteel/. test_types.py compares this file with the built module.
 
 import os
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from typing import Any, ClassVar, Literal, Never, TypedDict
+from typing import Any, ClassVar, Literal, Never, SupportsIndex, TypedDict, overload
 
 import numpy as np
 import numpy.typing as npt
@@ -601,7 +601,7 @@ class State(_Compiled):
     ) -> ShortSoak:
         """What dissolves when only carbon moves; see short_soak_limit.py."""
     def __getitem__(self, name: str) -> Occurrence: ...
-    def __contains__(self, name: str) -> bool: ...
+    def __contains__(self, name: object) -> bool: ...
     # The next ones are added by display.py; documented where they are written.
     def report(self, **quench: Any) -> Report: ...
     def to_csv(self, path: str | os.PathLike[str], *, wide: bool = False) -> None: ...
@@ -1575,7 +1575,11 @@ class Sweep(_Compiled):
         """A number of every state without a copy; None for another name."""
     def __iter__(self) -> Iterator[State]: ...
     def __len__(self) -> int: ...
-    def __getitem__(self, i: int) -> State: ...
+    @overload
+    def __getitem__(self, i: SupportsIndex) -> State: ...
+    @overload
+    def __getitem__(self, i: slice) -> Sweep:
+        """The sweep of a part of the temperatures."""
     # The next ones are added by display.py; documented where they are written.
     def array(self, name: str) -> _Array: ...
     def report(self) -> Report: ...
@@ -1982,6 +1986,8 @@ def composition_for(
     options: SoakOptions,
     steps: int = 40,
     tolerance: float = 0.0001,
+    most_soaks: int = 20000,
+    progress: Callable[[int], object] | None = None,
 ) -> CompositionSearch:
     """See gibbsteel.Steel.composition_for."""
 
@@ -2056,7 +2062,8 @@ class Design(_Compiled):
     def _repr_html_(self) -> str: ...
     @property
     def status(self) -> str:
-        """``"met"``, ``"compromise"``, ``"infeasible"`` or ``"not converged"``."""
+        """``"met"``, ``"compromise"``, ``"infeasible"``, ``"not converged"`` or
+        ``"stopped"``."""
     @property
     def steel(self) -> Steel:
         """The result."""
@@ -2095,6 +2102,7 @@ def design(
     *,
     steps: MakeableSteps,
     soak: SoakOptions,
+    progress: Callable[[int], object] | None = None,
 ) -> Design:
     """See gibbsteel.design."""
 
@@ -2187,7 +2195,7 @@ class Sensitivities(_Compiled):
     def to_frame(self) -> pd.DataFrame:
         """Table (pandas): one row per quantity, one column per input."""
     def __getitem__(self, name: str) -> StateSlope: ...
-    def __contains__(self, name: str) -> bool: ...
+    def __contains__(self, name: object) -> bool: ...
     def __len__(self) -> int: ...
 
 def sensitivities(

@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+import operator
 from typing import Any, TypeVar
 
 from ._core import Problem
 from .errors import InputError
 
 _T = TypeVar("_T")
+
+MOST_INT = 2**31 - 1
+MOST_THREADS = 4096
+MOST_SAMPLES = 1_000_000
+MOST_SEED = 2**64 - 1
 
 
 def require(value: Any, wanted: type[_T], place: str, remedy: str) -> _T:
@@ -27,3 +33,69 @@ def require(value: Any, wanted: type[_T], place: str, remedy: str) -> _T:
         return value
     what = f"is {type(value).__name__}, not {wanted.__name__}"
     raise InputError([Problem("gibbsteel.input.220", place, what, remedy)])
+
+
+def whole(value: Any, place: str) -> int:
+    """The whole number, of Python or numpy.
+
+    Raises
+    ------
+    InputError
+        gibbsteel.input.220
+
+    Examples
+    --------
+    >>> whole(4, "threads")
+    4
+    """
+    try:
+        return operator.index(value)
+    except TypeError:
+        what, remedy = f"is {type(value).__name__}, not int", "give a whole number"
+        problem = Problem("gibbsteel.input.220", place, what, remedy)
+        raise InputError([problem]) from None
+
+
+def count(
+    value: Any, place: str, least: int, most: int, code: str | None = None
+) -> int:
+    """The whole number, when it is within its limits.
+
+    With a code, the compiled part checks the limits, together with all else; what it
+    cannot even take is refused here.
+
+    Raises
+    ------
+    InputError
+        gibbsteel.input.220, or the code when it is outside.
+
+    Examples
+    --------
+    >>> count(4, "threads", 0, MOST_THREADS)
+    4
+    """
+    number = whole(value, place)
+    low, high = (least, most) if code is None else (0, max(most, MOST_INT))
+    if not low <= number <= high:
+        remedy = f"give a whole number from {least} to {most}"
+        problem = Problem(
+            code or "gibbsteel.input.220", place, f"is {number}", remedy
+        )
+        raise InputError([problem])
+    return number
+
+
+def threads_of(threads: Any) -> int:
+    """0: as many as the machine has cores.
+
+    Raises
+    ------
+    InputError
+        gibbsteel.input.220
+
+    Examples
+    --------
+    >>> threads_of(2)
+    2
+    """
+    return count(threads, "threads", 0, MOST_THREADS)

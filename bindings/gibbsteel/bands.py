@@ -7,6 +7,7 @@ from typing import Any
 
 from . import _core
 from ._core import ParameterBand, Problem, Quantity, SolveOptions, ToleranceBand
+from .arguments import MOST_SAMPLES, MOST_SEED, count, threads_of
 from .composition import as_weight_percent
 from .errors import InputError
 from .progress import Callback, reporting
@@ -33,6 +34,15 @@ def _limits(
     if problems:
         raise InputError(problems)
     return limits
+
+
+def _sampling(samples: Any, seed: Any, threads: Any) -> tuple[int, int, int]:
+    """Whole numbers that the compiled part can take."""
+    return (
+        count(samples, "samples", 0, MOST_SAMPLES, "gibbsteel.input.276"),
+        count(seed, "seed", 0, MOST_SEED, "gibbsteel.input.276"),
+        threads_of(threads),
+    )
 
 
 class BandMethods:
@@ -137,7 +147,8 @@ class BandMethods:
             segregation_percent=segregation_percent,
         )
         soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
-        sampling = samples, seed, percentiles, corners, segregated_carbon, threads
+        drawn, first, crew = _sampling(samples, seed, threads)
+        sampling = drawn, first, percentiles, corners, segregated_carbon, crew
         chosen = _core.ToleranceOptions(soak, *sampling)
         with reporting(progress, samples) as callback:
             return _core.tolerance_band(
@@ -203,6 +214,7 @@ class BandMethods:
         ['gibbsteel.warning.356']
         """
         refuse_without_unit(without_unit, "parameter_band(celsius=1120)")
+        drawn, first, crew = _sampling(samples, seed, threads)
         chosen = soak_options(
             graphite, phases, suppressed, at_soak_temperature, options
         )
@@ -213,9 +225,9 @@ class BandMethods:
                 at,
                 quantities or [],
                 chosen,
-                samples,
-                seed,
+                drawn,
+                first,
                 percentiles,
-                threads,
+                crew,
                 callback,
             )

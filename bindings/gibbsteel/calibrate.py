@@ -7,7 +7,7 @@ from typing import Any
 
 from . import _core
 from ._core import Calibration, Measurement, ParameterSet, Problem, SolveOptions
-from .arguments import require
+from .arguments import count, require, threads_of
 from .composition import as_weight_percent
 from .errors import InputError
 from .progress import Callback, counting
@@ -142,6 +142,10 @@ def _starts(start: Mapping[str, float], places: list[str]) -> dict[str, float]:
     return found
 
 
+def _evaluations(most: Any) -> int:
+    return count(most, "most_evaluations", 2, 100000, "gibbsteel.input.302")
+
+
 def calibrate(
     measurements: Iterable[Measurement],
     numbers: Mapping[str, float] | Iterable[str],
@@ -229,8 +233,8 @@ def calibrate(
             loss=loss,
             loss_scale=loss_scale,
             cross_validate=cross_validate,
-            most_evaluations=most_evaluations,
-            threads=threads,
+            most_evaluations=_evaluations(most_evaluations),
+            threads=threads_of(threads),
             progress=callback,
             file_name=file_name,
             title=title,

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from . import _core
-from ._core import CompositionSearch, Problem
+from ._core import CompositionSearch, Problem, SolveOptions
+from .arguments import count
 from .errors import InputError
+from .progress import Callback, counting
 from .soak_options import soak_options
 from .target_quantity import QuantityLike, target_of
 from .temperature import one_kelvin
@@ -26,9 +28,17 @@ def range_of(values: Any, place: str, code: str) -> tuple[float, float]:
         raise InputError([problem]) from None
 
 
-def _given(**chosen: Any) -> dict[str, Any]:
+def _settings(steps: Any, tolerance: Any, most_soaks: Any) -> dict[str, Any]:
     """Those that are not None: the others keep the default of the core."""
-    return {key: number for key, number in chosen.items() if number is not None}
+    code = "gibbsteel.input.268"
+    chosen: dict[str, Any] = {}
+    if steps is not None:
+        chosen["steps"] = count(steps, "steps", 4, 10000, code)
+    if tolerance is not None:
+        chosen["tolerance"] = tolerance
+    if most_soaks is not None:
+        chosen["most_soaks"] = count(most_soaks, "most_soaks", 10, 2**63 - 1, code)
+    return chosen
 
 
 class CompositionSearchMethods:
@@ -54,9 +64,14 @@ class CompositionSearchMethods:
         fahrenheit: Any = None,
         kelvin: Any = None,
         graphite: bool = False,
-        suppressed: tuple[str, ...] = (),
+        phases: str | Sequence[str] | None = None,
+        suppressed: str | Sequence[str] = (),
+        at_soak_temperature: bool = False,
+        options: SolveOptions | None = None,
         steps: int | None = None,
         tolerance: float | None = None,
+        most_soaks: int | None = None,
+        progress: bool | Callback = False,
     ) -> CompositionSearch:
         """All weight percents of an element at which a quantity has a value.
 
@@ -71,12 +86,17 @@ class CompositionSearchMethods:
             Lowest and highest weight percent of the element.
         celsius, fahrenheit, kelvin : float
             Exactly one of them.
-        graphite, suppressed
+        graphite, phases, suppressed, at_soak_temperature, options
             As for `soak`.
         steps : int, optional
             The search starts from this many equal steps of the range, 4 to 10000.
         tolerance : float, optional
             Of the result [wt%], 1e-8 to 1.
+        most_soaks : int, optional
+            The search stops there and says so, 10 or more.
+        progress : bool or callable
+            True counts soaks (tqdm). A callable gets the number of soaks done and stops
+            the search by returning False. Ctrl-C stops it too; ``stopped`` says so.
 
         Returns
         -------
@@ -100,21 +120,16 @@ class CompositionSearchMethods:
         >>> search.status
         'found'
         """
-        wanted = target_of(
-            quantity,
-            value,
-            matrix_carbon=matrix_carbon,
-            matrix=matrix,
-            carbide_volume_percent=carbide_volume_percent,
-            carbide_mass_percent=carbide_mass_percent,
-            volume_percent=volume_percent,
-            mass_percent=mass_percent,
-            carbon_activity=carbon_activity,
-        )
+        wish: dict[str, Any] = {"matrix_carbon": matrix_carbon, "matrix": matrix}
+        wish |= {"carbide_volume_percent": carbide_volume_percent}
+        wish |= {"carbide_mass_percent": carbide_mass_percent}
+        wish |= {"volume_percent": volume_percent, "mass_percent": mass_percent}
+        wanted = target_of(quantity, value, carbon_activity=carbon_activity, **wish)
         ends = range_of(percent, "range", "gibbsteel.input.268")
         at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
-        soak = soak_options(graphite, None, suppressed, False, None)
-        given = _given(steps=steps, tolerance=tolerance)
-        return _core.composition_for(
-            self._core, element, *wanted, *ends, at, soak, **given
-        )
+        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
+        how = _settings(steps, tolerance, most_soaks)
+        with counting(progress) as callback:
+            return _core.composition_for(
+                self._core, element, *wanted, *ends, at, soak, progress=callback, **how
+            )

@@ -7,9 +7,10 @@ from typing import Any
 
 from . import _core
 from ._core import Design, DesignTarget, MakeableSteps, Problem, State
-from .arguments import require
+from .arguments import count, require
 from .composition_for import range_of
 from .errors import InputError
+from .progress import Callback, counting
 from .soak_options import soak_options
 from .steel import Steel
 from .target_quantity import QuantityLike, as_quantity
@@ -119,6 +120,7 @@ def design(
     rounding: bool | MakeableSteps = False,
     starts: int | None = None,
     candidates: int | None = None,
+    progress: bool | Callback = False,
     graphite: bool = False,
     suppressed: Sequence[str] = (),
 ) -> Design:
@@ -139,14 +141,19 @@ def design(
     starts, candidates : int, optional
         Compositions that the search starts from besides `start`, and how many are
         looked at to choose them.
+    progress : bool or callable
+        True counts soaks (tqdm). A callable gets the number of soaks done and stops the
+        search by returning False. Ctrl-C stops it too: ``status`` is then ``"stopped"``
+        and the best so far is shown.
     graphite, suppressed
         As for `Steel.soak`.
 
     Returns
     -------
     Design
-        ``.status`` is ``"met"``, ``"compromise"``, ``"infeasible"`` or ``"not
-        converged"``; ``.steel`` is the result and ``.targets`` says how each came out.
+        ``.status`` is ``"met"``, ``"compromise"``, ``"infeasible"``, ``"not
+        converged"`` or ``"stopped"``; ``.steel`` is the result and ``.targets`` says
+        how each came out.
 
     Raises
     ------
@@ -172,12 +179,13 @@ def design(
     wanted = [targets] if isinstance(targets, DesignTarget) else list(targets)
     for one in wanted:
         require(one, DesignTarget, "targets", "make each with gs.target(...)")
-    chosen: dict[str, Any] = {"starts": starts, "candidates": candidates}
-    return _core.design(
-        start._core,
-        free,
-        wanted,
-        steps=steps,
-        soak=soak_options(graphite, None, suppressed, False, None),
-        **{key: given for key, given in chosen.items() if given is not None},
-    )
+    soak = soak_options(graphite, None, suppressed, False, None)
+    how: dict[str, Any] = {"steps": steps, "soak": soak}
+    chosen = {"starts": (starts, 1000), "candidates": (candidates, 100000)}
+    how |= {
+        name: count(number, name, 0, most, _CODE)
+        for name, (number, most) in chosen.items()
+        if number is not None
+    }
+    with counting(progress) as callback:
+        return _core.design(start._core, free, wanted, progress=callback, **how)

@@ -35,7 +35,8 @@ def hrc_from_hv(hv: float) -> float:
     Returns
     -------
     float
-        [HRC], within 0.3 of the table of ASTM E140 in that range (from memory).
+        [HRC], within 0.3 of the table of ASTM E140 in that range (from memory). NaN
+        outside 20 to 68.3 HRC, the ends of the table as the curve has them.
 
     Examples
     --------
@@ -52,12 +53,12 @@ def hv_from_hrc(hrc: float) -> float:
     Parameters
     ----------
     hrc : float
-        [HRC], below 99.8.
+        [HRC], 20 to 68.3.
 
     Returns
     -------
     float
-        [HV].
+        [HV]; NaN outside that range.
 
     Examples
     --------
@@ -80,6 +81,11 @@ def carbide_hardness(kind: str) -> float:
     -------
     float
         [HV]
+
+    Raises
+    ------
+    InputError
+        Not a carbide of the file that ships: gibbsteel.input.205.
 
     Examples
     --------
@@ -109,7 +115,7 @@ def mixture_hardness(
     Returns
     -------
     float
-        [HV]; own estimate.
+        [HV]; own estimate. NaN for a fraction or a hardness that cannot be.
 
     Examples
     --------
@@ -144,7 +150,8 @@ def quenched_hardness(
     Returns
     -------
     float
-        [HV]; mean of counting at most 12 % of carbide and of counting none.
+        [HV]; mean of counting at most 12 % of carbide and of counting none. NaN for a
+        fraction or a hardness that cannot be.
 
     Examples
     --------
@@ -172,6 +179,11 @@ def trade_indices(weight_percent: dict[str, float]) -> TradeIndices:
     -------
     TradeIndices
         Common practice, no source.
+
+    Raises
+    ------
+    InputError
+        What is no weight percent of an element: gibbsteel.input.201 to .204.
 
     Examples
     --------

@@ -15,6 +15,7 @@ from ._core import (
     ScreenTable,
     SolveOptions,
 )
+from .arguments import whole
 from .errors import InputError
 from .progress import Callback, reporting
 from .screen_input import ScreenJob, screen_job
@@ -50,7 +51,8 @@ def screen(
     ----------
     compositions : array of shape (n, e), or pandas DataFrame
         Weight percent, one row per composition, one column per element; Fe is the
-        balance. NaN and other bad rows are flagged in the result and stop nothing.
+        balance. NaN, a masked number and other bad rows are flagged in the result and
+        stop nothing.
     elements : sequence of str
         Symbol of each column; may be left out for a DataFrame.
     celsius, fahrenheit, kelvin : float or sequence of float
@@ -155,7 +157,7 @@ def screen_chunks(
 
 def chunk_size(chunk_rows: int, threads: int) -> int:
     """Rows of a chunk, in whole blocks."""
-    if chunk_rows <= 0:
+    if whole(chunk_rows, "chunk_rows") <= 0:
         chunk_rows = BLOCKS_PER_THREAD * SCREEN_BLOCK_ROWS
         chunk_rows *= threads if threads > 0 else os.cpu_count() or 1
     return -(-chunk_rows // SCREEN_BLOCK_ROWS) * SCREEN_BLOCK_ROWS

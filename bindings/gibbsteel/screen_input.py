@@ -14,7 +14,7 @@ import numpy.typing as npt
 
 from . import _core
 from ._core import ParameterSet, Problem, Quantity, ScreenTable, SolveOptions
-from .arguments import require
+from .arguments import require, threads_of, whole
 from .errors import InputError
 from .names import as_names
 from .parameters import content_hash, default_parameters
@@ -58,13 +58,21 @@ class ScreenJob:
 
     def range_of_rows(self, first: int, last: int | None) -> tuple[int, int]:
         """First and last row, the latter excluded and no more than there are."""
-        if first < 0:
-            what = f"is {first} of {self.rows} rows"
-            remedy = "give the number of a row, counted from 0"
-            raise InputError(
-                [Problem("gibbsteel.input.323", "first_row", what, remedy)]
+        begin = whole(first, "first_row")
+        end = self.rows if last is None else whole(last, "last_row")
+        code = "gibbsteel.input.323"
+        remedy = "give the number of a row, counted from 0"
+        problems = [
+            Problem(code, name, f"is {row} of {self.rows} rows", remedy)
+            for name, row, there in (
+                ("first_row", begin, 0 <= begin <= self.rows),
+                ("last_row", end, end >= 0),
             )
-        return first, self.rows if last is None else max(0, min(last, self.rows))
+            if not there
+        ]
+        if problems:
+            raise InputError(problems)
+        return begin, min(end, self.rows)
 
     def run(
         self, first: int, last: int, progress: Callable[[int], object] | None
@@ -119,11 +127,17 @@ def _table(compositions: Any, elements: Iterable[str] | None) -> tuple[Any, list
 
 
 def _numbers(compositions: Any, elements: Sequence[str]) -> npt.NDArray[np.float64]:
-    """An array of float64 in the order of rows; not copied when it is one already."""
+    """An array of float64 in the order of rows; not copied when it is one already.
+
+    What is masked is not known: NaN.
+    """
     try:
-        array = np.ascontiguousarray(compositions, dtype=np.float64)
+        array = np.ascontiguousarray(_real(compositions), dtype=np.float64)
     except (TypeError, ValueError):
-        what = f"are {type(compositions).__name__}, no table of numbers"
+        kind = type(compositions).__name__
+        if isinstance(compositions, np.ndarray):
+            kind += f" of {compositions.dtype}"
+        what = f"are {kind}, no table of numbers"
         problem = Problem("gibbsteel.input.320", "compositions", what, _TABLE)
         raise InputError([problem]) from None
     if array.ndim != 2 or (elements and array.shape[1] != len(elements)):
@@ -133,13 +147,32 @@ def _numbers(compositions: Any, elements: Sequence[str]) -> npt.NDArray[np.float
     return array
 
 
+def _real(values: Any) -> Any:
+    """The same without a mask; a TypeError for complex numbers."""
+    if isinstance(values, (list, tuple)) and any(map(np.ma.isMaskedArray, values)):
+        values = np.ma.array(values)
+    elif not isinstance(values, np.ndarray):
+        values = np.asanyarray(values)
+    if values.dtype.kind == "c":
+        raise TypeError("complex numbers")
+    if isinstance(values, np.ma.MaskedArray):
+        values = values.astype(np.float64).filled(np.nan)
+    return values
+
+
 def _kelvins(**given: Any) -> npt.NDArray[np.float64]:
     """Temperatures [K]: one, a series, or an array of any length."""
     chosen = {name: value for name, value in given.items() if value is not None}
     values = list(chosen.values())
     if len(chosen) == 1 and isinstance(values[0], np.ndarray) and values[0].ndim == 1:
         name = next(iter(chosen))
-        array = np.asarray(values[0], dtype=np.float64)
+        try:
+            array = np.asarray(_real(values[0]), dtype=np.float64)
+        except (TypeError, ValueError):
+            what = f"{name}= holds {values[0].dtype}, no temperatures"
+            remedy = "give a series, for instance celsius=range(900, 1231, 5)"
+            problem = Problem("gibbsteel.input.211", "temperature", what, remedy)
+            raise InputError([problem]) from None
         if name == "celsius":
             array = array + 273.15
         elif name == "fahrenheit":
@@ -211,5 +244,5 @@ def screen_job(
         one_per_composition=bool(one_per_composition),
         options=_options(settings),
         settings=settings,
-        threads=int(threads),
+        threads=threads_of(threads),
     )

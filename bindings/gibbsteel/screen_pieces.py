@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from typing import Any
 
 from ._core import SCREEN_BLOCK_ROWS, Problem
+from .arguments import whole
 from .errors import InputError
 from .screen_input import ScreenJob, screen_job
 
@@ -70,7 +71,7 @@ def _check(seconds: float, pilot: int) -> None:
     if not (math.isfinite(seconds) and seconds > 0.0):
         what, remedy = f"is {seconds}", "give a time above 0, for instance 10"
         problems.append(Problem("gibbsteel.input.328", "seconds", what, remedy))
-    if pilot < 1:
+    if whole(pilot, "pilot") < 1:
         what, remedy = f"is {pilot}", "give 1 or more compositions"
         problems.append(Problem("gibbsteel.input.328", "pilot", what, remedy))
     if problems:

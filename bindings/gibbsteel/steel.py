@@ -7,6 +7,7 @@ from typing import Any
 
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
+from .arguments import require
 from .bands import BandMethods
 from .changed import ChangeMethods, parameter_set
 from .composition import as_weight_percent
@@ -79,7 +80,7 @@ class Steel(
     ) -> None:
         self._core = _core.CompiledSteel(
             as_weight_percent(composition, elements),
-            name,
+            require(name, str, "name", "give a text, for instance name='heat 7'"),
             default_parameters() if parameters is None else parameter_set(parameters),
             bool(bind_tramp_elements),
         )

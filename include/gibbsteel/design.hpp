@@ -15,6 +15,7 @@
 /// absent: a better composition than the one shown cannot be ruled out, and is stated
 /// as such. Every result is soaked again.
 
+#include <functional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -70,6 +71,8 @@ struct DesignOptions {
   /// nearest one breaks a limit, one within a step or two that keeps it is taken.
   MakeableSteps makeable = MakeableSteps::none();
   SoakOptions soak;
+  /// Called after each soak of the search with the number done; return false to stop.
+  std::function<bool(std::size_t)> progress;
 };
 
 /// Only ever appended.
@@ -78,6 +81,7 @@ enum class DesignStatus {
   compromise,     ///< the inequalities hold, not every equality does
   infeasible,     ///< no composition was found that satisfies all inequalities
   not_converged,  ///< soaks without a usable result stood in the way
+  stopped,        ///< by the caller: the best so far is shown, soaked again
 };
 std::string_view to_string(DesignStatus) noexcept;
 

@@ -7,9 +7,10 @@ namespace gibbsteel {
 
 /// HRC = 99.8 - 36700 / (HV + 223.5), Eq. (H21): own fit to the table of ASTM E140
 /// for non-austenitic steels (from memory), within 0.3 HRC of it for 238 to 940 HV,
-/// which is 20 to 68 HRC.
+/// which is 20 to 68 HRC. NaN where the result is not 20 to 68.3 HRC, the ends of the
+/// table as the curve has them: below 236.4 and above 941.6 HV.
 double hrc_from_hv(double hv);
-/// The same, solved for HV; hrc < 99.8.
+/// The same, solved for HV; NaN outside 20 to 68.3 HRC.
 double hv_from_hrc(double hrc);
 
 /// HV = (1 - f_c) [(1 - f_g) HV_M + f_g 250] + f_c HV_c, Eq. (H20): own estimate.
@@ -17,6 +18,9 @@ double hv_from_hrc(double hrc);
 /// @param austenite   f_g, retained austenite as a fraction of the matrix
 /// @param carbide     f_c, fraction of the steel
 /// @param carbide_hv  HV_c
+/// @return            [HV]; NaN when a hardness is negative or not finite, or a
+/// fraction
+///                    is outside [0, 1]
 double mixture_hardness(double martensite, double austenite, double carbide,
                         double carbide_hv);
 
@@ -28,6 +32,7 @@ double quenched_hardness(double martensite, double austenite, double carbide,
 
 /// Hardness of a kind of carbide [HV]: M3C 1100, MC 2600, all others 1500. Common
 /// practice, no source.
+/// @throws InputError gibbsteel.input.205: not a carbide of the shipped parameter file
 double carbide_hardness(std::string_view kind);
 
 inline constexpr double kAusteniteHardness = 250.0;  ///< [HV], 200 to 300 are seen

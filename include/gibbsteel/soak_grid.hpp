@@ -54,9 +54,9 @@ struct SoakGrid {
 
 /// Soaks at every pair of values; equal to that many single soaks of `steel.changed()`.
 /// @param at        the soak temperature, when neither variable is the temperature
-/// @param progress  called every few soaks, on the calling thread, with the number
-/// done;
-///                  return false to stop: the grid then holds what is done
+/// @param progress  called on the calling thread, after each soak that it did itself,
+///                  with the number that all threads have done; return false to stop:
+///                  the grid then holds what is done
 /// @param threads   0: as many as the machine has cores; no number depends on it
 /// @throws InputError with every problem: gibbsteel.input.295 (a variable twice, Fe, or
 ///         a temperature given and swept, or neither), .296 (no values, or not finite),

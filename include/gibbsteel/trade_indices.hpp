@@ -18,6 +18,7 @@ struct TradeIndices {
   bool operator==(const TradeIndices&) const = default;
 };
 
+/// @throws InputError gibbsteel.input.201 to .204, with every problem
 TradeIndices trade_indices(const NamedValues& weight_percent);
 
 }  // namespace gibbsteel

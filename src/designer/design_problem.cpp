@@ -81,13 +81,16 @@ Steel DesignProblem::inside(const std::vector<double>& point) const {
 
 DesignValues DesignProblem::evaluate(const std::vector<double>& point) {
   DesignValues values;
-  values.usable = true;
+  values.usable = !stopped_;
   values.values.assign(targets_.size(), Occurrence::kUnknown);
   values.deviations = values.values;
   values.gradients.assign(targets_.size(), std::vector<double>(size(), 0.0));
   const Steel steel = inside(point);
-  for (std::size_t k = 0; k < temperatures_.size() && values.usable; ++k)
+  for (std::size_t k = 0; k < temperatures_.size() && values.usable; ++k) {
     fill(steel, k, values);
+    stopped_ = options_.progress && !options_.progress(soaks_);
+    if (stopped_ && k + 1 < temperatures_.size()) values.usable = false;
+  }
   return values;
 }
 

@@ -30,6 +30,8 @@ class DesignProblem {
   std::size_t size() const noexcept { return elements_.size(); }
   const std::vector<DesignTarget>& targets() const noexcept { return targets_; }
   std::size_t soaks() const noexcept { return soaks_; }
+  /// By the caller: from then on evaluate() soaks no more and nothing is usable.
+  bool stopped() const noexcept { return stopped_; }
 
   std::vector<double> start_point() const;
   /// The steel at a point; amounts that only stand for "none" are left out.
@@ -54,6 +56,7 @@ class DesignProblem {
   std::vector<Temperature> temperatures_;
   std::vector<std::size_t> state_of_;
   std::size_t soaks_ = 0;
+  bool stopped_ = false;
 };
 
 }  // namespace gibbsteel::internal

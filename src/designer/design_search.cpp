@@ -77,6 +77,7 @@ bool Descent::look_at(unsigned n, const double* x) noexcept {
   if (point == at_) return values_.usable;
   try {
     DesignValues values = problem_.evaluate(point);
+    if (problem_.stopped()) nlopt_force_stop(optimizer_);
     at_ = std::move(point);
     if (!values.usable) return values_.usable = false;
     values_ = std::move(values);

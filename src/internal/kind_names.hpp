@@ -13,6 +13,9 @@ namespace gibbsteel::internal {
 /// Names of all phases and second occurrences, in the order of the file.
 std::vector<std::string> kind_names(const ParameterSet& set);
 
+/// Those that are carbides.
+std::vector<std::string> carbide_kind_names(const ParameterSet& set);
+
 /// "did you mean 'M3C'? " for "m3c" or "cementite" when M3C is known; else empty.
 std::string kind_hint(const std::vector<std::string>& known, std::string_view name);
 

@@ -4,15 +4,14 @@
 #include <algorithm>
 #include <cmath>
 
-#include "gibbsteel/hardness_scale.hpp"
 #include "internal/rockwell_scale.hpp"
 #include "property_equations/builtin.hpp"
 
 namespace gibbsteel::internal {
 namespace {
 
-/// d(hv_from_hrc) / d(hrc).
-double hv_per_hrc(double hrc) { return 1.0 / rockwell_slope(hv_from_hrc(hrc)); }
+/// d(HV) / d(HRC).
+double hv_per_hrc(double hrc) { return 1.0 / rockwell_slope(vickers_of(hrc)); }
 
 PropertyEquation hardness(const char* key, const char* label, const char* source,
                           std::vector<EquationRange> ranges, double error,
@@ -65,7 +64,7 @@ PropertyEquation hodge_orehoski() {
       {{"C", 0.1, 0.7}}, 30.0, "published in HRC; held at its value for 0.7 % C above");
   equation.formula =
       "HRC 33.087 + 50.723 C + 33.662 C^2 - 2.7048 C^3 - 107.02 C^4 + 43.523 C^5";
-  use(equation, {0.7, [](double c) { return hv_from_hrc(hodge_orehoski_hrc(c)); },
+  use(equation, {0.7, [](double c) { return vickers_of(hodge_orehoski_hrc(c)); },
                  &hodge_orehoski_slope});
   return equation;
 }
@@ -78,7 +77,7 @@ PropertyEquation just() {
   equation.formula = "HRC 20 + 60 sqrt(C)";
   use(equation,
       {0.6,
-       [](double c) { return hv_from_hrc(20.0 + 60.0 * std::sqrt(std::max(c, 0.0))); },
+       [](double c) { return vickers_of(20.0 + 60.0 * std::sqrt(std::max(c, 0.0))); },
        [](double c) {
          if (c <= 0.0) return 0.0;
          const double root = std::sqrt(c);

@@ -5,24 +5,12 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/candidate_phases.hpp"
+#include "internal/kind_names.hpp"
 #include "internal/shared_hash.hpp"
 #include "internal/soak_problem.hpp"
 
 namespace gibbsteel::internal {
 namespace {
-
-std::vector<std::string> carbide_kinds(const ParameterSet& set) {
-  std::vector<std::string> kinds;
-  const auto add = [&](Role role, const std::string& name) {
-    if (role == Role::carbide) kinds.push_back(name);
-  };
-  for (const Phase& phase : set.phases) {
-    add(phase.role, phase.name);
-    if (phase.second_occurrence)
-      add(phase.second_occurrence->role, phase.second_occurrence->name);
-  }
-  return kinds;
-}
 
 /// What a single steel of this composition would be refused for.
 ScreenStatus refusal(const InputError& error) {
@@ -92,7 +80,7 @@ ScreenRows::ScreenRows(const ScreenInput& input, const ScreenOptions& options)
       systems_(options.parameters, candidate_phases(*options.parameters, options.soak)),
       blank_state_(blank_state(*options.parameters, shared_hash(options.parameters),
                                options.soak)) {
-  blank_table_.kinds = carbide_kinds(*options.parameters);
+  blank_table_.kinds = carbide_kind_names(*options.parameters);
   for (const Element& element : options.parameters->elements)
     blank_table_.elements.push_back(element.symbol);
   for (const Quantity& quantity : options.quantities)

@@ -7,7 +7,13 @@ namespace {
 
 using Deliver = std::function<void(std::size_t, const Equilibrium&)>;
 
-/// Rows of one system, each from the row before.
+/// The same elements, if not the same object: systems are made anew when the cache of a
+/// screen was cleared, at a moment that depends on the threads.
+bool same_line(const RowProblem& a, const RowProblem& b) {
+  return a.system == b.system || a.system->elements() == b.system->elements();
+}
+
+/// Rows of one set of elements, each from the row before.
 void follow(std::span<const RowProblem> problems, std::size_t first,
             const SolveOptions& options, const Deliver& deliver,
             ConditionNumbers numbers) {
@@ -39,8 +45,7 @@ void solve_block(std::span<const RowProblem> problems, const SolveOptions& optio
     return solve_each(problems, options, deliver);
   for (std::size_t begin = 0; begin < problems.size();) {
     std::size_t end = begin;
-    while (end < problems.size() && problems[end].system == problems[begin].system)
-      ++end;
+    while (end < problems.size() && same_line(problems[begin], problems[end])) ++end;
     follow(problems.subspan(begin, end - begin), begin, options, deliver, numbers);
     begin = end;
   }

@@ -13,7 +13,7 @@ namespace gibbsteel::internal {
 /// A row that is ready for the minimizer.
 struct RowProblem {
   std::size_t row = 0;  ///< within the whole screen
-  /// Rows of one set of candidate elements share it.
+  /// Rows of one set of candidate elements share it, or have one that is like it.
   std::shared_ptr<const PhaseSystem> system;
   std::vector<double> mole_fractions;  ///< as system->elements()
   Temperature temperature = Temperature::kelvin(0.0);

@@ -1,6 +1,7 @@
 """Things of another kind than is asked for: one coded error, or taken as meant."""
 
 import gibbsteel as gs
+import numpy as np
 import pytest
 
 
@@ -36,6 +37,102 @@ def test_a_name_where_a_parameter_set_belongs(punch):
     )
     assert message(lambda: gs.Steel(C=0.8, parameters="liquid")) == text
     assert message(lambda: punch.with_parameters("liquid")) == text
+
+
+@pytest.mark.parametrize(
+    ("threads", "text"),
+    [
+        (-1, "is -1; give a whole number from 0 to 4096"),
+        (10**12, "is 1000000000000; give a whole number from 0 to 4096"),
+        (1.5, "is float, not int; give a whole number"),
+        ("two", "is str, not int; give a whole number"),
+    ],
+)
+def test_what_is_no_number_of_threads(punch, threads, text):
+    at = {"celsius": 1000, "threads": threads}
+    for work in (
+        lambda: gs.screen([[0.5]], ["C"], **at),
+        lambda: punch.tolerance_band(ranges={"C": (0.5, 0.6)}, **at),
+        lambda: punch.parameter_band(**at),
+        lambda: gs.calibrate([], ["/phases/M6C/energy/2/terms/1"], threads=threads),
+    ):
+        assert message(work) == f"[gibbsteel.input.220] threads: {text}"
+
+
+def test_counts_and_seeds_outside_what_there_is(punch):
+    band = {"celsius": 1000, "ranges": {"C": (0.5, 0.6)}}
+    vary = {"vary": {"C": (0.3, 1.0)}, "targets": []}
+    most = 2**64
+    for work, text in (
+        (
+            lambda: punch.tolerance_band(samples=-1, **band),
+            "276] samples: is -1; give a whole number from 0 to 1000000",
+        ),
+        (
+            lambda: punch.tolerance_band(seed=-1, **band),
+            f"276] seed: is -1; give a whole number from 0 to {most - 1}",
+        ),
+        (
+            lambda: punch.parameter_band(celsius=1000, seed=most),
+            f"276] seed: is {most}; give a whole number from 0 to {most - 1}",
+        ),
+        (
+            lambda: gs.design(punch, starts=10**12, **vary),
+            "269] starts: is 1000000000000; give a whole number from 0 to 1000",
+        ),
+        (
+            lambda: gs.design(punch, candidates=-1, **vary),
+            "269] candidates: is -1; give a whole number from 0 to 100000",
+        ),
+    ):
+        assert message(work) == f"[gibbsteel.input.{text}"
+
+
+def test_counts_and_rows_outside_what_there_is(punch):
+    carbon = {"matrix_carbon": 0.5, "percent": (0.3, 0.8), "celsius": 1000}
+    for work, text in (
+        (
+            lambda: punch.composition_for("C", steps=-1, **carbon),
+            "268] steps: is -1; give a whole number from 4 to 10000",
+        ),
+        (
+            lambda: gs.calibrate([], {}, most_evaluations=10**12),
+            "302] most_evaluations: is 1000000000000; give a whole number from 2 to "
+            "100000",
+        ),
+        (
+            lambda: gs.screen([[0.5]], ["C"], celsius=950, first_row=2**70),
+            f"323] first_row: is {2**70} of 1 rows; give the number of a row, counted "
+            "from 0",
+        ),
+        (
+            lambda: gs.screen([[0.5]], ["C"], celsius=950, last_row="end"),
+            "220] last_row: is str, not int; give a whole number",
+        ),
+        (
+            lambda: next(gs.screen_chunks([[0.5]], ["C"], celsius=950, chunk_rows=1.5)),
+            "220] chunk_rows: is float, not int; give a whole number",
+        ),
+        (
+            lambda: gs.screen_pieces([[0.5]], ["C"], celsius=950, pilot="all"),
+            "220] pilot: is str, not int; give a whole number",
+        ),
+    ):
+        assert message(work) == f"[gibbsteel.input.{text}"
+
+
+def test_numbers_of_numpy_are_whole(punch):
+    one, two = np.int64(1), np.int32(2)
+    assert gs.screen(
+        [[0.5]] * 4, ["C"], celsius=950, threads=one, first_row=one, last_row=two
+    ).rows_asked == 1
+
+
+def test_a_number_is_no_name():
+    assert message(lambda: gs.Steel(C=0.8, name=3)) == (
+        "[gibbsteel.input.220] name: is int, not str; give a text, for instance "
+        "name='heat 7'"
+    )
 
 
 def test_what_is_no_target(punch):

@@ -47,6 +47,38 @@ def test_it_is_a_value(search):
     assert repr(search.crossings[0]).startswith("<CompositionCrossing at 0.")
 
 
+def test_it_takes_what_a_soak_takes(punch):
+    whole = {"matrix_carbon": 0.4, "percent": (0.2, 1.0), "celsius": 1050}
+    few = punch.composition_for("C", phases=["austenite"], **whole)
+    carbides = {kind for c in few.crossings for kind in c.state.carbides}
+    assert few.status == "found" and carbides == {"MC"}
+    (found,) = few.weight_percents
+    alone = punch.changed(C=found).soak(celsius=1050, phases=["austenite"])
+    assert alone.matrix.weight_percent["C"] == pytest.approx(0.4, abs=1e-4)
+    options = gs.SolveOptions(certify="many starts")
+    hot = punch.composition_for(
+        "C", options=options, at_soak_temperature=True, **whole
+    )
+    assert hot.crossings[0].state.at_soak_temperature
+
+
+def test_it_is_stopped_by_the_caller_or_its_limit(punch):
+    told = []
+
+    def stop(done):
+        told.append(done)
+        return done < 6
+
+    search = {"matrix_carbon": 0.4, "percent": (0.2, 1.0), "celsius": 1050}
+    stopped = punch.composition_for("C", progress=stop, **search)
+    assert told == [1, 2, 3, 4, 5, 6]
+    assert stopped.stopped == "cancelled" and not stopped.complete
+    short = punch.composition_for("C", most_soaks=12, **search)
+    assert short.stopped == "the limit of 12 soaks was reached"
+    whole = punch.composition_for("C", progress=lambda done: None, **search)
+    assert whole.stopped == ""
+
+
 def test_errors(punch):
     with pytest.raises(gs.InputError) as error:
         punch.composition_for(

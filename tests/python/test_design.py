@@ -86,6 +86,31 @@ def test_a_limit_that_is_missed_is_not_met():
     )
 
 
+def test_it_is_stopped_by_the_caller(punch):
+    told = []
+
+    def stop(done):
+        told.append(done)
+        return done < 3
+
+    targets = [
+        gs.target(quantities.matrix("C"), equal=0.45, celsius=1120),
+        gs.target(quantities.matrix("Mo"), equal=2.0, celsius=1120),
+    ]
+    design = gs.design(punch, vary=VARY, targets=targets, progress=stop)
+    assert told == [1, 2, 3]
+    assert design.status == "stopped" and design.soaks == 4
+    assert design.text.startswith(
+        "stopped by the caller after 4 soaks; the best so far, "
+    )
+    copy = pickle.loads(pickle.dumps(design))
+    assert str(copy) == str(design)
+    # Many compositions keep to a limit; the nearest one was not found.
+    limit = gs.target(quantities.matrix("C"), at_most=5, celsius=1120)
+    at_once = gs.design(punch, vary=VARY, targets=limit, progress=lambda done: False)
+    assert at_once.status == "stopped" and at_once.targets[0].met
+
+
 def test_errors(punch):
     carbon = quantities.matrix("C")
     with pytest.raises(gs.InputError) as error:

@@ -224,6 +224,19 @@ def test_hardness_scales():
     assert gs.hrc_from_hv(697) == pytest.approx(60.0, abs=0.3)
     assert gs.hv_from_hrc(gs.hrc_from_hv(700)) == pytest.approx(700)
     assert gs.carbide_hardness("M3C") == 1100
+    assert math.isnan(gs.hv_from_hrc(100)) and math.isnan(gs.hrc_from_hv(-1))
+    with pytest.raises(gs.InputError) as error:
+        gs.carbide_hardness("nonsense")
+    assert str(error.value) == (
+        "[gibbsteel.input.205] kind: there is no phase 'nonsense'; choose from: MC, "
+        "M6C, M7C3, M23C6, M3C, M2C, M3C2, hexagonal MC"
+    )
+    with pytest.raises(gs.InputError) as error:
+        gs.trade_indices({"Cr": -1.0})
+    assert str(error.value) == (
+        "[gibbsteel.input.203] composition, Cr: is negative: -1; give weight percent, "
+        "from 0 to 100"
+    )
     mixture = gs.mixture_hardness(
         martensite=817, austenite=0.12, carbide=0.14, carbide_hv=1500
     )

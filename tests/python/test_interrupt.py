@@ -25,6 +25,12 @@ WORKS = {
     "changes": lambda: steel.phase_changes(celsius=(700, 1200)),
     "target": lambda: steel.temperature_for(
         gs.quantities.matrix("C"), 0.5, celsius=(900, 1200)),
+    "composition": lambda: steel.composition_for(
+        "C", matrix_carbon=0.5, percent=(0.1, 1.5), celsius=1120, steps=2000),
+    "design": lambda: gs.design(
+        steel, vary={"C": (0.3, 1.0), "Mo": (1.0, 5.0), "V": (0.5, 3.0)},
+        targets=gs.matrix_targets(steel.changed(C=0.7, Mo=4.0, V=2.0).soak(
+            celsius=1120)), starts=50, candidates=2000),
     "map": lambda: steel.section_map(C=(0.2, 1.2), celsius=(800, 1100)),
     "band": lambda: steel.tolerance_band(
         celsius=1120, ranges={"C": (0.5, 0.6)}, samples=4096, corners=False),

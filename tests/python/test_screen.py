@@ -332,6 +332,49 @@ def test_what_cannot_be_a_screen_is_refused():
     )
 
 
+def test_a_masked_number_is_not_known():
+    heats = np.ma.masked_array(
+        [[0.5, 1.0], [0.6, 99.0], [0.7, 2.0]], mask=[[0, 0], [0, 1], [0, 0]]
+    )
+    known = [[0.5, 1.0], [0.6, np.nan], [0.7, 2.0]]
+    table = gs.screen(heats, ["C", "Cr"], celsius=950)
+    assert table == gs.screen(known, ["C", "Cr"], celsius=950)
+    assert repr(table) == "<ScreenTable: 3 rows, 2 usable, 1 composition not finite>"
+    assert gs.screen(list(heats), ["C", "Cr"], celsius=950) == table
+    whole = np.ma.masked_array([[5, 10]], mask=[[0, 1]])
+    assert gs.screen(whole, ["C", "Cr"], celsius=950).count() == {
+        "composition not finite": 1
+    }
+    refused(
+        lambda: gs.screen(
+            [[0.5]], ["C"], celsius=np.ma.masked_array([950.0, 900.0], mask=[0, 1])
+        ),
+        "[gibbsteel.input.210] temperature: is nan K = nan C; give 300 K to 2500 K "
+        "(27 C to 2227 C, 80 F to 4040 F) and check the unit",
+    )
+
+
+def test_complex_numbers_are_refused():
+    table = "give an array with one row per composition and one column per element"
+    for given, what in (
+        (np.array([[0.5 + 0.1j]]), "are ndarray of complex128, no table of numbers"),
+        ([[0.5 + 0.1j]], "are list, no table of numbers"),
+        (
+            np.ma.masked_array([[0.5 + 0j]]),
+            "are MaskedArray of complex128, no table of numbers",
+        ),
+    ):
+        refused(
+            lambda given=given: gs.screen(given, ["C"], celsius=950),
+            f"[gibbsteel.input.320] compositions: {what}; {table}",
+        )
+    refused(
+        lambda: gs.screen([[0.5]], ["C"], celsius=np.array([950 + 1j])),
+        "[gibbsteel.input.211] temperature: celsius= holds complex128, no temperatures"
+        "; give a series, for instance celsius=range(900, 1231, 5)",
+    )
+
+
 def test_rows_that_it_does_not_have_are_refused():
     remedy = "give the number of a row, counted from 0"
     for first, what in ((3, "is 3 of 1 rows"), (-1, "is -1 of 1 rows")):
@@ -339,6 +382,16 @@ def test_rows_that_it_does_not_have_are_refused():
             lambda first=first: gs.screen([[0.5]], ["C"], celsius=950, first_row=first),
             f"[gibbsteel.input.323] first_row: {what}; {remedy}",
         )
+    refused(
+        lambda: gs.screen([[0.5]], ["C"], celsius=950, first_row=-2, last_row=-1),
+        f"[gibbsteel.input.323] first_row: is -2 of 1 rows; {remedy}",
+        f"[gibbsteel.input.323] last_row: is -1 of 1 rows; {remedy}",
+    )
+    chunks = gs.screen_chunks([[0.5]], ["C"], celsius=950, last_row=-1)
+    refused(
+        lambda: next(chunks),
+        f"[gibbsteel.input.323] last_row: is -1 of 1 rows; {remedy}",
+    )
 
 
 def test_arrays_and_pieces_that_do_not_fit_are_refused():

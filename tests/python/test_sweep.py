@@ -8,6 +8,7 @@ import time
 import gibbsteel as gs
 import numpy as np
 import pytest
+from bits import bits_of
 
 TEMPERATURES = range(1000, 1201, 50)
 
@@ -151,6 +152,43 @@ def test_a_missing_package_is_named(punch, monkeypatch, package, call, message):
     with pytest.raises(ImportError) as error:
         call(punch)
     assert str(error.value) == message
+
+
+def test_a_part_of_a_sweep_is_a_sweep(punch):
+    sweep = punch.sweep(celsius=TEMPERATURES)
+    for part in (
+        slice(1, 3),
+        slice(None),
+        slice(None, None, -1),
+        slice(-2, None),
+        slice(3, 1),
+        slice(4, 0, -2),
+    ):
+        some = sweep[part]
+        assert type(some) is gs.Sweep
+        wanted = [bits_of(state) for state in sweep.states[part]]
+        assert [bits_of(state) for state in some] == wanted
+        assert (some.steel, some.cancelled) == (sweep.steel, False)
+    assert bits_of(sweep[np.int64(1)]) == bits_of(sweep.states[1])
+    for wrong in (1.0, "1"):
+        with pytest.raises(TypeError) as error:
+            sweep[wrong]
+        assert str(error.value) == (
+            f"'{type(wrong).__name__}' object cannot be interpreted as an integer"
+        )
+    with pytest.raises(IndexError) as error:
+        sweep[len(sweep)]
+    assert str(error.value) == "sweep index out of range"
+
+
+def test_anything_may_be_looked_for_in_a_state(punch):
+    state = punch.soak(celsius=1000)
+    assert "austenite" in state
+    for other in (3, None, ["austenite"], state):
+        assert other not in state
+    slopes = punch.sensitivities(celsius=1000)
+    assert "temperature" in slopes
+    assert 3 not in slopes and None not in slopes
 
 
 def test_empty_sweep(punch):

@@ -99,6 +99,18 @@ Bits composition(const Steel& steel, const Progress& progress, bool& stopped) {
   return bits;
 }
 
+Bits designed(const Steel& steel, const Progress& progress, bool& stopped) {
+  DesignOptions options;
+  options.progress = progress;
+  const auto result = design(
+      steel, {{"C", {0.4, 0.7}}},
+      {{quantities::matrix("C"), kSoak, TargetSense::equal, 0.5, 0.005}}, options);
+  stopped = result.status == DesignStatus::stopped;
+  Bits bits;
+  bits.add(result.full());
+  return bits;
+}
+
 Bits grid(const Steel& steel, const Progress& progress, bool& stopped) {
   const auto result =
       soak_grid(steel, SweptVariable::element("C", {0.5, 0.53, 0.56, 0.59, 0.62}),
@@ -148,6 +160,7 @@ constexpr Work kWorks[] = {{"sweep", sweep},
                            {"phase changes", changes},
                            {"crossings", crossings},
                            {"composition", composition},
+                           {"design", designed},
                            {"grid", grid},
                            {"map", map},
                            {"tolerances", tolerances}};

@@ -280,6 +280,34 @@ TEST_CASE("design: a quantity that throws, and one that has no value") {
         "soaks without a usable result stood in the way; nothing is known");
 }
 
+TEST_CASE("design: stopped by the caller, the best so far is shown") {
+  const std::vector<DesignElement> free{{"C", {0.3, 1.0}}, {"Mo", {1.0, 5.0}}};
+  const std::vector<DesignTarget> targets{
+      target(quantities::matrix("C"), TargetSense::equal, 0.45),
+      target(quantities::matrix("Mo"), TargetSense::equal, 2.0,
+             Temperature::celsius(1080))};
+  DesignOptions options;
+  std::size_t told = 0;
+  options.progress = [&](std::size_t done) {
+    CHECK(done == ++told);
+    return done < 5;
+  };
+  const Design stopped = design(punch(), free, targets, options);
+  CHECK(told == 5);
+  CHECK(stopped.soaks == 7);  // and the final ones
+  CHECK(stopped.status == DesignStatus::stopped);
+  CHECK(to_string(stopped.status) == "stopped");
+  CHECK(stopped.text.find("stopped by the caller after 7 soaks; the best so far, ") ==
+        0);
+  CHECK(stopped.brief().find("design from punch heat 7, long-hold limit: stopped: ") ==
+        0);
+  check_certified(stopped, targets);
+  options.progress = [](std::size_t) { return true; };
+  const Design whole = design(punch(), free, targets, options);
+  CHECK(whole.status == DesignStatus::met);
+  CHECK(whole.full() == design(punch(), free, targets).full());
+}
+
 TEST_CASE("design: every problem at once") {
   DesignOptions options;
   options.starts = -1;

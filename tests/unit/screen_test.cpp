@@ -9,6 +9,7 @@
 
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/gibbsteel.hpp"
+#include "screening/solve_block.hpp"
 
 using namespace gibbsteel;
 
@@ -190,6 +191,79 @@ TEST_CASE("threads, chunks, pieces and the first row change no bit") {
     CHECK(screen_chunks(heats.input(), options, keep) == 150);
     CHECK(chunks.size() == 3);
     CHECK(joined(chunks) == serial);
+  }
+}
+
+TEST_CASE("a line goes on where a set of elements was compiled anew") {
+  const auto set = default_parameters();
+  const std::vector<std::string> elements{"C", "Cr", "Fe"};
+  std::vector<std::string> phases;
+  for (const Phase& phase : set->phases) phases.push_back(phase.name);
+  const auto one = std::make_shared<const PhaseSystem>(set, elements, phases);
+  const auto other = std::make_shared<const PhaseSystem>(set, elements, phases);
+  const auto solved = [&](const std::shared_ptr<const PhaseSystem>& later) {
+    std::vector<internal::RowProblem> rows;
+    for (std::size_t i = 0; i < 8; ++i) {
+      const double carbon = 0.02 + 0.0002 * static_cast<double>(i);
+      rows.push_back({i,
+                      i < 4 ? one : later,
+                      {carbon, 0.05, 0.95 - carbon},
+                      Temperature::celsius(950)});
+    }
+    std::vector<Equilibrium> results(rows.size());
+    internal::solve_block(rows, {}, [&](std::size_t i, const Equilibrium& result) {
+      results[i] = result;
+    });
+    return results;
+  };
+  const auto whole = solved(one), anew = solved(other);
+  CHECK(whole[4].report.certificate == Certificate::followed);
+  for (std::size_t i = 0; i < whole.size(); ++i) {
+    CHECK(whole[i].report.certificate == anew[i].report.certificate);
+    CHECK(whole[i].gibbs_energy == anew[i].gibbs_energy);
+  }
+}
+
+TEST_CASE("more sets of elements than are kept: threads change no bit") {
+  const std::vector<std::string> alloy{"Cr", "Mo", "W", "V", "Co", "Ni", "Mn"};
+  Heats heats{{"C"}, {}, celsius({950}), false};
+  heats.elements.insert(heats.elements.end(), alloy.begin(), alloy.end());
+  for (std::size_t k = 0; k < 128; ++k) {
+    const std::size_t which = k * 37 % 128;  // neighbours share few elements
+    for (int heat = 0; heat < 4; ++heat) {
+      heats.numbers.push_back(0.6 + 0.01 * heat);
+      for (std::size_t e = 0; e < alloy.size(); ++e)
+        heats.numbers.push_back(which >> e & 1 ? 0.5 + 0.05 * heat : 0.0);
+    }
+  }
+  ScreenOptions options;
+  options.threads = 1;
+  const ScreenTable serial = screen(heats.input(), options);
+  options.threads = 8;
+  for (int run = 0; run < 3; ++run) CHECK(screen(heats.input(), options) == serial);
+}
+
+TEST_CASE("chunks of any size end") {
+  const Heats heats = chromium_heats(3 * kScreenBlockRows + 5);
+  const ScreenTable whole = screen(heats.input());
+  for (const std::size_t rows :
+       {std::numeric_limits<std::size_t>::max(),
+        std::numeric_limits<std::size_t>::max() - kScreenBlockRows,
+        heats.input().rows(), kScreenBlockRows}) {
+    ScreenOptions options;
+    options.chunk_rows = rows;
+    options.first_row = 1;
+    std::vector<ScreenTable> chunks;
+    const auto keep = [&](ScreenTable&& chunk) {
+      chunks.push_back(std::move(chunk));
+      return chunks.size() < 100;
+    };
+    CHECK(screen_chunks(heats.input(), options, keep) == whole.rows());
+    CHECK(chunks.size() == (rows == kScreenBlockRows ? 4 : 1));
+    const ScreenTable all = joined(chunks);
+    REQUIRE(all.rows() == whole.rows() - 1);
+    for (std::size_t i = 0; i < all.rows(); ++i)
+      CHECK(same_bits(all.gibbs_energy[i], whole.gibbs_energy[i + 1]));
   }
 }
 

@@ -2,8 +2,10 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
+#include <thread>
 
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/gibbsteel.hpp"
@@ -103,8 +105,8 @@ TEST_CASE("the caller may stop it: cells that are not done are empty, not zero")
   };
   const std::vector<double> carbons{0.5, 0.52, 0.54, 0.56, 0.58};
   const SoakGrid grid =
-      soak_grid(punch(), carbon(carbons), celsius({1000, 1100}), {}, {}, stop);
-  CHECK(counts == std::vector<std::size_t>{8});
+      soak_grid(punch(), carbon(carbons), celsius({1000, 1100}), {}, {}, stop, 1);
+  CHECK(counts == std::vector<std::size_t>{1, 2, 3, 4, 5, 6, 7, 8});
   CHECK(grid.cancelled());
   CHECK(grid.not_done() == 2);
   CHECK(grid.failures() == 0);
@@ -115,10 +117,25 @@ TEST_CASE("the caller may stop it: cells that are not done are empty, not zero")
         "punch heat 7, 5 x 2 soaks, C 0.5 to 0.58 wt%, temperature 1000 to 1100 C, "
         "CANCELLED, 2 not done");
   // Stopped when nothing is left to do: complete.
-  const auto stop_at_once = [](std::size_t) { return false; };
-  CHECK_FALSE(soak_grid(punch(), carbon({0.5, 0.6}), celsius({1000, 1100}), {}, {},
-                        stop_at_once)
-                  .cancelled());
+  const auto stop_at_end = [](std::size_t done) { return done < 4; };
+  CHECK_FALSE(
+      soak_grid(punch(), carbon({0.5, 0.6}), celsius({1000, 1100}), {}, {}, stop_at_end)
+          .cancelled());
+}
+
+TEST_CASE("a grid may have more threads than cells, and is told of to its end") {
+  const auto caller = std::this_thread::get_id();
+  std::vector<std::size_t> counts;
+  const auto note = [&](std::size_t done) {
+    CHECK(std::this_thread::get_id() == caller);
+    counts.push_back(done);
+    return true;
+  };
+  soak_grid(punch(), carbon({0.5, 0.6, 0.7}), celsius({1000, 1050, 1100, 1150}), {}, {},
+            note, 16);
+  REQUIRE(!counts.empty());
+  CHECK(std::is_sorted(counts.begin(), counts.end()));
+  CHECK(counts.back() == 12);
 }
 
 TEST_CASE("the number of threads changes no bit of the result") {
@@ -126,12 +143,15 @@ TEST_CASE("the number of threads changes no bit of the result") {
     return soak_grid(punch(), carbon({0.5, 0.6, 0.7}),
                      celsius({1000, 1050, 1100, 1150}), {}, {}, {}, threads);
   };
-  const SoakGrid one = run(1), three = run(3);
-  for (std::size_t i = 0; i < one.states.size(); ++i) {
-    REQUIRE((one.states[i] && three.states[i]));
-    CHECK(one.states[i]->gibbs_energy == three.states[i]->gibbs_energy);
-    CHECK(one.states[i]->occurrences == three.states[i]->occurrences);
-    CHECK(one.states[i]->warnings == three.states[i]->warnings);
+  const SoakGrid one = run(1);
+  for (const std::size_t threads : {3U, 12U}) {
+    const SoakGrid many = run(threads);
+    for (std::size_t i = 0; i < one.states.size(); ++i) {
+      REQUIRE((one.states[i] && many.states[i]));
+      CHECK(one.states[i]->gibbs_energy == many.states[i]->gibbs_energy);
+      CHECK(one.states[i]->occurrences == many.states[i]->occurrences);
+      CHECK(one.states[i]->warnings == many.states[i]->warnings);
+    }
   }
 }
 
