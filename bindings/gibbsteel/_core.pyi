@@ -6,7 +6,7 @@ include/gibbsteel/. test_types.py compares this file with the built module.
 
 import os
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from typing import Any, ClassVar, Literal, Never, TypedDict
+from typing import Any, ClassVar, Literal, Never, TypedDict, overload
 
 import numpy as np
 import numpy.typing as npt
@@ -444,6 +444,11 @@ def minimize(
     """Global minimum of the Gibbs energy, Eq. (E1)."""
 
 # bind_state.cpp
+
+def element_problem(
+    place: str, name: str, present: Sequence[str], way_out: str
+) -> Problem:
+    """Why a dict by element does not hold the name."""
 
 class SoakWarning(_Compiled):
     """What to know about a result; no error."""
@@ -2882,9 +2887,14 @@ class SoakGrid(_Compiled):
         """Kinds of carbide that occur anywhere in the grid."""
     def array(self, quantity: Quantity) -> _Array:
         """Values of a quantity, shape `shape`; NaN where not done or not usable."""
+    @overload
     def __getitem__(self, cell: tuple[int, int]) -> State | None: ...
-    def to_frame(self) -> pd.DataFrame:
-        """Table, one row per cell; see gibbsteel.grid_frames.grid_to_frame."""
+    @overload
+    def __getitem__(self, row: int) -> list[State | None]: ...
+    def __len__(self) -> int: ...
+    def to_frame(self, *, wide: bool = True) -> pd.DataFrame:
+        """Table, one row per cell, or per cell and phase when not `wide`; see
+        gibbsteel.grid_frames.grid_to_frame."""
     def to_xarray(self) -> Any:
         """Dataset (xarray); see gibbsteel.grid_frames.grid_to_xarray."""
 
