@@ -11,6 +11,7 @@ from .composition import as_weight_percent
 from .errors import InputError
 from .progress import Callback, reporting
 from .soak_options import soak_options
+from .target_quantity import as_list
 from .temperature import one_kelvin, refuse_without_unit
 
 
@@ -51,7 +52,7 @@ class BandMethods:
         furnace_celsius: float = 0.0,
         segregation_percent: float = 0.0,
         segregated_carbon: str = "equal activity",
-        quantities: Sequence[Quantity] | None = None,
+        quantities: Quantity | Sequence[Quantity] | None = None,
         samples: int = 256,
         percentiles: Sequence[float] = (5.0, 50.0, 95.0),
         corners: bool = True,
@@ -85,7 +86,7 @@ class BandMethods:
             "equal activity": carbon follows until its activity is that of the whole
             heat, as it does in a soak. "scaled": with the alloy content. "unchanged".
             The last two are approximations.
-        quantities : sequence of Quantity, optional
+        quantities : Quantity or sequence of Quantity, optional
             What to follow, see `gibbsteel.quantities`. When left out: carbon in the
             matrix, carbide in all and by kind, alloying elements in the matrix.
         samples : int
@@ -141,7 +142,7 @@ class BandMethods:
         chosen = _core.ToleranceOptions(soak, *sampling)
         with reporting(progress, samples) as callback:
             return _core.tolerance_band(
-                self._core, at, tolerances, quantities or [], chosen, callback
+                self._core, at, tolerances, as_list(quantities or []), chosen, callback
             )
 
     def parameter_band(
@@ -150,7 +151,7 @@ class BandMethods:
         celsius: Any = None,
         fahrenheit: Any = None,
         kelvin: Any = None,
-        quantities: Sequence[Quantity] | None = None,
+        quantities: Quantity | Sequence[Quantity] | None = None,
         samples: int = 0,
         percentiles: Sequence[float] = (5.0, 50.0, 95.0),
         seed: int = 1,
@@ -174,7 +175,7 @@ class BandMethods:
         ----------
         celsius, fahrenheit, kelvin : float
             Exactly one of them.
-        quantities : sequence of Quantity, optional
+        quantities : Quantity or sequence of Quantity, optional
             As in `tolerance_band`.
         samples : int
             0: first order only. Else soaks with that many parameter sets, drawn with
@@ -211,7 +212,7 @@ class BandMethods:
             return _core.parameter_band(
                 self._core,
                 at,
-                quantities or [],
+                as_list(quantities or []),
                 chosen,
                 samples,
                 seed,

@@ -39,6 +39,13 @@ def as_quantity(quantity: QuantityLike) -> Quantity:
     return Quantity(getattr(quantity, "__name__", "quantity"), "", quantity)
 
 
+def as_list(quantities: Any) -> list[Any]:
+    """A single quantity, or function, as a list of one."""
+    if isinstance(quantities, Quantity) or callable(quantities):
+        return [quantities]
+    return list(quantities)
+
+
 def _one_entry(name: str, value: Any) -> tuple[str, Any]:
     if not isinstance(value, Mapping) or len(value) != 1:
         example = '{"Cr": 4.4}' if name == "matrix" else '{"M6C": 2}'
