@@ -2,6 +2,7 @@
 /// out.
 
 #include "common.hpp"
+#include "degrees.hpp"
 #include "gibbsteel/calibrate.hpp"
 #include "pickling.hpp"
 
@@ -55,7 +56,7 @@ void bind_measurement(py::module_& m) {
       .def_readonly("steel", &Measurement::steel, "Its name.")
       .def_readonly("weight_percent", &Measurement::weight_percent, "Of the steel.")
       .def_property_readonly(
-          "celsius", [](const Measurement& x) { return x.temperature.in_celsius(); },
+          "celsius", [](const Measurement& x) { return celsius_of(x.temperature); },
           "[C]")
       .def_readonly("quantity", &Measurement::quantity, "What was measured.")
       .def_readonly("value", &Measurement::value, "In the unit of the quantity.")

@@ -1,6 +1,7 @@
 /// CompositionSearch: how much of one element gives a wanted value.
 
 #include "common.hpp"
+#include "degrees.hpp"
 #include "gibbsteel/composition_for.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
@@ -121,7 +122,7 @@ void bind_question(SearchClass& search) {
       .def_readonly("unit", &Search::unit, "Unit; empty for a pure number.")
       .def_readonly("target", &Search::target, "The value that was asked for.")
       .def_property_readonly(
-          "celsius", [](const Search& s) { return s.temperature.in_celsius(); },
+          "celsius", [](const Search& s) { return celsius_of(s.temperature); },
           "Temperature [C].")
       .def_property_readonly(
           "range", [](const Search& s) { return pair_of(s.range); },

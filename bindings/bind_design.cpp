@@ -1,6 +1,7 @@
 /// Designs over several elements: targets and results.
 
 #include "common.hpp"
+#include "degrees.hpp"
 #include "gibbsteel/design.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
@@ -87,7 +88,7 @@ void bind_outcome(py::module_& m) {
       .def_readonly("name", &TargetOutcome::name, "Of the quantity.")
       .def_readonly("unit", &TargetOutcome::unit, "Of the quantity.")
       .def_property_readonly(
-          "celsius", [](const TargetOutcome& o) { return o.temperature.in_celsius(); },
+          "celsius", [](const TargetOutcome& o) { return celsius_of(o.temperature); },
           "[C]")
       .def_property_readonly(
           "sense",

@@ -1,6 +1,7 @@
 /// HardeningOptions and HardeningEstimates.
 
 #include "common.hpp"
+#include "degrees.hpp"
 #include "gibbsteel/hardening_quantities.hpp"
 #include "pickling.hpp"
 
@@ -66,13 +67,13 @@ void bind_conditions(EstimatesClass& estimates) {
           "soak_kelvin", [](const E& e) { return e.soak.in_kelvin(); },
           "Temperature of the soak [K].")
       .def_property_readonly(
-          "soak_celsius", [](const E& e) { return e.soak.in_celsius(); },
+          "soak_celsius", [](const E& e) { return celsius_of(e.soak); },
           "Temperature of the soak [C].")
       .def_property_readonly(
           "coldest_kelvin", [](const E& e) { return e.coldest.in_kelvin(); },
           "Coldest temperature of the quench [K].")
       .def_property_readonly(
-          "coldest_celsius", [](const E& e) { return e.coldest.in_celsius(); },
+          "coldest_celsius", [](const E& e) { return celsius_of(e.coldest); },
           "Coldest temperature of the quench [C].")
       .def_readonly("family", &E::family, "HardeningFamily in use.")
       .def_readonly("family_chosen", &E::family_chosen, "True: named in the options.")

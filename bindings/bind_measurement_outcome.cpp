@@ -1,6 +1,7 @@
 /// How a measurement came out of a calibration.
 
 #include "common.hpp"
+#include "degrees.hpp"
 #include "gibbsteel/calibrate.hpp"
 #include "pickling.hpp"
 
@@ -54,7 +55,7 @@ void bind_measurement_outcome(py::module_& m) {
       .def_readonly("quantity", &Outcome::quantity, "Name of the quantity.")
       .def_readonly("unit", &Outcome::unit, "Of the quantity.")
       .def_property_readonly(
-          "celsius", [](const Outcome& o) { return o.temperature.in_celsius(); }, "[C]")
+          "celsius", [](const Outcome& o) { return celsius_of(o.temperature); }, "[C]")
       .def_readonly("value", &Outcome::value, "Measured.")
       .def_readonly("uncertainty", &Outcome::uncertainty, "One standard deviation.")
       .def_readonly("held_back", &Outcome::held_back, "Not fitted to.")

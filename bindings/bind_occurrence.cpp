@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/assemblage.hpp"
+#include "named.hpp"
 #include "pickling.hpp"
 
 namespace gibbsteel::python {
@@ -48,9 +49,13 @@ Occurrence set_state(const py::tuple& t) {
 }  // namespace
 
 void bind_occurrence(py::module_& m) {
-  py::class_<Occurrence>(m, "Occurrence",
-                         "One phase region of a state: all its particles together.")
-      .def_readonly("name", &Occurrence::name, "Unique in its state.")
+  py::class_<Occurrence> occurrence(
+      m, "Occurrence", "One phase region of a state: all its particles together.");
+  def_by_element(occurrence, "weight_percent", &Occurrence::weight_percent,
+                 "Composition of this occurrence: dict of weight percents.");
+  def_by_element(occurrence, "atom_fraction", &Occurrence::atom_fraction,
+                 "Composition of this occurrence: dict of atom fractions, sum 1.");
+  occurrence.def_readonly("name", &Occurrence::name, "Unique in its state.")
       .def_readonly("kind", &Occurrence::kind,
                     "Name without the words that tell two of a kind apart.")
       .def_readonly("phase", &Occurrence::phase, "Phase model in the parameter file.")
@@ -66,10 +71,6 @@ void bind_occurrence(py::module_& m) {
                     "[cm3 per mol of atoms]; NaN without volume data.")
       .def_readonly("density", &Occurrence::density,
                     "[g/cm3]; NaN without volume data.")
-      .def_readonly("weight_percent", &Occurrence::weight_percent,
-                    "Composition of this occurrence: dict of weight percents.")
-      .def_readonly("atom_fraction", &Occurrence::atom_fraction,
-                    "Composition of this occurrence: dict of atom fractions, sum 1.")
       .def_property_readonly("site_fractions", &fractions_by_sublattice,
                              "One dict per sublattice, 'vacancy' included.")
       .def_property_readonly(

@@ -1,11 +1,11 @@
 /// ScreenTable: rows of a screen as arrays.
 
-#include <cstring>
-
 #include "arrays.hpp"
 #include "common.hpp"
+#include "degrees.hpp"
 #include "gibbsteel/screen_table.hpp"
 #include "pickling.hpp"
+#include "screen_table_pickle.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -54,6 +54,21 @@ void def_table(Class& c, const char* name, Column<double> column, Names names,
       doc);
 }
 
+py::array degrees_of(const ScreenTable& table, double (*degrees)(Temperature)) {
+  std::vector<double> values;
+  for (const double kelvin : table.kelvin)
+    values.push_back(degrees(Temperature::kelvin(kelvin)));
+  return read_only(values);
+}
+
+/// Code -> text in the first row that carries it.
+std::map<std::string, std::string> warning_texts(const ScreenTable& table) {
+  std::map<std::string, std::string> texts;
+  for (const ScreenWarning& warning : table.warning_texts)
+    texts[warning.code] = warning.text;
+  return texts;
+}
+
 std::map<std::string, std::size_t> count(const ScreenTable& table) {
   std::map<std::string, std::size_t> named;
   for (const auto& [status, rows] : table.count())
@@ -63,11 +78,28 @@ std::map<std::string, std::size_t> count(const ScreenTable& table) {
 
 std::vector<std::string> certificate_names() {
   std::vector<std::string> names;
-  for (const Certificate c : {Certificate::none, Certificate::many_starts,
-                              Certificate::proof, Certificate::covered,
-                              Certificate::followed})
+  for (const Certificate c :
+       {Certificate::none, Certificate::many_starts, Certificate::proof,
+        Certificate::covered, Certificate::followed})
     names.emplace_back(to_string(c));
   return names;
+}
+
+void bind_conditions(Class& c) {
+  def_column<double>(c, "kelvin", &ScreenTable::kelvin, "Shape (rows,) [K].");
+  c.def_property_readonly(
+      "celsius", [](const ScreenTable& t) { return degrees_of(t, &celsius_of); },
+      "Shape (rows,) [C].");
+  c.def_property_readonly(
+      "fahrenheit", [](const ScreenTable& t) { return degrees_of(t, &fahrenheit_of); },
+      "Shape (rows,) [F].");
+  def_table(c, "steel_weight_percent", &ScreenTable::steel_weight_percent,
+            &ScreenTable::steel_elements,
+            "Shape (rows, steel_elements), the compositions as given [wt%].");
+  c.def_readonly("rows_per_composition", &ScreenTable::rows_per_composition,
+                 "Row r of the screen is composition r // this; 0: not known.");
+  c.def_readonly("steel_elements", &ScreenTable::steel_elements,
+                 "Columns of the compositions given.");
 }
 
 void bind_columns(Class& c) {
@@ -77,6 +109,8 @@ void bind_columns(Class& c) {
                            "Shape (rows,): a number of certificate_names.");
   def_column<std::int32_t>(c, "warnings", &ScreenTable::warnings,
                            "Shape (rows,): how many the state of the row carries.");
+  def_column<std::uint64_t>(c, "warning_bits", &ScreenTable::warning_bits,
+                            "Shape (rows,): which; bit n is warning 300 + n.");
   def_column<double>(c, "carbide_volume_percent", &ScreenTable::carbide_volume_percent,
                      "Shape (rows,), all carbides [vol%].");
   def_column<double>(c, "carbon_activity", &ScreenTable::carbon_activity,
@@ -122,9 +156,17 @@ void bind_about(Class& c) {
       .def_readonly("parameters_hash", &ScreenTable::parameters_hash,
                     "ParameterSet.content_hash of the parameter file.")
       .def("count", &count, "Status name -> number of rows, for those that occur.")
+      .def("count_warnings", &ScreenTable::count_warnings,
+           "Code of a warning -> number of rows that carry it.")
+      .def_property_readonly(
+          "warning_texts", &warning_texts,
+          "Code -> text in the first row that carries it; others may "
+          "hold other numbers.")
+      .def_property_readonly("_first_warnings", &first_warnings)
       .def("__len__", &ScreenTable::rows)
       .def("__repr__",
            [](const ScreenTable& t) { return "<ScreenTable: " + t.brief() + ">"; })
+      .def("__str__", &ScreenTable::full)
       .def(
           "__eq__", [](const ScreenTable& a, const ScreenTable& b) { return a == b; },
           py::is_operator());
@@ -138,82 +180,24 @@ ScreenTable join(const std::vector<ScreenTable>& tables) {
   return all;
 }
 
-template <class T>
-py::bytes bytes_of(const std::vector<T>& column) {
-  return {reinterpret_cast<const char*>(column.data()), column.size() * sizeof(T)};
-}
-
-template <class T>
-void fill(std::vector<T>& column, const py::handle& stored) {
-  const auto bytes = stored.cast<std::string_view>();
-  if (bytes.size() != column.size() * sizeof(T))
-    throw py::value_error("a column of a stored ScreenTable has another length");
-  if (!bytes.empty()) std::memcpy(column.data(), bytes.data(), bytes.size());
-}
-
-template <class Enum>
-void check_enumerators(const std::vector<Enum>& column, Enum last) {
-  for (const Enum value : column)
-    if (static_cast<int>(value) < 0 || value > last)
-      throw py::value_error("no enumerator with this number");
-}
-
-/// Columns as bytes: a table may have millions of rows. screen_folder.py restores a
-/// table from the same.
-py::tuple get_state(const ScreenTable& t) {
-  return py::make_tuple(t.first_row, t.rows_asked, t.kinds, t.elements, t.quantities,
-                        t.basis == VolumeBasis::soak, t.parameters, t.parameters_hash,
-                        t.rows(), bytes_of(t.status), bytes_of(t.certificate),
-                        bytes_of(t.warnings), bytes_of(t.carbide_volume_percent),
-                        bytes_of(t.carbon_activity), bytes_of(t.gibbs_energy),
-                        bytes_of(t.volume_percent), bytes_of(t.matrix_weight_percent),
-                        bytes_of(t.quantity));
-}
-
-ScreenTable set_state(const py::tuple& s) {
-  ScreenTable t;
-  t.first_row = s[0].cast<std::size_t>();
-  t.rows_asked = s[1].cast<std::size_t>();
-  t.kinds = s[2].cast<std::vector<std::string>>();
-  t.elements = s[3].cast<std::vector<std::string>>();
-  t.quantities = s[4].cast<std::vector<std::string>>();
-  t.basis = s[5].cast<bool>() ? VolumeBasis::soak : VolumeBasis::room;
-  t.parameters = s[6].cast<std::string>();
-  t.parameters_hash = s[7].cast<std::string>();
-  const auto rows = s[8].cast<std::size_t>();
-  if (s[9].cast<std::string_view>().size() != rows)
-    throw py::value_error("the status column has another length");
-  t.resize(rows);
-  fill(t.status, s[9]);
-  check_enumerators(t.status, ScreenStatus::quantity_failed);
-  fill(t.certificate, s[10]);
-  check_enumerators(t.certificate, Certificate::followed);
-  fill(t.warnings, s[11]);
-  fill(t.carbide_volume_percent, s[12]);
-  fill(t.carbon_activity, s[13]);
-  fill(t.gibbs_energy, s[14]);
-  fill(t.volume_percent, s[15]);
-  fill(t.matrix_weight_percent, s[16]);
-  fill(t.quantity, s[17]);
-  return t;
-}
-
 }  // namespace
 
 void bind_screen_table(py::module_& m) {
   Class table(m, "ScreenTable", "Rows of a screen: numbers side by side.");
+  bind_conditions(table);
   bind_columns(table);
   bind_about(table);
   table
       .def(
           "to_frame",
-          [](const py::object& self) {
+          [](const py::object& self, bool absent) {
             return py::module_::import("gibbsteel.screen_frames")
-                .attr("screen_to_frame")(self);
+                .attr("screen_to_frame")(self, py::arg("absent") = absent);
           },
+          py::kw_only(), py::arg("absent") = false,
           "Table, one row per row (pandas); see gibbsteel.screen_frames.")
-      .def_static("_restored", &set_state, py::arg("stored"))
-      .def(tagged_pickle(&get_state, &set_state));
+      .def_static("_restored", &screen_table_from, py::arg("stored"))
+      .def(tagged_pickle(&screen_table_state, &screen_table_from, 2));
   m.def("join_screens", &join, py::arg("tables"), "One table from consecutive ones.");
 }
 

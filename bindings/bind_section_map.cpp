@@ -1,6 +1,7 @@
 /// SectionMap: which phases are stable where.
 
 #include "common.hpp"
+#include "degrees.hpp"
 #include "gibbsteel/section_map.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
@@ -50,7 +51,7 @@ SectionMap over_elements(const Steel& steel, const std::string& first,
 
 std::optional<double> celsius(const SectionMap& map) {
   if (!map.temperature) return std::nullopt;
-  return map.temperature->in_celsius();
+  return celsius_of(*map.temperature);
 }
 
 py::tuple get_state(const SectionMap& m) {

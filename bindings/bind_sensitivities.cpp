@@ -52,6 +52,7 @@ void bind_sensitivities(py::module_& m) {
           "Table (pandas): one row per quantity, one column per input; see "
           "gibbsteel.slope_frames.sensitivities_to_frame.")
       .def("__repr__", [](const Sensitivities& s) { return "<" + s.brief() + ">"; })
+      .def("__str__", &Sensitivities::full)
       .def(tagged_pickle(
           [](const Sensitivities& s) { return py::make_tuple(s.state, s.slopes); },
           [](const py::tuple& t) {

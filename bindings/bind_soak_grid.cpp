@@ -1,7 +1,10 @@
 /// SoakGrid and SweptVariable: soaks over two swept variables.
 
+#include <algorithm>
+
 #include "arrays.hpp"
 #include "common.hpp"
+#include "degrees.hpp"
 #include "gibbsteel/soak_grid.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
@@ -24,6 +27,13 @@ std::optional<State> item(const SoakGrid& grid,
                  index_of(cell.second, grid.columns()));
 }
 
+std::vector<std::optional<State>> row(const SoakGrid& grid, py::ssize_t i) {
+  const auto begin =
+      grid.states.begin() +
+      static_cast<std::ptrdiff_t>(index_of(i, grid.rows()) * grid.columns());
+  return {begin, begin + static_cast<std::ptrdiff_t>(grid.columns())};
+}
+
 py::array_t<double> array(const SoakGrid& grid, const Quantity& quantity) {
   return read_only(grid.array(quantity), {static_cast<py::ssize_t>(grid.rows()),
                                           static_cast<py::ssize_t>(grid.columns())});
@@ -41,7 +51,7 @@ SoakGrid run_grid(const Steel& steel, const SweptVariable& first,
 
 std::optional<double> celsius(const SoakGrid& grid) {
   if (!grid.temperature) return std::nullopt;
-  return grid.temperature->in_celsius();
+  return celsius_of(*grid.temperature);
 }
 
 py::tuple get_state(const SoakGrid& g) {
@@ -73,7 +83,9 @@ SweptVariable swept_element(const std::string& element,
 SweptVariable swept_temperature(const std::vector<double>& kelvin) {
   std::vector<Temperature> values;
   for (const double value : kelvin) values.push_back(Temperature::kelvin(value));
-  return SweptVariable::temperature(values);
+  SweptVariable variable = SweptVariable::temperature(values);
+  std::transform(values.begin(), values.end(), variable.values.begin(), &celsius_of);
+  return variable;
 }
 
 std::string brief(const SweptVariable& v) {
@@ -144,11 +156,9 @@ void bind_results(Class& grid) {
       .def("array", &array, py::arg("quantity"),
            "Values of a Quantity, shape `shape`; NaN where a soak was not done or is "
            "not usable.")
-      .def("__getitem__", &item);
-}
-
-py::object call_frames(const char* function, const py::object& grid) {
-  return py::module_::import("gibbsteel.grid_frames").attr(function)(grid);
+      .def("__getitem__", &item, "State of a cell, grid[row, column].")
+      .def("__getitem__", &row, "States of a row: the list grid[row].")
+      .def("__len__", &SoakGrid::rows);
 }
 
 }  // namespace
@@ -160,13 +170,23 @@ void bind_soak_grid(py::module_& m) {
   bind_results(grid);
   grid.def(
           "to_frame",
-          [](const py::object& self) { return call_frames("grid_to_frame", self); },
-          "Table, one row per cell (pandas); see gibbsteel.grid_frames.grid_to_frame.")
+          [](const py::object& self, bool wide) {
+            return py::module_::import("gibbsteel.grid_frames")
+                .attr("grid_to_frame")(self, py::arg("wide") = wide);
+          },
+          py::kw_only(), py::arg("wide") = true,
+          "Table (pandas), one row per cell, or per cell and phase when not `wide`; "
+          "see "
+          "gibbsteel.grid_frames.grid_to_frame.")
       .def(
           "to_xarray",
-          [](const py::object& self) { return call_frames("grid_to_xarray", self); },
+          [](const py::object& self) {
+            return py::module_::import("gibbsteel.grid_frames")
+                .attr("grid_to_xarray")(self);
+          },
           "Dataset (xarray); see gibbsteel.grid_frames.grid_to_xarray.")
       .def("__repr__", [](const SoakGrid& g) { return "<" + g.brief() + ">"; })
+      .def("__str__", &SoakGrid::full)
       .def(tagged_pickle(&get_state, &set_state));
   m.def("soak_grid", &run_grid, py::arg("steel"), py::arg("first"), py::arg("second"),
         py::arg("kelvin"), py::arg("options"), py::arg("progress"),

@@ -1,17 +1,38 @@
 /// State, Matrix and SoakWarning.
 
 #include "common.hpp"
+#include "degrees.hpp"
+#include "gibbsteel/elements.hpp"
+#include "gibbsteel/errors.hpp"
 #include "gibbsteel/state.hpp"
+#include "named.hpp"
 #include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
 
-py::dict by_name(const std::vector<Occurrence>& occurrences) {
-  py::dict result;
+py::object by_name(const py::object& state, const std::vector<Occurrence>& occurrences,
+                   const char* role) {
+  py::dict found;
   for (const auto& occurrence : occurrences)
-    result[py::str(occurrence.name)] = py::cast(occurrence);
-  return result;
+    found[py::str(occurrence.name)] = py::cast(occurrence);
+  return named("by_name", state, found, role);
+}
+
+/// Why a dict by element does not hold the name.
+Problem element_problem(const std::string& place, const std::string& name,
+                        const std::vector<std::string>& present,
+                        const std::string& way_out) {
+  if (!find_element(name)) {
+    const std::string meant(suggest_element(name));
+    return {
+        "gibbsteel.input.201", place, "'" + name + "' is not the symbol of an element",
+        meant.empty() ? "give a symbol such as Cr" : "did you mean '" + meant + "'?"};
+  }
+  std::string list;
+  for (const std::string& symbol : present) list += (list.empty() ? "" : ", ") + symbol;
+  return {"gibbsteel.input.288", place, "holds no " + name,
+          way_out + "; present: " + (list.empty() ? "none" : list)};
 }
 
 bool contains(const State& state, const py::object& object) {
@@ -75,13 +96,13 @@ void bind_warning(py::module_& m) {
 }
 
 void bind_matrix(py::module_& m) {
-  py::class_<Matrix>(m, "Matrix", "All matrix phases of a state together.")
-      .def_readonly("mass_percent", &Matrix::mass_percent, "Percent of the mass.")
+  py::class_<Matrix> matrix(m, "Matrix", "All matrix phases of a state together.");
+  def_by_element(matrix, "weight_percent", &Matrix::weight_percent,
+                 "Mass-weighted composition: dict of weight percents.");
+  def_by_element(matrix, "atom_fraction", &Matrix::atom_fraction,
+                 "dict of atom fractions, sum 1.");
+  matrix.def_readonly("mass_percent", &Matrix::mass_percent, "Percent of the mass.")
       .def_readonly("volume_percent", &Matrix::volume_percent, "Percent of the volume.")
-      .def_readonly("weight_percent", &Matrix::weight_percent,
-                    "Mass-weighted composition: dict of weight percents.")
-      .def_readonly("atom_fraction", &Matrix::atom_fraction,
-                    "dict of atom fractions, sum 1.")
       .def("__repr__",
            [](const Matrix& x) {
              return py::str("<Matrix: {:.2f} % of the mass, {:.3f} wt% C>")
@@ -111,15 +132,19 @@ void bind_conditions(StateClass& state) {
           "kelvin", [](const State& s) { return s.temperature.in_kelvin(); },
           "Temperature [K].")
       .def_property_readonly(
-          "celsius", [](const State& s) { return s.temperature.in_celsius(); },
+          "celsius", [](const State& s) { return celsius_of(s.temperature); },
           "Temperature [C].")
       .def_property_readonly(
-          "fahrenheit", [](const State& s) { return s.temperature.in_fahrenheit(); },
+          "fahrenheit", [](const State& s) { return fahrenheit_of(s.temperature); },
           "Temperature [F].")
       .def_property_readonly(
           "at_soak_temperature",
           [](const State& s) { return s.basis == VolumeBasis::soak; },
           "False: volumes at room temperature, as metallography measures.")
+      .def_readonly("kinds", &State::kinds,
+                    "Names of all kinds of phase that the parameter file knows.")
+      .def_readonly("suppressed", &State::suppressed,
+                    "Phase models of the file that were not allowed to form.")
       .def_property_readonly("usable", &State::usable,
                              "True when the calculation converged and was checked. It "
                              "does not say that the parameter file is right here: read "
@@ -129,10 +154,16 @@ void bind_conditions(StateClass& state) {
 void bind_results(StateClass& state) {
   state.def_readonly("occurrences", &State::occurrences, "All, largest volume first.")
       .def_property_readonly(
-          "carbides", [](const State& s) { return by_name(s.carbides()); },
+          "carbides",
+          [](const py::object& s) {
+            return by_name(s, s.cast<const State&>().carbides(), "carbide");
+          },
           "dict: name -> Occurrence, largest volume first.")
       .def_property_readonly(
-          "matrix_phases", [](const State& s) { return by_name(s.matrix_phases()); },
+          "matrix_phases",
+          [](const py::object& s) {
+            return by_name(s, s.cast<const State&>().matrix_phases(), "matrix phase");
+          },
           "dict: name -> Occurrence.")
       .def_readonly("matrix", &State::matrix, "All matrix phases together.")
       .def_readonly("carbide_volume_percent", &State::carbide_volume_percent,
@@ -143,24 +174,26 @@ void bind_results(StateClass& state) {
                     "Relative to graphite; NaN without carbon.")
       .def_readonly("gibbs_energy", &State::gibbs_energy, "[J/mol of atoms]")
       .def_readonly("density", &State::density, "[g/cm3]")
-      .def_readonly("chemical_potential", &State::chemical_potential,
-                    "dict: element -> [J/mol]; see ParameterSet.reference_state.")
-      .def_readonly("driving_force", &State::driving_force,
-                    "dict: kind -> [J/mol of atoms]; 0 present, negative absent.")
+      .def_property_readonly(
+          "driving_force",
+          [](const py::object& s) {
+            return named("by_kind", s, s.cast<const State&>().driving_force);
+          },
+          "dict: kind -> [J/mol of atoms]; 0 present, negative absent.")
       .def_readonly("warnings", &State::warnings, "list of SoakWarning.")
       .def_readonly("solve_report", &State::solve_report, "How the minimization went.")
       .def_readonly("parameters", &State::parameters, "Title and edition of the file.")
       .def_readonly("parameters_hash", &State::parameters_hash,
-                    "ParameterSet.content_hash of the file.")
-      .def_readonly("kinds", &State::kinds,
-                    "Names of all kinds of phase that the parameter file knows.")
-      .def_readonly("suppressed", &State::suppressed,
-                    "Phase models of the file that were not allowed to form.");
+                    "ParameterSet.content_hash of the file.");
+  def_by_element(state, "chemical_potential", &State::chemical_potential,
+                 "dict: element -> [J/mol]; see ParameterSet.reference_state.");
 }
 
 }  // namespace
 
 void bind_state(py::module_& m) {
+  m.def("element_problem", &element_problem, py::arg("place"), py::arg("name"),
+        py::arg("present"), py::arg("way_out"));
   bind_warning(m);
   bind_matrix(m);
   StateClass state(

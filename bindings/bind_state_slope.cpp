@@ -1,7 +1,9 @@
 /// Input and StateSlope: derivatives of a state with respect to one input.
 
 #include "common.hpp"
-#include "gibbsteel/state_slope.hpp"
+#include "gibbsteel/errors.hpp"
+#include "gibbsteel/sensitivities.hpp"
+#include "named.hpp"
 #include "pickling.hpp"
 
 namespace gibbsteel::python {
@@ -71,16 +73,25 @@ StateSlope set_state(const py::tuple& t) {
 const Occurrence& item(const StateSlope& slope, const std::string& name) {
   for (const Occurrence& o : slope.occurrences)
     if (o.name == name) return o;
-  throw py::key_error(name);
+  std::string present;
+  for (const Occurrence& o : slope.occurrences)
+    present += (present.empty() ? "" : ", ") + o.name;
+  throw InputError(
+      {{"gibbsteel.input.209", "slopes", "'" + name + "' is absent",
+        present.empty() ? "the slope holds no phase" : "present: " + present}});
 }
 
 }  // namespace
 
 void bind_state_slope(py::module_& m) {
   bind_input(m);
-  py::class_<StateSlope>(m, "StateSlope",
-                         "Derivatives of every number of a state with respect to one "
-                         "input, each in the place that the number has in the State.")
+  py::class_<StateSlope> slope(
+      m, "StateSlope",
+      "Derivatives of every number of a state with respect to one input, each in the "
+      "place that the number has in the State.");
+  def_by_element(slope, "chemical_potential", &StateSlope::chemical_potential,
+                 "dict: element -> [J/mol per unit of the input]");
+  slope
       .def_readonly("input", &StateSlope::input,
                     "What the slopes are taken with respect to.")
       .def_readonly("occurrences", &StateSlope::occurrences,
@@ -95,8 +106,6 @@ void bind_state_slope(py::module_& m) {
       .def_readonly("gibbs_energy", &StateSlope::gibbs_energy,
                     "[J/mol of atoms per unit of the input]")
       .def_readonly("density", &StateSlope::density, "[g/cm3 per unit of the input]")
-      .def_readonly("chemical_potential", &StateSlope::chemical_potential,
-                    "dict: element -> [J/mol per unit of the input]")
       .def_readonly("driving_force", &StateSlope::driving_force,
                     "dict: kind -> [J/mol of atoms per unit of the input]")
       .def_readonly("one_sided", &StateSlope::one_sided,
@@ -111,6 +120,7 @@ void bind_state_slope(py::module_& m) {
                  .format(s.input.unit.empty() ? "unit" : s.input.unit, s.input.name,
                          s.remark.empty() ? "" : ": " + s.remark);
            })
+      .def("__str__", &slope_text)
       .def(tagged_pickle(&get_state, &set_state));
 }
 

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "common.hpp"
+#include "degrees.hpp"
 #include "gibbsteel/temperature_range.hpp"
 
 namespace gibbsteel::python {
@@ -13,12 +14,17 @@ namespace gibbsteel::python {
 using Unit = double (Temperature::*)() const;
 using Pair = std::pair<double, double>;
 
-inline double in_unit(Temperature t, Unit unit) { return (t.*unit)(); }
+/// Degrees as they were typed.
+inline double in_unit(Temperature t, Unit unit) {
+  if (unit == &Temperature::in_celsius) return celsius_of(t);
+  if (unit == &Temperature::in_fahrenheit) return fahrenheit_of(t);
+  return (t.*unit)();
+}
 inline std::optional<double> in_unit(const std::optional<Temperature>& t, Unit unit) {
-  return t ? std::optional((*t.*unit)()) : std::nullopt;
+  return t ? std::optional(in_unit(*t, unit)) : std::nullopt;
 }
 inline Pair in_unit(const TemperatureRange& range, Unit unit) {
-  return {(range.low.*unit)(), (range.high.*unit)()};
+  return {in_unit(range.low, unit), in_unit(range.high, unit)};
 }
 
 /// Defines the three properties from `get`, a function of the class.

@@ -103,8 +103,8 @@ std::string Comparison::full() const {
   if (!states.empty()) text += internal::basis_text(states.front());
   for (std::size_t from = 0; from < states.size(); from += kColumnsAcross)
     text += "\n" + table(*this, from);
-  text += internal::kLastDigits;
-  text += "\n" + warnings(*this);
+  const std::string warned = warnings(*this);
+  text += internal::last_digits_text(!warned.empty()) + "\n" + warned;
   std::vector<std::string> told;
   for (const State& state : states) {
     const std::string caution = internal::caution_of(state);

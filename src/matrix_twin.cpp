@@ -129,11 +129,12 @@ std::string TwinStudy::brief() const {
 }
 
 std::string TwinStudy::full() const {
+  const std::string warned = warnings_text(*this);
   return internal::wrapped(brief(), kWidth, 2) +
          "long-hold limit; parameters: " + reference.parameters + "\n" +
          internal::basis_text(reference) + "\n" + composition_table(*this) + "\n" +
-         residual_table(*this) + internal::kLastDigits + "\n" + warnings_text(*this) +
-         internal::wrapped(internal::kCaution, kWidth, 0);
+         residual_table(*this) + internal::last_digits_text(!warned.empty()) + "\n" +
+         warned + internal::wrapped(internal::kCaution, kWidth, 0);
 }
 
 }  // namespace gibbsteel

@@ -55,7 +55,9 @@ std::string composition_table(const MeltingRange& found) {
     if (o.kind == internal::kLiquid) add("first liquid", o);
   for (const Occurrence& o : found.at_liquidus.occurrences)
     if (o.kind != internal::kLiquid) add("last " + o.name, o);
-  return rows.size() == 1 ? "" : internal::text_table(rows) + internal::kLastDigits;
+  return rows.size() == 1 ? ""
+                          : internal::text_table(rows) +
+                                internal::last_digits_text(!found.noted.empty());
 }
 
 }  // namespace

@@ -5,7 +5,6 @@
 
 #include "gibbsteel/parameter_band.hpp"
 #include "internal/number_format.hpp"
-#include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
 #include "tolerance/band_text.hpp"
 
@@ -67,7 +66,8 @@ std::string ParameterBand::full() const {
                      internal::bands_table(*this, false) + "\n" + numbers_table(*this) +
                      "\n";
   if (samples > unusable.size()) text += internal::phases_text(*this);
-  return text + notes(*this) + internal::kLastDigits + "\n" + internal::band_end(*this);
+  return text + notes(*this) + internal::band_last_digits(*this) + "\n" +
+         internal::band_end(*this);
 }
 
 }  // namespace gibbsteel

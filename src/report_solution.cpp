@@ -81,7 +81,7 @@ std::string certificates_sentence(const Sweep& sweep) {
 
 }  // namespace
 
-ReportSection solution_section(const State& state) {
+ReportSection solution_section(const State& state, bool warned) {
   ReportSection section{kTitle, {solution_sentence(state)}, {}};
   const SolveReport& report = state.solve_report;
   if (state.solve_report.by_mass_balance())
@@ -92,7 +92,7 @@ ReportSection solution_section(const State& state) {
         {balance_sentence(report.balance_residual),
          plane_sentence(report.present_residual), absent_sentence(report.lowest_absent),
          condition_sentence(report), certificate_sentence(report)});
-  section.lines.push_back(last_digits_sentence());
+  section.lines.push_back(last_digits_sentence(warned));
   return section;
 }
 
@@ -106,12 +106,12 @@ ReportSection solution_section(const Sweep& sweep) {
     take_worst(worst.lowest_absent, report.lowest_absent, false);
     take_worst(worst.condition_number, report.condition_number, true);
   }
-  return {
-      kTitle,
-      {"the worst of all usable soaks:", balance_sentence(worst.balance_residual),
-       plane_sentence(worst.present_residual), absent_sentence(worst.lowest_absent),
-       condition_sentence(worst), certificates_sentence(sweep), last_digits_sentence()},
-      {}};
+  return {kTitle,
+          {"the worst of all usable soaks:", balance_sentence(worst.balance_residual),
+           plane_sentence(worst.present_residual), absent_sentence(worst.lowest_absent),
+           condition_sentence(worst), certificates_sentence(sweep),
+           last_digits_sentence(!sweep.warnings().empty())},
+          {}};
 }
 
 }  // namespace gibbsteel::internal

@@ -8,9 +8,6 @@
 
 namespace gibbsteel::internal {
 
-const char* const kLastDigits =
-    "Last digits are for comparing heats, not accuracy: see the warnings.\n";
-
 std::string analysis_text(const State& state) {
   constexpr std::size_t kWidth = 78;
   std::string text = wrapped("analysis, wt%: " + state.analysis.brief(), kWidth, 2);
@@ -40,9 +37,13 @@ std::string heading(const State& state) {
   return name + " at " + celsius_and_fahrenheit(state.temperature);
 }
 
-std::string last_digits_sentence() {
-  const std::string text = kLastDigits;
-  return text.substr(0, text.size() - 1);
+std::string last_digits_sentence(bool warned) {
+  const std::string text = "Last digits are for comparing heats, not accuracy";
+  return text + (warned ? ": see the warnings." : ".");
+}
+
+std::string last_digits_text(bool warned) {
+  return last_digits_sentence(warned) + "\n";
 }
 
 std::string condition(const State& state) {

@@ -181,11 +181,16 @@ std::size_t ScreenInput::rows() const noexcept {
 }
 
 NamedValues ScreenInput::composition(std::size_t row) const {
-  const std::size_t i = one_per_composition ? row : row / temperatures.size();
+  const auto given = numbers(row);
   NamedValues weight_percent;
   for (std::size_t e = 0; e < elements.size(); ++e)
-    weight_percent.set(elements[e], compositions[i * elements.size() + e]);
+    weight_percent.set(elements[e], given[e]);
   return weight_percent;
+}
+
+std::span<const double> ScreenInput::numbers(std::size_t row) const {
+  const std::size_t i = one_per_composition ? row : row / temperatures.size();
+  return compositions.subspan(i * elements.size(), elements.size());
 }
 
 Temperature ScreenInput::temperature(std::size_t row) const {

@@ -1,5 +1,6 @@
 #include "gibbsteel/sensitivities.hpp"
 
+#include "gibbsteel/elements.hpp"
 #include "gibbsteel/errors.hpp"
 #include "internal/slopes_of_soak.hpp"
 #include "parameter_file/parameter_numbers.hpp"
@@ -20,11 +21,23 @@ const StateSlope& Sensitivities::at(std::string_view name) const {
     if (slope.input.kind != Input::Kind::parameter)
       known += (known.empty() ? "" : ", ") + slope.input.name;
   }
+  std::string remedy = known.empty() ? "the state is not usable and has no slopes"
+                                     : "choose from: " + known +
+                                           ", and the places of parameters asked for";
+  const std::string symbol(name);
+  const bool none = name != "Fe" && find_element(name) &&
+                    state.analysis.modelled[name] == 0.0 &&
+                    state.analysis.not_modelled[name] == 0.0;
+  if (none && state.usable())
+    remedy = internal::first_addition(symbol) + ", or " + remedy;
   throw InputError({{"gibbsteel.input.209", "sensitivities",
-                     "there is no input '" + std::string(name) + "'",
-                     known.empty() ? "the state is not usable and has no slopes"
-                                   : "choose from: " + known +
-                                         ", and the places of parameters asked for"}});
+                     none ? "the calculation holds no " + symbol
+                          : "there is no input '" + symbol + "'",
+                     remedy}});
+}
+
+std::string internal::first_addition(const std::string& symbol) {
+  return "compare() the steel with one that has some, changed(" + symbol + "=1)";
 }
 
 std::string Sensitivities::brief() const {

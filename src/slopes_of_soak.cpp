@@ -37,6 +37,14 @@ std::string refusal(const SoakProblem& problem, const std::string& symbol) {
   return "";
 }
 
+/// What would be right instead.
+std::string remedy(const SoakProblem& problem, const std::string& symbol) {
+  const std::string choose = "choose elements of the calculation other than Fe";
+  const bool absent = problem.system.parameters().find_element(symbol) &&
+                      !holds(problem.system.elements(), symbol);
+  return (absent ? internal::first_addition(symbol) + ", or " : "") + choose;
+}
+
 using Numbers = std::vector<ParameterSlopes::Number>;
 
 Numbers::const_iterator find_place(const Numbers& numbers, const std::string& place) {
@@ -208,7 +216,7 @@ void check_inputs(const SoakProblem& problem, const SensitivityOptions& chosen) 
     const std::string why = refusal(problem, symbol);
     if (!why.empty())
       problems.push_back({std::string(codes::kNoElementInput), "elements", why,
-                          "choose elements of the calculation other than Fe"});
+                          remedy(problem, symbol)});
   }
   if (!chosen.parameters.empty()) check_places(problem, chosen.parameters, problems);
   if (!problems.empty()) throw InputError(std::move(problems));

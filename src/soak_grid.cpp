@@ -89,7 +89,7 @@ class Compositions {
   /// A problem that many cells share is kept once.
   void add(const Steel& steel, const NamedValues& changes) {
     try {
-      steels_.push_back(steel.changed(changes));
+      steels_.push_back(steel.changed(changes, steel.name()));
     } catch (const InputError& error) {
       for (const Problem& problem : error.problems())
         if (std::find(problems_.begin(), problems_.end(), problem) == problems_.end())

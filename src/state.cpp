@@ -23,6 +23,22 @@ Problem no_such_element(const State& state, const std::string& element) {
           "choose from: " + present};
 }
 
+/// A kind that the parameter set knows is absent; any other name is a mistake.
+Problem not_in_state(const State& state, std::string_view name) {
+  const std::string kind(name.substr(0, name.find(", ")));
+  if (std::find(state.kinds.begin(), state.kinds.end(), kind) == state.kinds.end())
+    return internal::no_such_kind(state.kinds, name, "state");
+  std::string present;
+  for (const Occurrence& o : state.occurrences)
+    present += (present.empty() ? "" : ", ") + o.name;
+  const std::string what = "'" + std::string(name) + "' is absent";
+  if (present.empty())
+    return {"gibbsteel.input.209", "state", what,
+            "the state is not usable and holds nothing"};
+  return {"gibbsteel.input.209", "state", what,
+          "volume_percent_of() gives 0 for it; present: " + present};
+}
+
 }  // namespace
 
 std::vector<Occurrence> State::carbides() const {
@@ -34,16 +50,9 @@ std::vector<Occurrence> State::matrix_phases() const {
 }
 
 const Occurrence& State::at(std::string_view name) const {
-  std::string present;
-  for (const Occurrence& o : occurrences) {
+  for (const Occurrence& o : occurrences)
     if (o.name == name) return o;
-    present += (present.empty() ? "" : ", ") + o.name;
-  }
-  throw InputError(
-      {{"gibbsteel.input.209", "state", "there is no '" + std::string(name) + "' in it",
-        internal::kind_hint(kinds, name) +
-            (present.empty() ? "the state is not usable and holds nothing"
-                             : "present: " + present)}});
+  throw InputError({not_in_state(*this, name)});
 }
 
 double State::volume_percent_of(std::string_view kind) const {

@@ -104,7 +104,8 @@ void add_results(const State& state, const HardeningEstimates& estimates,
   if (ReportSection others = others_section(state); others.table.size() > 1)
     sections.push_back(std::move(others));
   sections.push_back(internal::estimates_section(estimates));
-  sections.push_back(internal::solution_section(state));
+  sections.push_back(internal::solution_section(
+      state, !state.warnings.empty() || !estimates.warnings.empty()));
 }
 
 }  // namespace

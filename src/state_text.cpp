@@ -94,10 +94,10 @@ std::string State::full() const {
   const std::string end =
       warnings_text(*this) + internal::wrapped(internal::caution_of(*this), kWidth, 0);
   if (!usable()) return solve_report.brief() + "\n" + top + end;
-  std::string text = top +
-                     internal::wrapped(internal::solution_sentence(*this), kWidth, 2) +
-                     internal::basis_text(*this) + "\n" + amounts_table(*this) + "\n" +
-                     composition_table(*this) + internal::kLastDigits + "\n";
+  std::string text =
+      top + internal::wrapped(internal::solution_sentence(*this), kWidth, 2) +
+      internal::basis_text(*this) + "\n" + amounts_table(*this) + "\n" +
+      composition_table(*this) + internal::last_digits_text(!warnings.empty()) + "\n";
   if (!std::isnan(carbon_activity))
     text += "carbon activity (graphite = 1): " + fixed(carbon_activity, 3) + "\n";
   if (!std::isnan(density)) text += "density: " + fixed(density, 3) + " g/cm3\n";

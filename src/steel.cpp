@@ -4,6 +4,7 @@
 #include "internal/run_sweep.hpp"
 #include "internal/shared_hash.hpp"
 #include "internal/soak_problem.hpp"
+#include "internal/variant_name.hpp"
 
 namespace gibbsteel {
 
@@ -46,8 +47,8 @@ Steel Steel::changed(const NamedValues& weight_percent, std::string name) const 
   for (const auto& [symbol, percent] : analysis_.given)
     if (symbol != "Fe") all.set(symbol, percent);
   for (const auto& [symbol, percent] : weight_percent) all.set(symbol, percent);
-  return Steel(
-      all, {name.empty() ? name_ : std::move(name), parameters_, bind_tramp_elements_});
+  if (name.empty()) name = internal::variant_name(name_, weight_percent);
+  return Steel(all, {std::move(name), parameters_, bind_tramp_elements_});
 }
 
 Steel Steel::with_parameters(SharedParameters parameters) const {

@@ -97,8 +97,8 @@ std::string Sweep::full() const {
                      internal::basis_text(states.front()) + "\n" + table_of(*this);
   for (const auto& line : internal::legend_of_marks(internal::states_of(*this)))
     text += line + "\n";
-  return text + internal::kLastDigits + "\n" + warnings_of(*this) +
-         internal::wrapped(internal::kCaution, kWidth, 0);
+  return text + internal::last_digits_text(!warnings().empty()) + "\n" +
+         warnings_of(*this) + internal::wrapped(internal::kCaution, kWidth, 0);
 }
 
 }  // namespace gibbsteel

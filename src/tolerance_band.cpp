@@ -3,7 +3,6 @@
 #include <cmath>
 
 #include "internal/number_format.hpp"
-#include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
 #include "tolerance/band_text.hpp"
 
@@ -84,7 +83,8 @@ std::string ToleranceBand::full() const {
       internal::band_top(*this, "tolerance band") + "\n" + inputs_table(*this) + "\n" +
       internal::bands_table(*this, corners > 0) + "\n" + shares_table(*this) + "\n";
   if (samples > unusable.size()) text += internal::phases_text(*this);
-  return text + notes(*this) + internal::kLastDigits + "\n" + internal::band_end(*this);
+  return text + notes(*this) + internal::band_last_digits(*this) + "\n" +
+         internal::band_end(*this);
 }
 
 }  // namespace gibbsteel

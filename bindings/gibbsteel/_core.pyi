@@ -445,6 +445,11 @@ def minimize(
 
 # bind_state.cpp
 
+def element_problem(
+    place: str, name: str, present: Sequence[str], way_out: str
+) -> Problem:
+    """Why a dict by element does not hold the name."""
+
 class SoakWarning(_Compiled):
     """What to know about a result; no error."""
 
@@ -2922,9 +2927,14 @@ class SoakGrid(_Compiled):
         """Kinds of carbide that occur anywhere in the grid."""
     def array(self, quantity: Quantity) -> _Array:
         """Values of a quantity, shape `shape`; NaN where not done or not usable."""
+    @overload
     def __getitem__(self, cell: tuple[int, int]) -> State | None: ...
-    def to_frame(self) -> pd.DataFrame:
-        """Table, one row per cell; see gibbsteel.grid_frames.grid_to_frame."""
+    @overload
+    def __getitem__(self, row: int) -> list[State | None]: ...
+    def __len__(self) -> int: ...
+    def to_frame(self, *, wide: bool = True) -> pd.DataFrame:
+        """Table, one row per cell, or per cell and phase when not `wide`; see
+        gibbsteel.grid_frames.grid_to_frame."""
     def to_xarray(self) -> Any:
         """Dataset (xarray); see gibbsteel.grid_frames.grid_to_xarray."""
 
@@ -3171,6 +3181,35 @@ class ScreenTable(_Compiled):
     def warnings(self) -> npt.NDArray[np.int32]:
         """Shape (rows,): how many the state of the row carries."""
     @property
+    def warning_bits(self) -> npt.NDArray[np.uint64]:
+        """Shape (rows,): which; bit n stands for gibbsteel.warning.(300 + n)."""
+    @property
+    def warning_texts(self) -> dict[str, str]:
+        """Code -> text in the first row that carries it; others may hold other
+        numbers."""
+    @property
+    def _first_warnings(self) -> list[tuple[str, int, str]]: ...
+    def count_warnings(self) -> dict[str, int]:
+        """Code of a warning -> number of rows that carry it."""
+    @property
+    def kelvin(self) -> _Array:
+        """Shape (rows,) [K]."""
+    @property
+    def celsius(self) -> _Array:
+        """Shape (rows,) [C]."""
+    @property
+    def fahrenheit(self) -> _Array:
+        """Shape (rows,) [F]."""
+    @property
+    def steel_weight_percent(self) -> _Array:
+        """Shape (rows, steel_elements), the compositions as given [wt%]."""
+    @property
+    def steel_elements(self) -> list[str]:
+        """Columns of the compositions given."""
+    @property
+    def rows_per_composition(self) -> int:
+        """Row r of the screen is composition ``r // this``; 0: not known."""
+    @property
     def usable(self) -> npt.NDArray[np.bool_]:
         """Shape (rows,): every number of the row may be used."""
     @property
@@ -3223,8 +3262,9 @@ class ScreenTable(_Compiled):
         """ParameterSet.content_hash of the parameter file."""
     def count(self) -> dict[str, int]:
         """Status name -> number of rows, for those that occur."""
-    def to_frame(self) -> pd.DataFrame:
-        """One row per row; units are in the column names (pandas)."""
+    def to_frame(self, *, absent: bool = False) -> pd.DataFrame:
+        """One row per row: what was soaked, numbers, codes of warnings (pandas);
+        carbides and elements that are nowhere only when `absent`."""
     @staticmethod
     def _restored(stored: tuple[Any, ...]) -> ScreenTable: ...
     def __len__(self) -> int: ...

@@ -12,6 +12,7 @@ from .composition import as_weight_percent
 from .errors import InputError
 from .progress import Callback, reporting
 from .soak_options import soak_options
+from .target_quantity import as_list
 from .temperature import one_kelvin, refuse_without_unit
 
 
@@ -61,7 +62,7 @@ class BandMethods:
         furnace_celsius: float = 0.0,
         segregation_percent: float = 0.0,
         segregated_carbon: str = "equal activity",
-        quantities: Sequence[Quantity] | None = None,
+        quantities: Quantity | Sequence[Quantity] | None = None,
         samples: int = 256,
         percentiles: Sequence[float] = (5.0, 50.0, 95.0),
         corners: bool = True,
@@ -95,7 +96,7 @@ class BandMethods:
             "equal activity": carbon follows until its activity is that of the whole
             heat, as it does in a soak. "scaled": with the alloy content. "unchanged".
             The last two are approximations.
-        quantities : sequence of Quantity, optional
+        quantities : Quantity or sequence of Quantity, optional
             What to follow, see `gibbsteel.quantities`. When left out: carbon in the
             matrix, carbide in all and by kind, alloying elements in the matrix.
         samples : int
@@ -152,7 +153,7 @@ class BandMethods:
         chosen = _core.ToleranceOptions(soak, *sampling)
         with reporting(progress, samples) as callback:
             return _core.tolerance_band(
-                self._core, at, tolerances, quantities or [], chosen, callback
+                self._core, at, tolerances, as_list(quantities or []), chosen, callback
             )
 
     def parameter_band(
@@ -161,7 +162,7 @@ class BandMethods:
         celsius: Any = None,
         fahrenheit: Any = None,
         kelvin: Any = None,
-        quantities: Sequence[Quantity] | None = None,
+        quantities: Quantity | Sequence[Quantity] | None = None,
         samples: int = 0,
         percentiles: Sequence[float] = (5.0, 50.0, 95.0),
         seed: int = 1,
@@ -185,7 +186,7 @@ class BandMethods:
         ----------
         celsius, fahrenheit, kelvin : float
             Exactly one of them.
-        quantities : sequence of Quantity, optional
+        quantities : Quantity or sequence of Quantity, optional
             As in `tolerance_band`.
         samples : int
             0: first order only. Else soaks with that many parameter sets, drawn with
@@ -223,7 +224,7 @@ class BandMethods:
             return _core.parameter_band(
                 self._core,
                 at,
-                quantities or [],
+                as_list(quantities or []),
                 chosen,
                 drawn,
                 first,

@@ -40,7 +40,8 @@ class ChangeMethods:
             Weight percent by element symbol; a new element is added, the others keep
             their weight percent.
         name : str
-            Name of the new steel; that of this one when left out.
+            Name of the new steel. When left out, that of this one with what is changed,
+            such as ``"M2, 0.9 C"``; a steel without a name stays without.
         **elements : float
             Weight percents as keywords instead of, or besides, the mapping.
 
@@ -53,8 +54,10 @@ class ChangeMethods:
         --------
         >>> import gibbsteel as gs
         >>> steel = gs.Steel({"C": 0.55, "Cr": 4.5}, name="heat 7")
-        >>> steel.changed(C=0.65, Co=3, name="heat 7, more C and Co")
-        <Steel heat 7, more C and Co: 0.65C 4.5Cr 3Co, balance Fe (wt%)>
+        >>> steel.changed(C=0.65, Co=3)
+        <Steel heat 7, 0.65 C, 3 Co: 0.65C 4.5Cr 3Co, balance Fe (wt%)>
+        >>> steel.changed(C=0.65, name="heat 8")
+        <Steel heat 8: 0.65C 4.5Cr, balance Fe (wt%)>
         """
         changes = as_weight_percent(composition, elements)
         return self._wrapped(self._core.changed(changes, name))

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from typing import TYPE_CHECKING, Any
 
 from . import _core
 from ._core import Comparison, Problem, ShortSoak, State
+from .column_names import steel_column
 from .errors import InputError
 from .frames import state_columns
 from .steel import Steel
-from .target_quantity import QuantityLike, as_quantity, require_known
+from .target_quantity import QuantityLike, as_list, as_quantity, require_known
 from .temperature import many_kelvin
 
 if TYPE_CHECKING:
@@ -24,7 +25,7 @@ def compare(
     *,
     celsius: float | Iterable[float] | None = None,
     fahrenheit: float | Iterable[float] | None = None,
-    quantities: Sequence[QuantityLike] = (),
+    quantities: QuantityLike | Iterable[QuantityLike] = (),
 ) -> Comparison:
     """States side by side: carbides, matrix, carbon activity, and what is asked for.
 
@@ -34,7 +35,7 @@ def compare(
         A steel is soaked at every temperature given.
     celsius, fahrenheit : float or iterable of float, optional
         Needed for steels, in one unit.
-    quantities : sequence of Quantity or callable
+    quantities : Quantity or callable, or sequence of them
         Further rows of the table, for instance ``gs.quantities.hardness_hrc()``.
 
     Returns
@@ -56,7 +57,7 @@ def compare(
     >>> [state.steel for state in both.states]
     ['heat 7', 'heat 8']
     """
-    rows = [as_quantity(quantity) for quantity in quantities]
+    rows = [as_quantity(quantity) for quantity in as_list(quantities)]
     items = [items] if isinstance(items, (State, ShortSoak, Steel)) else list(items)
     for item in items:
         if isinstance(item, Steel):
@@ -93,11 +94,15 @@ def comparison_to_frame(comparison: Comparison) -> pd.DataFrame:
     Returns
     -------
     pandas.DataFrame
-        Steel, temperature, one column for every row of the comparison, and how far to
-        trust the state, as in `Sweep.to_frame`.
+        Steel, temperature, analysis as given (0 where an element is not listed), one
+        column for every row of the comparison, and how far to trust the state, as in
+        `Sweep.to_frame`.
     """
+    given = [state.analysis.given for state in comparison.states]
+    symbols = dict.fromkeys(symbol for analysis in given for symbol in analysis)
     rows = []
     for i, state in enumerate(comparison.states):
-        numbers = {row.label: row.values[i] for row in comparison.rows}
+        numbers = {steel_column(e): given[i].get(e, 0.0) for e in symbols}
+        numbers |= {row.label: row.values[i] for row in comparison.rows}
         rows.append((state, numbers))
     return state_columns(rows)

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from difflib import get_close_matches
 from typing import Any
 
-from ._core import Problem
+from ._core import Problem, element_problem
 from .errors import InputError
 from .units import is_quantity, magnitude
 
@@ -17,7 +18,27 @@ def _problem(place: str, what: str, remedy: str = _REMEDY) -> Problem:
     return Problem("gibbsteel.input.202", place, what, remedy)
 
 
-def _number(symbol: object, value: Any, problems: list[Problem]) -> float:
+_OPTIONS = ("name", "parameters", "bind_tramp_elements")
+
+
+def _no_element(symbol: str, option: bool) -> list[Problem]:
+    """What is wrong with a name that is neither element nor option; else nothing."""
+    place = "composition"
+    problem = element_problem(place, symbol, [], "")
+    if problem.code != "gibbsteel.input.201":
+        return []
+    what, remedy = problem.what, problem.remedy
+    if option:
+        what = f"{symbol!r} is neither the symbol of an element nor an option"
+        close = get_close_matches(symbol, _OPTIONS, n=1)
+        if close and "did you mean" not in remedy:
+            remedy = f"did you mean {close[0]}=?"
+    elif symbol.lower() == "name":
+        remedy = "give the name apart: name="
+    return [Problem(problem.code, place, what, remedy)]
+
+
+def _number(symbol: object, value: Any, option: bool, problems: list[Problem]) -> float:
     try:
         if is_quantity(value):
             place = f"composition, {symbol}"
@@ -29,7 +50,8 @@ def _number(symbol: object, value: Any, problems: list[Problem]) -> float:
         problems += error.problems
         return 0.0
     except (TypeError, ValueError):
-        problems.append(_problem(f"composition, {symbol}", f"is {value!r}"))
+        wrong = _problem(f"composition, {symbol}", f"is {value!r}")
+        problems += _no_element(str(symbol), option) or [wrong]
         return 0.0
 
 
@@ -50,7 +72,8 @@ def as_weight_percent(
             if symbol in result:
                 place = f"composition, {symbol}"
                 problems.append(_problem(place, "is given twice", "give it once"))
-            result[str(symbol)] = _number(symbol, value, problems)
+            option = items is keywords
+            result[str(symbol)] = _number(symbol, value, option, problems)
     if problems:
         raise InputError(problems)
     return result

@@ -39,3 +39,10 @@ class DataError(GibbsteelError, ValueError):
 
 class InputError(GibbsteelError, ValueError):
     """An argument cannot be used (codes 2xx)."""
+
+
+class NotThereError(InputError, KeyError):
+    """A dict by element or phase does not hold the name."""
+
+    def __str__(self) -> str:
+        return "\n".join(str(problem) for problem in self.problems)

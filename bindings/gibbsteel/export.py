@@ -60,7 +60,9 @@ def to_csv(
     The file begins with lines ``# label: text``: parameter file with edition and hash,
     library version, basis, analysis, warnings, caution. Read it back with
     ``pandas.read_csv(path, comment="#", float_precision="round_trip")``. Numbers have
-    full precision; a number that is not known is an empty cell.
+    full precision; a number that is not known is an empty cell. What comes back is the
+    table; pickle the state or the sweep to get the object back. Grids and screens are
+    written by pandas: ``grid.to_frame().to_csv(path)``.
 
     Examples
     --------
@@ -156,7 +158,11 @@ def to_json(self: State | Sweep, path: str | os.PathLike[str]) -> None:
     An object with ``about`` (parameter file with edition and hash, library version,
     basis, caution), ``steel``, ``analysis`` and ``states``, a list also for a single
     state. A sweep adds ``cancelled``. A number that is not known is null. Units are in
-    the keys, percents are what their key says. To get the objects back, pickle them.
+    the keys, percents are what their key says.
+
+    The file is for other programs: what comes back is dicts, lists and numbers. Of
+    these the steel can be made again, as below, and soaked again with the parameter
+    file that ``about`` names. The objects themselves come back from a pickle.
 
     Examples
     --------
@@ -165,8 +171,13 @@ def to_json(self: State | Sweep, path: str | os.PathLike[str]) -> None:
     >>> with tempfile.TemporaryDirectory() as folder:
     ...     file = pathlib.Path(folder, "state.json")
     ...     state.to_json(file)
-    ...     sorted(json.loads(file.read_text()))
+    ...     content = json.loads(file.read_text())
+    >>> sorted(content)
     ['about', 'analysis', 'states', 'steel']
+    >>> content["states"][0]["carbide_volume_percent"] == state.carbide_volume_percent
+    True
+    >>> gs.Steel(content["analysis"]["given"], name=content["steel"])
+    <Steel: 0.8C, balance Fe (wt%)>
     """
     states = states_of(self)
     content: dict[str, Any] = {"about": about(self), "steel": "", "analysis": {}}

@@ -7,39 +7,31 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 
 from ._core import Quantity, SoakGrid, SweptVariable
+from .column_names import kind_column, matrix_column, steel_column
+from .optional import needed
 from .quantities import carbide_volume_percent, matrix, volume_percent
+from .rows import Row, columns_of, tidy_rows
 
 if TYPE_CHECKING:
     import pandas as pd
 
 
-def _package(name: str, method: str) -> Any:
-    import importlib
-
-    try:
-        return importlib.import_module(name)
-    except ImportError as error:
-        raise ImportError(
-            f"{method} needs the package {name} (Debian: python3-{name})"
-        ) from error
-
-
 def _column(variable: SweptVariable) -> str:
     if variable.is_temperature:
         return "temperature_C"
-    return f"steel_{variable.name}_weight_percent"
+    return steel_column(variable.name)
 
 
 def _quantities(grid: SoakGrid) -> dict[str, Quantity]:
     """Column -> quantity: what both tables hold."""
     found = {"carbide_volume_percent": carbide_volume_percent()}
     for kind in grid.carbide_kinds:
-        found[f"{kind}_volume_percent"] = volume_percent(kind)
+        found[kind_column(kind)] = volume_percent(kind)
     symbols: dict[str, None] = {}
     for state in grid.states:
         symbols |= dict.fromkeys(state.matrix.weight_percent if state else ())
     for symbol in symbols:
-        found[f"matrix_{symbol}_weight_percent"] = matrix(symbol)
+        found[matrix_column(symbol)] = matrix(symbol)
     return found
 
 
@@ -54,12 +46,27 @@ def _attributes(grid: SoakGrid) -> dict[str, Any]:
     return found
 
 
-def grid_to_frame(grid: SoakGrid) -> pd.DataFrame:
+def _tidy(grid: SoakGrid, first: Any, second: Any) -> pd.DataFrame:
+    """One row per cell and occurrence; the swept temperature is in its rows."""
+    names = {_column(grid.first): first, _column(grid.second): second}
+    rows: list[Row] = []
+    for i, state in enumerate(grid.states):
+        swept = {name: values[i] for name, values in names.items()}
+        of_state = tidy_rows(state) if state else [{}]
+        rows += [{**swept, **row, "done": state is not None} for row in of_state]
+    pandas = needed("pandas", "to_frame()")
+    frame: pd.DataFrame = pandas.DataFrame(rows, columns=columns_of(rows))
+    return frame
+
+
+def grid_to_frame(grid: SoakGrid, *, wide: bool = True) -> pd.DataFrame:
     """Table of a grid, one row per cell; units are in the column names.
 
     Parameters
     ----------
     grid : SoakGrid
+    wide : bool
+        False: one row per cell and occurrence, as `State.to_frame`.
 
     Returns
     -------
@@ -68,8 +75,12 @@ def grid_to_frame(grid: SoakGrid) -> pd.DataFrame:
         and ``usable``. A cell that was not done or is not usable keeps its row without
         numbers. ``attrs`` holds title and hash of the parameter set.
     """
-    pandas = _package("pandas", "to_frame()")
+    pandas = needed("pandas", "to_frame()")
     rows, columns = np.meshgrid(grid.first.values, grid.second.values, indexing="ij")
+    if not wide:
+        tidy = _tidy(grid, rows.ravel(), columns.ravel())
+        tidy.attrs.update(_attributes(grid))
+        return tidy
     data: dict[str, Any] = {
         _column(grid.first): rows.ravel(),
         _column(grid.second): columns.ravel(),
@@ -91,7 +102,7 @@ def grid_to_xarray(grid: SoakGrid) -> Any:
     xarray.Dataset
         The numbers of `grid_to_frame`, each with its ``units``.
     """
-    xarray = _package("xarray", "to_xarray()")
+    xarray = needed("xarray", "to_xarray()")
     dims = (_column(grid.first), _column(grid.second))
     variables = {
         name: (dims, grid.array(quantity), {"units": quantity.unit})

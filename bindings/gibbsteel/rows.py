@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from typing import Any
 
 from ._core import State, Sweep, provenance
+from .column_names import kind_column, matrix_column
 
 Row = dict[str, Any]
 
@@ -82,9 +83,9 @@ def wide_row(state: State, kinds: Iterable[str]) -> Row:
         "density_g_per_cm3": state.density,
     }
     for kind in kinds:
-        row[f"{kind}_volume_percent"] = state.volume_percent_of(kind)
+        row[kind_column(kind)] = state.volume_percent_of(kind)
     for symbol, value in state.matrix.weight_percent.items():
-        row[f"matrix_{symbol}_weight_percent"] = value
+        row[matrix_column(symbol)] = value
     return {**row, **trust(state)}
 
 

@@ -31,7 +31,7 @@ def screen(
     fahrenheit: Any = None,
     kelvin: Any = None,
     one_per_composition: bool = False,
-    quantities: Sequence[Quantity] = (),
+    quantities: Quantity | Sequence[Quantity] = (),
     parameters: ParameterSet | None = None,
     bind_tramp_elements: bool = False,
     graphite: bool = False,
@@ -60,7 +60,7 @@ def screen(
         result is composition ``r // t`` at temperature ``r % t`` of t temperatures.
     one_per_composition : bool
         True: temperature i belongs to composition i alone.
-    quantities : sequence of Quantity
+    quantities : Quantity or sequence of Quantity
         More columns, for instance ``[gs.quantities.hardness_hrc()]``. Called from
         several threads.
     parameters : ParameterSet, optional

@@ -23,6 +23,9 @@ COLUMNS = (
     "volume_percent",
     "matrix_weight_percent",
     "quantity",
+    "kelvin",
+    "steel_weight_percent",
+    "warning_bits",
 )
 
 

@@ -9,13 +9,11 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 from typing import Any
 
-import numpy as np
-
 from ._core import Problem, ScreenTable
 from .errors import InputError
 from .progress import Callback, reporting
 from .screen import chunk_size, join_screens
-from .screen_arrays import COLUMNS
+from .screen_chunk import about_columns, read_chunk, write_chunk
 from .screen_input import ScreenJob, screen_job
 
 MANIFEST = "screen.json"
@@ -100,7 +98,7 @@ class ScreenFolder:
         >>> import gibbsteel as gs
         >>> with tempfile.TemporaryDirectory() as path:
         ...     gs.screen_to_folder(path, [[0.8], [1.0]], ["C"], celsius=700).table()
-        <ScreenTable: 2 rows, 2 usable>
+        <ScreenTable: 2 rows, 2 usable, warnings: 305 in 2>
         """
         tables = list(self.chunks())
         return join_screens(tables) if tables else self._read(0, 0)
@@ -116,11 +114,7 @@ class ScreenFolder:
 
     def _write(self, table: ScreenTable) -> None:
         """Puts a finished chunk in its place, whole or not at all."""
-        columns = {name: getattr(table, name) for name in COLUMNS}
-        part = self._file(table.first_row).with_suffix(".part")
-        with part.open("wb") as stream:
-            np.savez(stream, **columns)
-        part.replace(self._file(table.first_row))
+        write_chunk(table, self._file(table.first_row))
 
     def _has(self, first: int) -> bool:
         """True when the chunk is there and its file is whole."""
@@ -137,27 +131,9 @@ class ScreenFolder:
             yield first, last
 
     def _read(self, first: int, last: int) -> ScreenTable:
+        parameters_hash = self.about["made_of"]["parameters_hash"]
         about = self.about["columns"]
-        names = COLUMNS
-        columns = [b""] * len(names)
-        if last > first:
-            with np.load(self._file(first), allow_pickle=False) as stored:
-                columns = [stored[name].tobytes() for name in names]
-        rows = last - first
-        return ScreenTable._restored(
-            (
-                first,
-                rows,
-                about["kinds"],
-                about["elements"],
-                about["quantities"],
-                about["at_soak_temperature"],
-                about["parameters"],
-                self.about["made_of"]["parameters_hash"],
-                rows,
-                *columns,
-            )
-        )
+        return read_chunk(self._file(first), about, parameters_hash, first, last)
 
     def __repr__(self) -> str:
         return f"<ScreenFolder: {self.rows_done} of {self.rows} rows>"
@@ -257,13 +233,7 @@ def _write_manifest(
         "made_of": job.fingerprint(),
         "rows": job.rows,
         "chunk_rows": chunk_rows,
-        "columns": {
-            "kinds": empty.kinds,
-            "elements": empty.elements,
-            "quantities": empty.quantities,
-            "at_soak_temperature": empty.at_soak_temperature,
-            "parameters": empty.parameters,
-        },
+        "columns": about_columns(empty),
         "status_names": empty.status_names,
         "certificate_names": empty.certificate_names,
         "caution": "Long-hold limit (true equilibrium); shop soaks are minutes.",

@@ -13,12 +13,20 @@ import numpy as np
 import numpy.typing as npt
 
 from . import _core
-from ._core import ParameterSet, Problem, Quantity, ScreenTable, SolveOptions
+from ._core import (
+    ParameterSet,
+    Problem,
+    Quantity,
+    ScreenTable,
+    SolveOptions,
+    element_problem,
+)
 from .arguments import require, threads_of, whole
 from .errors import InputError
 from .names import as_names
 from .parameters import content_hash, default_parameters
 from .soak_options import soak_options
+from .target_quantity import as_list
 from .temperature import many_kelvin, one_kelvin
 
 _TABLE = "give an array with one row per composition and one column per element"
@@ -118,12 +126,44 @@ def _origin(quantity: Quantity) -> str:
 
 def _table(compositions: Any, elements: Iterable[str] | None) -> tuple[Any, list[str]]:
     """The numbers as they came, and the name of each column."""
-    if elements is None and hasattr(compositions, "columns"):
-        elements = [str(column) for column in compositions.columns]
+    if not hasattr(compositions, "columns"):
+        if elements is None:
+            what = "are not given"
+            raise InputError(
+                [Problem("gibbsteel.input.320", "elements", what, _NAMES)]
+            )
+        return compositions, as_names(elements)
+    columns = list(compositions.columns)
     if elements is None:
-        problem = Problem("gibbsteel.input.320", "elements", "are not given", _NAMES)
-        raise InputError([problem])
-    return compositions, as_names(elements)
+        elements = [c for c in columns if str(c).lower() != "name"]
+        _check_columns([str(column) for column in elements])
+    wanted = as_names(elements)
+    missing = [name for name in wanted if name not in columns]
+    if missing:
+        what = f"the table has no column {missing[0]!r}"
+        remedy = "choose from: " + ", ".join(map(str, columns))
+        raise InputError([Problem("gibbsteel.input.320", "elements", what, remedy)])
+    return compositions[wanted], [str(name) for name in wanted]
+
+
+def _check_columns(columns: list[str]) -> None:
+    """Refuses columns of a DataFrame that are no elements."""
+    found = [element_problem("compositions", name, [], "") for name in columns]
+    wrong = [p for p in found if p.code == "gibbsteel.input.201"]
+    if not wrong:
+        return
+    apart = {p.what for p in wrong}
+    usable = [c for c, p in zip(columns, found, strict=True) if p.what not in apart]
+    listed = ", ".join(f'"{name}"' for name in usable) or '"C", "Cr"'
+    remedy = f"name the columns to use: elements=[{listed}]"
+    problems = [
+        Problem(p.code, p.place, f"column {p.what}", _hint(p) + remedy) for p in wrong
+    ]
+    raise InputError(problems)
+
+
+def _hint(problem: Problem) -> str:
+    return f"{problem.remedy} Or " if problem.remedy.startswith("did you mean") else ""
 
 
 def _numbers(compositions: Any, elements: Sequence[str]) -> npt.NDArray[np.float64]:
@@ -134,10 +174,7 @@ def _numbers(compositions: Any, elements: Sequence[str]) -> npt.NDArray[np.float
     try:
         array = np.ascontiguousarray(_real(compositions), dtype=np.float64)
     except (TypeError, ValueError):
-        kind = type(compositions).__name__
-        if isinstance(compositions, np.ndarray):
-            kind += f" of {compositions.dtype}"
-        what = f"are {kind}, no table of numbers"
+        what = _not_numbers(compositions, elements)
         problem = Problem("gibbsteel.input.320", "compositions", what, _TABLE)
         raise InputError([problem]) from None
     if array.ndim != 2 or (elements and array.shape[1] != len(elements)):
@@ -158,6 +195,21 @@ def _real(values: Any) -> Any:
     if isinstance(values, np.ma.MaskedArray):
         values = values.astype(np.float64).filled(np.nan)
     return values
+
+
+def _not_numbers(compositions: Any, elements: Sequence[str]) -> str:
+    """Where the compositions are no numbers."""
+    if hasattr(compositions, "columns"):
+        for symbol in elements:
+            for value in compositions[symbol]:
+                try:
+                    float(value)
+                except (TypeError, ValueError):
+                    return f"column {symbol!r} holds {value!r}, no number"
+    kind = type(compositions).__name__
+    if isinstance(compositions, np.ndarray):
+        kind += f" of {compositions.dtype}"
+    return f"are {kind}, no table of numbers"
 
 
 def _kelvins(**given: Any) -> npt.NDArray[np.float64]:
@@ -189,7 +241,7 @@ def _is_series(value: Any) -> bool:
 
 def _settings(
     *,
-    quantities: Sequence[Quantity] = (),
+    quantities: Quantity | Sequence[Quantity] = (),
     parameters: ParameterSet | None = None,
     bind_tramp_elements: bool = False,
     graphite: bool = False,
@@ -202,7 +254,9 @@ def _settings(
     """What the options are made of, in one form however it was given."""
     place, remedy = "quantities", "give a list, such as [gs.quantities.hardness_hrc()]"
     return {
-        "quantities": [require(q, Quantity, place, remedy) for q in quantities],
+        "quantities": [
+            require(q, Quantity, place, remedy) for q in as_list(quantities)
+        ],
         "parameters": default_parameters() if parameters is None else parameters,
         "bind_tramp_elements": bool(bind_tramp_elements),
         "graphite": bool(graphite),

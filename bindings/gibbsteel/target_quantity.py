@@ -46,6 +46,13 @@ def require_known(quantities: Iterable[Quantity], parameters: ParameterSet) -> N
         raise InputError(found)
 
 
+def as_list(quantities: Any) -> list[Any]:
+    """A single quantity, or function, as a list of one."""
+    if isinstance(quantities, Quantity) or callable(quantities):
+        return [quantities]
+    return list(quantities)
+
+
 def _one_entry(name: str, value: Any) -> tuple[str, Any]:
     if not isinstance(value, Mapping) or len(value) != 1:
         example = '{"Cr": 4.4}' if name == "matrix" else '{"M6C": 2}'

@@ -35,6 +35,7 @@ struct ScreenInput {
   std::size_t count() const noexcept { return compositions.size() / elements.size(); }
   std::size_t rows() const noexcept;
   NamedValues composition(std::size_t row) const;  ///< weight percent, as the columns
+  std::span<const double> numbers(std::size_t row) const;  ///< the same, unnamed
   Temperature temperature(std::size_t row) const;
 };
 

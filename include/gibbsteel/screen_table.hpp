@@ -32,21 +32,37 @@ std::string_view to_string(ScreenStatus) noexcept;
 /// All names, by number.
 std::vector<std::string> screen_status_names();
 
+/// A warning that rows of a screen carry.
+struct ScreenWarning {
+  std::string code;           ///< "gibbsteel.warning.303"
+  std::size_t first_row = 0;  ///< of those that carry it, counted within the table
+  std::string text;           ///< in that row; others may hold other numbers
+  bool operator==(const ScreenWarning&) const = default;
+};
+
 /// A run of consecutive rows of a screen. Tables of several columns stand row by row:
 /// number k of row i is at i * columns + k. A number that does not exist is NaN.
 struct ScreenTable {
   std::size_t first_row = 0;  ///< number of the first row within the whole screen
   std::size_t rows_asked = 0;
+  /// Row r of the screen is composition r / this, counted from 0; 0: not known.
+  std::size_t rows_per_composition = 0;
   std::vector<std::string> kinds;       ///< all kinds of carbide of the parameter set
   std::vector<std::string> elements;    ///< all elements of the parameter set
   std::vector<std::string> quantities;  ///< labels, as asked for
+  std::vector<std::string> steel_elements;  ///< columns of the compositions given
   VolumeBasis basis = VolumeBasis::room;
   std::string parameters;  ///< title and edition of the parameter set
   std::string parameters_hash;
 
+  std::vector<double> kelvin;
+  std::vector<double> steel_weight_percent;  ///< rows x steel_elements, as given
   std::vector<ScreenStatus> status;
   std::vector<Certificate> certificate;
   std::vector<std::int32_t> warnings;  ///< how many the state of the row would carry
+  /// Which: bit n stands for "gibbsteel.warning.(300 + n)".
+  std::vector<std::uint64_t> warning_bits;
+  std::vector<ScreenWarning> warning_texts;  ///< each code that occurs, by code
   std::vector<double> carbide_volume_percent;
   std::vector<double> carbon_activity;  ///< relative to graphite
   std::vector<double> gibbs_energy;     ///< [J/mol of atoms]
@@ -67,9 +83,14 @@ struct ScreenTable {
   void append(const ScreenTable& next);
   /// Rows of each status that occurs.
   std::map<ScreenStatus, std::size_t> count() const;
+  /// Rows that carry each code of warning_texts.
+  std::map<std::string, std::size_t> count_warnings() const;
+  /// Notes the warnings of row `at`. Not safe from several threads.
+  void note_warnings(std::size_t at, const std::vector<Warning>& carried);
   /// Same bits throughout; NaN equals NaN.
   bool operator==(const ScreenTable& other) const;
   std::string brief() const;  ///< one line
+  std::string full() const;   ///< rows by status, every code of warning with a text
 };
 
 }  // namespace gibbsteel

@@ -55,7 +55,13 @@ struct Sensitivities {
   /// @throws InputError gibbsteel.input.209 naming what there is
   const StateSlope& at(std::string_view name) const;
   std::string brief() const;  ///< one line
+  /// Table: carbides, matrix and carbon activity, and their slopes to temperature and
+  /// elements; warnings and cautions.
+  std::string full() const;
 };
+
+/// The same numbers of one slope.
+std::string slope_text(const StateSlope& slope);
 
 /// Soaks and differentiates: little more than the time of the soak for temperature and
 /// elements.

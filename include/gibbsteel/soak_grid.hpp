@@ -50,6 +50,7 @@ struct SoakGrid {
   /// Kinds of all carbides anywhere in the grid, in order of first appearance.
   std::vector<std::string> carbide_kinds() const;
   std::string brief() const;  ///< one line
+  std::string full() const;   ///< tables of carbide and of C in the matrix, warnings
 };
 
 /// Soaks at every pair of values; equal to that many single soaks of `steel.changed()`.

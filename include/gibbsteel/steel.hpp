@@ -51,7 +51,7 @@ class Steel {
   const std::vector<double>& mole_fractions() const noexcept { return mole_fractions_; }
 
   /// The steel with these weight percents instead, balance Fe; a new element is added,
-  /// the others keep their weight percent. The name is kept when none is given.
+  /// the others keep theirs. A steel with a name gets that of a variant: "M2, 0.9 C".
   /// @throws InputError as the constructor
   Steel changed(const NamedValues& weight_percent, std::string name = {}) const;
 

@@ -68,7 +68,7 @@ Steel DesignProblem::steel(const std::vector<double>& point) const {
     const double value = percent(point, i);
     percents.set(elements_[i].symbol, value <= 2.0 * kTrace ? 0.0 : value);
   }
-  return start_.changed(percents);
+  return start_.changed(percents, start_.name());
 }
 
 /// With a trace of every element, so that there is a slope to it.
@@ -76,7 +76,7 @@ Steel DesignProblem::inside(const std::vector<double>& point) const {
   NamedValues percents;
   for (std::size_t i = 0; i < size(); ++i)
     percents.set(elements_[i].symbol, std::max(percent(point, i), kTrace));
-  return start_.changed(percents);
+  return start_.changed(percents, start_.name());
 }
 
 DesignValues DesignProblem::evaluate(const std::vector<double>& point) {

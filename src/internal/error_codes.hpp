@@ -76,6 +76,7 @@ inline constexpr std::string_view kNoLayer = "gibbsteel.input.303";
 inline constexpr std::string_view kForeignPickle = "gibbsteel.input.256";
 inline constexpr std::string_view kLaterPickle = "gibbsteel.input.257";
 inline constexpr std::string_view kDamagedPickle = "gibbsteel.input.258";
+inline constexpr std::string_view kNotThere = "gibbsteel.input.288";
 inline constexpr std::string_view kNoSuchColumn = "gibbsteel.input.290";
 inline constexpr std::string_view kFileEnding = "gibbsteel.input.291";
 inline constexpr std::string_view kWrongDimension = "gibbsteel.input.292";
@@ -170,6 +171,7 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kForeignPickle, "a pickle does not carry the mark of its class"},
     {kLaterPickle, "a pickle was written in a later format"},
     {kDamagedPickle, "the fields of a pickle are not those of its class"},
+    {kNotThere, "a dict by element or phase does not hold the name"},
     {kNoSuchColumn, "a sweep has no column of numbers of this name"},
     {kFileEnding, "a report cannot be saved as this kind of file"},
     {kWrongDimension, "a quantity with a unit is not of the kind that is needed"},

@@ -12,7 +12,8 @@ ReportSection certificate_section(const State& state);
 ReportSection origin_section(const State& state);
 
 /// How well the numbers are solved: residuals, condition number, certificate.
-ReportSection solution_section(const State& state);
+/// @param warned  whether the page has warnings
+ReportSection solution_section(const State& state, bool warned);
 /// The same for the worst soak of a sweep.
 ReportSection solution_section(const Sweep& sweep);
 

@@ -41,8 +41,8 @@ std::vector<std::string> composition_row(const std::string& label,
 /// That the solution was checked, and the absent kind that is nearest to forming.
 std::string solution_sentence(const State& state);
 
-/// Stands under the tables.
-extern const char* const kLastDigits;
-std::string last_digits_sentence();
+/// Stands under the tables; points to the warnings when there are any.
+std::string last_digits_sentence(bool warned);
+std::string last_digits_text(bool warned);
 
 }  // namespace gibbsteel::internal

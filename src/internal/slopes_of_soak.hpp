@@ -17,4 +17,7 @@ std::vector<StateSlope> slopes_of_soak(const SoakProblem& problem,
 /// @throws InputError gibbsteel.input.216, .217, .218
 void check_inputs(const SoakProblem& problem, const SensitivityOptions& chosen);
 
+/// What shows the effect of an element that the steel holds none of.
+std::string first_addition(const std::string& symbol);
+
 }  // namespace gibbsteel::internal

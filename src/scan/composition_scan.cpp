@@ -70,7 +70,7 @@ Steel at_high_end(const Steel& steel, const std::string& element,
   check_range(steel, element, range, problems);
   check_options(search, problems);
   if (!problems.empty()) throw InputError(std::move(problems));
-  return steel.changed({{element, range.high}});
+  return steel.changed({{element, range.high}}, steel.name());
 }
 
 }  // namespace

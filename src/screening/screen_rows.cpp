@@ -85,6 +85,9 @@ ScreenRows::ScreenRows(const ScreenInput& input, const ScreenOptions& options)
     blank_table_.elements.push_back(element.symbol);
   for (const Quantity& quantity : options.quantities)
     blank_table_.quantities.push_back(quantity.label());
+  blank_table_.steel_elements = input.elements;
+  blank_table_.rows_per_composition =
+      input.one_per_composition ? 1 : input.temperatures.size();
   blank_table_.basis = options.soak.basis;
   blank_table_.parameters = blank_state_.parameters;
   blank_table_.parameters_hash = blank_state_.parameters_hash;
@@ -117,6 +120,7 @@ ScreenRows::Prepared ScreenRows::prepare(std::size_t block) {
 
 void ScreenRows::solve(std::size_t block, ScreenTable& table) {
   const Prepared ready = prepare(block);
+  write_conditions(block, table);
   for (const auto& [row, why] : ready.refused)
     if (row >= table.first_row && row < table.next_row())
       table.status[row - table.first_row] = why;
@@ -130,8 +134,22 @@ void ScreenRows::solve(std::size_t block, ScreenTable& table) {
                                           : ConditionNumbers::wanted);
 }
 
+void ScreenRows::write_conditions(std::size_t block, ScreenTable& table) const {
+  const std::size_t begin = std::max(block * kScreenBlockRows, table.first_row);
+  const std::size_t end = std::min((block + 1) * kScreenBlockRows, table.next_row());
+  const std::size_t columns = table.steel_elements.size();
+  for (std::size_t row = begin; row < end; ++row) {
+    const std::size_t at = row - table.first_row;
+    table.kelvin[at] = input_.temperature(row).in_kelvin();
+    const auto given = input_.numbers(row);
+    std::copy(
+        given.begin(), given.end(),
+        table.steel_weight_percent.begin() + static_cast<std::ptrdiff_t>(at * columns));
+  }
+}
+
 void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
-                       const Equilibrium& result, ScreenTable& table) const {
+                       const Equilibrium& result, ScreenTable& table) {
   if (problem.row < table.first_row || problem.row >= table.next_row()) return;
   const std::size_t at = problem.row - table.first_row;
   State state = blank_state_;
@@ -139,7 +157,10 @@ void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
   fill_state(*problem.system, result, state);
   table.status[at] = status_of(result.report);
   table.certificate[at] = result.report.certificate;
-  table.warnings[at] = static_cast<std::int32_t>(state.warnings.size());
+  if (!state.warnings.empty()) {
+    const std::lock_guard lock(warnings_);
+    table.note_warnings(at, state.warnings);
+  }
   if (!state.usable()) return;
   table.carbide_volume_percent[at] = state.carbide_volume_percent;
   table.carbon_activity[at] = state.carbon_activity;

@@ -1,6 +1,8 @@
 #pragma once
 /// Rows of a screen: from a composition to a problem, from an equilibrium to numbers.
 
+#include <mutex>
+
 #include "gibbsteel/screen.hpp"
 #include "screening/solve_block.hpp"
 #include "screening/system_cache.hpp"
@@ -23,14 +25,16 @@ class ScreenRows {
  private:
   struct Prepared;  ///< a block: what is known of its rows before they are solved
   Prepared prepare(std::size_t block);
+  void write_conditions(std::size_t block, ScreenTable& table) const;
   void write(const RowProblem& problem, const MillAnalysis& analysis,
-             const Equilibrium& result, ScreenTable& table) const;
+             const Equilibrium& result, ScreenTable& table);
   void write_quantities(const State& state, std::size_t at, ScreenTable& table) const;
 
   const ScreenInput& input_;
   const ScreenOptions& options_;
   std::size_t rows_;
   SystemCache systems_;
+  std::mutex warnings_;  ///< of a table: threads share their list of texts
   State blank_state_;
   ScreenTable blank_table_;
 };

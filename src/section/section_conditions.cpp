@@ -60,7 +60,7 @@ PlanePoint SectionRequest::extent() const {
 Steel SectionRequest::steel_at(PlanePoint at) const {
   NamedValues percent{{x.element, x.low + at.x * x_tolerance()}};
   if (y) percent.set(y->element, y->low + at.y * y_tolerance());
-  return steel.changed(percent);
+  return steel.changed(percent, steel.name());
 }
 
 Temperature SectionRequest::temperature_at(PlanePoint at) const {

@@ -106,6 +106,10 @@ std::string phases_text(const Band& band) {
   return wrapped("share of the samples that hold a phase, %: " + list, kWidth, 2);
 }
 
+std::string band_last_digits(const Band& band) {
+  return last_digits_text(!band.nominal.warnings.empty() || !band.warnings.empty());
+}
+
 std::string band_end(const Band& band) {
   return warnings_text(band.nominal.warnings) + warnings_text(band.warnings) +
          wrapped(kCaution, kWidth, 0);

@@ -18,6 +18,8 @@ std::string band_top(const Band& band, const std::string& title);
 /// @param corners  with the columns of the worst corners
 std::string bands_table(const Band& band, bool corners);
 std::string phases_text(const Band& band);
+/// Stands under the tables.
+std::string band_last_digits(const Band& band);
 /// Warnings of the nominal state and of the band, then the caution.
 std::string band_end(const Band& band);
 /// A number of a quantity of this size: bands need one digit more than results.

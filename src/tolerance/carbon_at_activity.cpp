@@ -31,7 +31,8 @@ class ActivityGap {
       trouble_ = "carbon at equal activity: more than the steel has room for";
       return 0.0;
     }
-    const State state = steel_.changed({{"C", carbon}}).soak(t_, options_);
+    const State state =
+        steel_.changed({{"C", carbon}}, steel_.name()).soak(t_, options_);
     if (state.usable()) return std::log(state.carbon_activity) - target_;
     trouble_ = "carbon at equal activity: " + state.solve_report.brief();
     return 0.0;

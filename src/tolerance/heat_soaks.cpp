@@ -15,7 +15,7 @@ Steel segregated(const Steel& heat, double factor, bool carbon_too) {
   for (const auto& [symbol, percent] : heat.analysis().given)
     if (segregates(symbol) || (carbon_too && symbol == "C"))
       changes.set(symbol, percent * factor);
-  return changes.empty() ? heat : heat.changed(changes);
+  return changes.empty() ? heat : heat.changed(changes, heat.name());
 }
 
 SampleSoak soaked(const Steel& heat, Temperature t, const SoakOptions& options) {
@@ -33,7 +33,8 @@ SampleSoak at_equal_activity(const Steel& heat, double factor, Temperature t,
   const CarbonFound carbon =
       carbon_at_activity(place, t, options, whole.state.carbon_activity);
   if (carbon.trouble.empty())
-    return soaked(place.changed({{"C", carbon.weight_percent}}), t, options);
+    return soaked(place.changed({{"C", carbon.weight_percent}}, place.name()), t,
+                  options);
   whole.trouble = carbon.trouble;
   return whole;
 }
@@ -66,7 +67,7 @@ SampleSoak HeatSoaks::at(std::span<const double> x) const {
     else
       changes.set(inputs_[i].name, x[i]);
   }
-  const Steel heat = changes.empty() ? steel_ : steel_.changed(changes);
+  const Steel heat = changes.empty() ? steel_ : steel_.changed(changes, steel_.name());
   if (factor == 1.0) return soaked(heat, t, options_);
   const bool has_carbon = heat.analysis().modelled["C"] > 0.0;
   if (carbon_ == SegregatedCarbon::equal_activity && has_carbon)

@@ -16,7 +16,7 @@ Steel with_traces(const Steel& steel, const std::vector<TolerancedInput>& inputs
   NamedValues traces;
   for (const TolerancedInput& input : inputs)
     if (input.unit == "wt%" && input.nominal < kTrace) traces.set(input.name, kTrace);
-  return traces.empty() ? steel : steel.changed(traces);
+  return traces.empty() ? steel : steel.changed(traces, steel.name());
 }
 
 }  // namespace

@@ -89,6 +89,16 @@ TEST_CASE("every code in the sources is in the table") {
   }
 }
 
+TEST_CASE("every code of a warning has a bit in a screen") {
+  for (const codes::CodeMeaning& known : codes::kWarningCodes) {
+    CAPTURE(known.code);
+    const int number =
+        std::stoi(std::string(known.code.substr(known.code.rfind('.') + 1)));
+    CHECK(number >= 300);
+    CHECK(number < 364);
+  }
+}
+
 TEST_CASE("a problem reads: code, place, what is wrong, what would be right") {
   const Problem problem{"gibbsteel.data.104", "a.json: /x", "is 1", "give 2"};
   CHECK(problem.text() == "[gibbsteel.data.104] a.json: /x: is 1; give 2");

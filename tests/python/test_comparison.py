@@ -46,6 +46,26 @@ def test_frame(both):
     assert frame["usable"].all()
 
 
+def test_variants_can_be_told_apart(punch):
+    pytest.importorskip("pandas")
+    steels = [punch, punch.changed(C=0.6), punch.changed(Co=5)]
+    table = gs.compare(steels, celsius=1120)
+    assert repr(table) == (
+        "<comparison of 3 states: punch heat 7 at 1120 C, punch heat 7, 0.6 C at "
+        "1120 C, punch heat 7, 5 Co at 1120 C>"
+    )
+    frame = table.to_frame()
+    assert list(frame["steel"]) == [steel.name for steel in steels]
+    assert list(frame["steel_C_weight_percent"]) == [0.55, 0.6, 0.55]
+    assert list(frame["steel_Co_weight_percent"]) == [0.0, 0.0, 5.0]
+    assert list(frame.columns[:4]) == [
+        "steel",
+        "temperature_C",
+        "temperature_F",
+        "steel_C_weight_percent",
+    ]
+
+
 def test_it_is_a_value(both):
     copy = pickle.loads(pickle.dumps(both))
     assert copy.rows == both.rows

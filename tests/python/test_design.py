@@ -59,7 +59,9 @@ def test_targets_are_values(punch, recovered):
     assert str(copy) == str(recovered)
     assert copy.steel == recovered.steel
     assert copy.targets == recovered.targets
-    assert repr(recovered).startswith("<design from punch heat 7, long-hold limit: met")
+    assert repr(recovered).startswith(
+        "<design from punch heat 7, 0.7 C, 4 Mo, long-hold limit: met"
+    )
 
 
 def test_a_limit_that_is_missed_is_not_met():

@@ -93,8 +93,8 @@ def test_membership_and_lookup(state):
     with pytest.raises(gs.InputError) as error:
         state["M23C6"]
     assert str(error.value) == (
-        "[gibbsteel.input.209] state: there is no 'M23C6' in it; "
-        "present: austenite, M6C, MC"
+        "[gibbsteel.input.209] state: 'M23C6' is absent; volume_percent_of() gives 0 "
+        "for it; present: austenite, M6C, MC"
     )
 
 

@@ -190,8 +190,29 @@ def test_a_kind_that_the_file_does_not_know(state):
     )
     refused(
         lambda: state["cementite"],
-        "[gibbsteel.input.209] state: there is no 'cementite' in it; "
-        "did you mean 'M3C'? present: austenite, M6C, MC",
+        "[gibbsteel.input.205] state: there is no phase 'cementite'; "
+        f"did you mean 'M3C'? choose from: {known}",
+    )
+
+
+def test_a_word_that_is_neither_element_nor_option():
+    what = "is neither the symbol of an element nor an option"
+    refused(
+        lambda: gs.Steel(C=0.85, nam="x"),
+        f"[gibbsteel.input.201] composition: 'nam' {what}; did you mean name=?",
+    )
+    refused(
+        lambda: gs.Steel(C=0.85, units="atomic"),
+        f"[gibbsteel.input.201] composition: 'units' {what}; give a symbol such as Cr",
+    )
+    refused(
+        lambda: gs.Steel({"C": 0.85, "heat": "a", "Name": "b", "Cr": "much"}),
+        "[gibbsteel.input.201] composition: 'heat' is not the symbol of an element; "
+        "give a symbol such as Cr",
+        "[gibbsteel.input.201] composition: 'Name' is not the symbol of an element; "
+        "give the name apart: name=",
+        "[gibbsteel.input.202] composition, Cr: is 'much'; give weight percent as a "
+        "number, for instance 0.55",
     )
 
 

@@ -119,6 +119,34 @@ def test_table(grid):
     assert "temperature_C" not in frame.attrs
 
 
+def test_a_table_of_phases(grid):
+    pytest.importorskip("pandas")
+    assert grid.to_frame(wide=True).equals(grid.to_frame())
+    tidy = grid.to_frame(wide=False)
+    assert list(tidy.columns[:4]) == [
+        "steel_C_weight_percent",
+        "temperature_C",
+        "steel",
+        "temperature_F",
+    ]
+    names = [o.name for state in grid.states for o in state.occurrences]
+    assert list(tidy["name"]) == names
+    assert tidy["done"].all()
+
+
+def test_rows_and_print(grid):
+    assert len(grid) == 2
+    assert [s.celsius for s in grid[0]] == [1000.0, 1050.0, 1100.0]
+    assert grid[-1][2].matrix == grid[1, 2].matrix
+    with pytest.raises(IndexError):
+        grid[2]
+    text = str(grid)
+    assert "down: C in the steel [wt%]; across: temperature [C]" in text
+    for state in grid.states:
+        assert f"{state.carbide_volume_percent:.2f}" in text
+        assert f"{state.matrix.weight_percent['C']:.3f}" in text
+
+
 def test_dataset(grid, punch):
     pytest.importorskip("xarray")
     data = grid.to_xarray()

@@ -218,7 +218,7 @@ std::string title_and_edition(const FileRecord& file) {
 }
 
 const char* const kRest =
-    "Last digits are for comparing heats, not accuracy: see the warnings.\n\n"
+    "Last digits are for comparing heats, not accuracy.\n\n"
     "Of the mean composition: carbide streaks of a bar, segregated places of a\n"
     "  casting, and steels with P, S or B, begin to melt lower (incipient melting);\n"
     "  places with 20 % more carbon and alloy by up to 60 C.\n"

@@ -139,7 +139,7 @@ TEST_CASE("rows that are far are single soaks, bit for bit") {
     REQUIRE(table.rows() == 4);
     CHECK(table.quantities ==
           std::vector<std::string>{"as-quenched hardness [HRC]", "M6C [mass%]"});
-    CHECK(table.brief() == "4 rows, 4 usable");
+    CHECK(table.brief() == "4 rows, 4 usable, warnings: 307 in 2");
     for (std::size_t row = 0; row < 4; ++row) {
       const State state =
           Steel(heats.input().composition(row)).soak(heats.temperatures[row % 2]);
@@ -166,6 +166,67 @@ TEST_CASE("kinds and elements are those of the file") {
                                                 "M2C", "M3C2", "hexagonal MC"});
   CHECK(table.elements.size() == default_parameters()->elements.size());
   CHECK(table.parameters_hash == content_hash(*default_parameters()));
+}
+
+TEST_CASE("rows tell what was soaked") {
+  const Heats heats = punch_heats();
+  const ScreenTable table = screen(heats.input());
+  CHECK(table.steel_elements == heats.elements);
+  CHECK(table.rows_per_composition == 2);
+  REQUIRE(table.kelvin.size() == 4);
+  for (std::size_t row = 0; row < 4; ++row) {
+    CHECK(table.kelvin[row] == heats.temperatures[row % 2].in_kelvin());
+    for (std::size_t e = 0; e < 6; ++e)
+      CHECK(table.steel_weight_percent[6 * row + e] ==
+            heats.numbers[6 * (row / 2) + e]);
+  }
+}
+
+TEST_CASE("a screen tells its warnings by code, each with a text") {
+  const Heats heats = punch_heats();
+  const ScreenTable table = screen(heats.input());
+  std::map<std::string, std::size_t> counted;
+  std::map<std::string, ScreenWarning> first;
+  for (std::size_t row = 0; row < 4; ++row) {
+    const State state =
+        Steel(heats.input().composition(row)).soak(heats.temperatures[row % 2]);
+    for (const Warning& warning : state.warnings) {
+      ++counted[warning.code];
+      first.try_emplace(warning.code, ScreenWarning{warning.code, row, warning.text});
+    }
+  }
+  REQUIRE(counted.contains("gibbsteel.warning.307"));
+  CHECK(counted["gibbsteel.warning.307"] == 2);
+  CHECK(table.count_warnings() == counted);
+  REQUIRE(table.warning_texts.size() == first.size());
+  for (const ScreenWarning& warning : table.warning_texts)
+    CHECK(warning == first[warning.code]);
+  CHECK(table.full().find(
+            "\n! [gibbsteel.warning.307] in 2 rows, first in row 2: Not "
+            "modelled, and left\n  out of the calculation: P 0.02 wt%.\n") !=
+        std::string::npos);
+}
+
+TEST_CASE("a table cut short forgets the warnings of the rows cut off") {
+  ScreenTable table = screen(punch_heats().input());
+  const auto all = table.warning_texts;
+  table.resize(2);
+  CHECK(table.count_warnings().count("gibbsteel.warning.307") == 0);
+  ScreenTable again = screen(punch_heats().input());
+  table.append(again);
+  for (const ScreenWarning& warning : table.warning_texts)
+    if (warning.code == "gibbsteel.warning.307") CHECK(warning.first_row == 4);
+  CHECK(table.count_warnings()["gibbsteel.warning.307"] == 2);
+}
+
+TEST_CASE("a table of an earlier version knows only how many warnings") {
+  ScreenTable table = screen(punch_heats().input());
+  table.warnings = {0, 1, 2, 0};
+  table.warning_bits.assign(4, 0);
+  table.warning_texts.clear();
+  CHECK(table.brief() == "4 rows, 4 usable, warnings in 2 rows");
+  CHECK(table.full().find("\n! 2 rows with warnings of unknown code\n") !=
+        std::string::npos);
 }
 
 TEST_CASE("threads, chunks, pieces and the first row change no bit") {

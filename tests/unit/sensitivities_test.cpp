@@ -10,6 +10,8 @@
 #include "differences.hpp"
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/quantity.hpp"
+#include "internal/number_format.hpp"
+#include "internal/text_table.hpp"
 
 using namespace gibbsteel;
 using testing::Comparison;
@@ -119,8 +121,9 @@ TEST_CASE("inputs that are none are refused, all at once") {
   CHECK(message_of({std::vector<std::string>{"Fe", "Co", "Cu", "Xx"}, {"/x"}, false}) ==
         "[gibbsteel.input.216] elements: Fe is the balance of all others; choose "
         "elements of the calculation other than Fe\n"
-        "[gibbsteel.input.216] elements: there is no Co in the calculation; choose "
-        "elements of the calculation other than Fe\n"
+        "[gibbsteel.input.216] elements: there is no Co in the calculation; compare() "
+        "the steel with one that has some, changed(Co=1), or choose elements of the "
+        "calculation other than Fe\n"
         "[gibbsteel.input.216] elements: Cu is not modelled by the parameter file; "
         "choose elements of the calculation other than Fe\n"
         "[gibbsteel.input.216] elements: 'Xx' is not the symbol of an element; choose "
@@ -135,7 +138,12 @@ TEST_CASE("inputs that are none are refused, all at once") {
         "with; ask for temperature and parameters only: elements = []");
   const auto all = sensitivities(high_speed(), kSoak);
   CHECK_THROWS_WITH(all.at("Co"),
-                    "[gibbsteel.input.209] sensitivities: there is no input 'Co'; "
+                    "[gibbsteel.input.209] sensitivities: the calculation holds no Co; "
+                    "compare() the steel with one that has some, changed(Co=1), or "
+                    "choose from: temperature, C, Cr, Mo, W, V, Mn, Si, and the places "
+                    "of parameters asked for");
+  CHECK_THROWS_WITH(all.at("/x"),
+                    "[gibbsteel.input.209] sensitivities: there is no input '/x'; "
                     "choose from: temperature, C, Cr, Mo, W, V, Mn, Si, and the places "
                     "of parameters asked for");
 }
@@ -149,6 +157,65 @@ TEST_CASE("a state that is not usable has no slopes") {
   CHECK_THROWS_WITH(all.at("C"),
                     "[gibbsteel.input.209] sensitivities: there is no input 'C'; the "
                     "state is not usable and has no slopes");
+}
+
+TEST_CASE("a slope prints its main numbers") {
+  StateSlope slope;
+  slope.input = {Input::Kind::element, "C", "wt%"};
+  Occurrence austenite, carbide;
+  austenite.name = austenite.kind = "austenite";
+  austenite.role = Role::matrix;
+  carbide.name = carbide.kind = "M6C";
+  carbide.role = Role::carbide;
+  carbide.volume_percent = 12.34567;
+  slope.occurrences = {austenite, carbide};
+  slope.carbide_volume_percent = 12.34567;
+  slope.matrix.weight_percent = {{"Fe", -0.5}, {"C", 0.0}};
+  slope.one_sided = true;
+  slope.remark = "MC is about to form";
+  CHECK(slope_text(slope) ==
+        "                        per wt% C\n"
+        "M6C [vol%]                  12.35\n"
+        "all carbides [vol%]         12.35\n"
+        "Fe in the matrix [wt%]       -0.5\n"
+        "C in the matrix [wt%]           0\n"
+        "carbon activity               n/a\n"
+        "! per wt% C: MC is about to form\n");
+}
+
+TEST_CASE("slopes print beside the numbers of the state") {
+  const Steel steel({{"C", 1.0}, {"Cr", 1.5}}, {"bearing steel", {}, false});
+  auto all = sensitivities(steel, Temperature::celsius(850.0));
+  const auto number = [](double x) { return internal::rounded_or(x, 4, "n/a"); };
+  const std::string text = all.full();
+  CAPTURE(text);
+  CHECK(text.starts_with(
+      "bearing steel at 850 C (1562 F), long-hold limit, and exact slopes; balance Fe\n"
+      "analysis, wt%: 1C 1.5Cr, balance Fe\n"
+      "parameters: "));
+  std::vector<std::vector<std::string>> rows{
+      {"", "value", "per K", "per wt% C", "per wt% Cr"}};
+  const auto add = [&](const std::string& label, double value, auto of_slope) {
+    rows.push_back({label, number(value)});
+    for (const StateSlope& slope : all.slopes)
+      rows.back().push_back(number(of_slope(slope)));
+  };
+  REQUIRE(all.state.carbides().size() == 1);
+  add("M3C [vol%]", all.state.carbide_volume_percent,
+      [](const StateSlope& s) { return s.carbide_volume_percent; });
+  add("all carbides [vol%]", all.state.carbide_volume_percent,
+      [](const StateSlope& s) { return s.carbide_volume_percent; });
+  for (const auto& entry : all.state.matrix.weight_percent)
+    add(entry.first + " in the matrix [wt%]", entry.second,
+        [&](const StateSlope& s) { return s.matrix.weight_percent[entry.first]; });
+  add("carbon activity", all.state.carbon_activity,
+      [](const StateSlope& s) { return s.carbon_activity; });
+  CHECK(text.find("\n\n" + internal::text_table(rows) + "Last digits are") !=
+        std::string::npos);
+  all.slopes.push_back(all.slopes.back());
+  all.slopes.back().input.kind = Input::Kind::parameter;
+  CHECK(all.full().find("\n1 parameter more: see to_frame()\nLast digits") !=
+        std::string::npos);
 }
 
 TEST_CASE("a compound alone leaves its potentials free: NaN with a remark") {

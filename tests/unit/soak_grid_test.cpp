@@ -9,6 +9,8 @@
 
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/gibbsteel.hpp"
+#include "internal/number_format.hpp"
+#include "internal/text_table.hpp"
 
 using namespace gibbsteel;
 
@@ -52,6 +54,34 @@ std::string message_of(const std::function<void()>& call) {
 }
 
 }  // namespace
+
+TEST_CASE("a grid prints tables of carbide and matrix carbon") {
+  SoakGrid grid = soak_grid(punch(), carbon({0.5, 0.6}), celsius({1000, 1100}));
+  const auto shown = [&](std::size_t row, std::size_t column, const Quantity& q,
+                         int digits) {
+    return internal::fixed(q.value(*grid.at(row, column)), digits);
+  };
+  const auto table = [&](const Quantity& q, int digits) {
+    std::vector<std::vector<std::string>> rows{{q.label(), "1000", "1100"}};
+    rows.push_back({"0.5", shown(0, 0, q, digits), shown(0, 1, q, digits)});
+    rows.push_back({"0.6", shown(1, 0, q, digits), shown(1, 1, q, digits)});
+    return internal::text_table(rows);
+  };
+  const std::string text = grid.full();
+  CAPTURE(text);
+  CHECK(text.starts_with(
+      internal::wrapped(grid.brief() + ", long-hold limit", 78, 2) +
+      "analysis, wt%: 0.55C 4.5Cr 2.75Mo 1V, balance Fe\nparameters: "));
+  CHECK(text.find("\ndown: C in the steel [wt%]; across: temperature [C]\n\n" +
+                  table(quantities::carbide_volume_percent(), 2) + "\n" +
+                  table(quantities::matrix("C"), 3) +
+                  "Last digits are for comparing") != std::string::npos);
+  grid.states[1].reset();
+  CHECK(grid.full().find("n/a\n") != std::string::npos);
+  grid = soak_grid(punch(), carbon(std::vector<double>(20, 0.5)), celsius({1000}));
+  CHECK(grid.full().find("[C]; evenly picked, all in to_frame()\n") !=
+        std::string::npos);
+}
 
 TEST_CASE("a grid is that many single soaks of the changed steel") {
   const Steel steel = punch();

@@ -6,6 +6,7 @@
 
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/gibbsteel.hpp"
+#include "messages.hpp"
 
 using namespace gibbsteel;
 
@@ -65,17 +66,25 @@ TEST_CASE("at(): by name, or a list of what is there") {
   const State state = Steel({{"C", 1.2}}).soak(Temperature::celsius(800));
   CHECK(state.at("M3C").kind == "M3C");
   CHECK_THROWS_WITH_AS(state.at("M6C"),
-                       "[gibbsteel.input.209] state: there is no 'M6C' in it; "
-                       "present: austenite, M3C",
+                       "[gibbsteel.input.209] state: 'M6C' is absent; "
+                       "volume_percent_of() gives 0 for it; present: austenite, M3C",
                        InputError);
   CHECK_THROWS_WITH_AS(not_usable().at("M3C"),
-                       "[gibbsteel.input.209] state: there is no 'M3C' in it; "
+                       "[gibbsteel.input.209] state: 'M3C' is absent; "
                        "the state is not usable and holds nothing",
                        InputError);
-  CHECK_THROWS_WITH_AS(state.at("Fe3C"),
-                       "[gibbsteel.input.209] state: there is no 'Fe3C' in it; "
-                       "did you mean 'M3C'? present: austenite, M3C",
+  CHECK_THROWS_WITH_AS(state.at("ferrite, chromium-rich"),
+                       "[gibbsteel.input.209] state: 'ferrite, chromium-rich' is "
+                       "absent; volume_percent_of() gives 0 for it; present: "
+                       "austenite, M3C",
                        InputError);
+  std::string known;
+  for (const std::string& kind : state.kinds)
+    known += (known.empty() ? "" : ", ") + kind;
+  CHECK(message([&] { state.at("Fe3C"); }) ==
+        "[gibbsteel.input.205] state: there is no phase 'Fe3C'; did you mean 'M3C'? "
+        "choose from: " +
+            known);
 }
 
 TEST_CASE("a kind that the parameter set does not know is refused, usable or not") {

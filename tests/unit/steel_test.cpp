@@ -169,9 +169,24 @@ TEST_CASE("a steel with other parameters keeps name, certificate and bound tramp
 TEST_CASE("a changed steel keeps what was not named, balance Fe") {
   const Steel base({{"C", 0.55}, {"Cr", 4.5}, {"Cu", 0.1}}, {"heat 7", {}, false});
   const Steel richer = base.changed({{"C", 0.65}, {"Co", 3.0}});
-  CHECK(richer.name() == "heat 7");
+  CHECK(richer.name() == "heat 7, 0.65 C, 3 Co");
   CHECK(richer.analysis().given ==
         NamedValues{{"C", 0.65}, {"Cr", 4.5}, {"Cu", 0.1}, {"Co", 3.0}});
   CHECK(richer.analysis().modelled["Fe"] < base.analysis().modelled["Fe"]);
   CHECK(base.changed({}, "heat 8").name() == "heat 8");
+  CHECK(base.changed({}).name() == "heat 7");
+}
+
+TEST_CASE("a changed steel is named as a variant, each element once") {
+  const NamedValues content{{"C", 0.55}, {"Cr", 4.5}};
+  const auto name = [&](const char* start, const NamedValues& first,
+                        const NamedValues& second) {
+    return Steel(content, {start, {}, false}).changed(first).changed(second).name();
+  };
+  CHECK(name("M2", {{"C", 0.9}}, {{"Co", 5.0}}) == "M2, 0.9 C, 5 Co");
+  CHECK(name("M2", {{"C", 0.9}}, {{"C", 1.0 / 3.0}}) == "M2, 0.333333 C");
+  CHECK(name("heat 7, bar 2 C, hot", {{"C", 0.9}}, {}) ==
+        "heat 7, bar 2 C, hot, 0.9 C");
+  CHECK(name("0.5 C", {{"C", 0.9}}, {}) == "0.5 C, 0.9 C");
+  CHECK(name("", {{"C", 0.9}}, {}) == "");
 }

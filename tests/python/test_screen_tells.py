@@ -1,0 +1,198 @@
+"""What a screen tells: what was soaked, warnings by code, tables that can be used."""
+
+import pickle
+
+import gibbsteel as gs
+import numpy as np
+import pytest
+
+NAMES = ["C", "Cr", "Mo", "W", "V"]
+HEATS = [[0.55, 4.5, 2.75, 2.0, 1.0], [0.62, 4.1, 3.0, 0.0, 1.2]]
+CELSIUS = [1000, 1300]
+
+
+def refused(call, *expected):
+    with pytest.raises(gs.InputError) as error:
+        call()
+    assert str(error.value) == "\n".join(expected)
+
+
+def states():
+    for heat in HEATS:
+        steel = gs.Steel(dict(zip(NAMES, heat, strict=True)))
+        yield from (steel.soak(celsius=c) for c in CELSIUS)
+
+
+@pytest.fixture(scope="module")
+def table():
+    wanted = [gs.quantities.hardness_hrc(), gs.quantities.matrix("C")]
+    return gs.screen(HEATS, NAMES, celsius=CELSIUS, quantities=wanted)
+
+
+@pytest.fixture(scope="module")
+def singles():
+    return list(states())
+
+
+def numbers(state):
+    return list(dict.fromkeys(w.code.rpartition(".")[2] for w in state.warnings))
+
+
+def test_warnings_by_code(table, singles):
+    counted = {}
+    texts = {}
+    for state in singles:
+        for warning in state.warnings:
+            counted[warning.code] = counted.get(warning.code, 0) + 1
+            texts.setdefault(warning.code, warning.text)
+    assert "gibbsteel.warning.303" in counted
+    assert table.count_warnings() == counted
+    assert table.warning_texts == texts
+    listed = ", ".join(f"{code[-3:]} in {counted[code]}" for code in sorted(counted))
+    assert repr(table) == f"<ScreenTable: 4 rows, 4 usable, warnings: {listed}>"
+
+
+def test_print_tells_each_code_once(table):
+    text = str(table)
+    assert text.startswith("screen: 4 rows, 4 usable\nparameters: ")
+    flat = " ".join(text.split())
+    for code, count in table.count_warnings().items():
+        rows = "row" if count == 1 else "rows"
+        assert flat.count(f"! [{code}] in {count} {rows}, first in row ") == 1
+        assert " ".join(table.warning_texts[code].split()) in flat
+    assert "licensed practice" in flat
+
+
+@pytest.mark.parametrize(
+    ("factor", "celsius", "code"),
+    [(0.01, 1120, "314"), (1.0, 1393, "303"), (1.0, 2050, "301")],
+)
+def test_wrong_units_are_seen(factor, celsius, code):
+    table = gs.screen(factor * np.array(HEATS), NAMES, celsius=celsius)
+    assert table.count_warnings()[f"gibbsteel.warning.{code}"] == 2
+    assert f"{code} in 2" in repr(table)
+    assert all(code in row.split() for row in table.to_frame()["warnings"])
+
+
+def test_frame_holds_what_was_soaked(table, singles):
+    pytest.importorskip("pandas")
+    frame = table.to_frame()
+    assert list(frame["composition"]) == [0, 0, 1, 1]
+    assert list(frame["temperature_C"]) == [1000.0, 1300.0] * 2
+    assert list(frame["temperature_F"]) == [1832.0, 2372.0] * 2
+    for e, symbol in enumerate(NAMES):
+        expected = [heat[e] for heat in HEATS for _ in CELSIUS]
+        assert list(frame[f"steel_{symbol}_weight_percent"]) == expected
+    assert list(frame["warnings"]) == [" ".join(sorted(numbers(s))) for s in singles]
+    assert frame.attrs["warning_texts"] == table.warning_texts
+
+
+def test_frame_has_only_what_is_somewhere(table):
+    pytest.importorskip("pandas")
+    frame = table.to_frame()
+    kinds = [k for k, v in zip(table.kinds, table.volume_percent.T) if v.max() > 0.0]
+    assert list(frame.columns) == [
+        "composition",
+        "temperature_C",
+        "temperature_F",
+        *[f"steel_{symbol}_weight_percent" for symbol in NAMES],
+        "carbide_volume_percent",
+        *[f"{kind}_volume_percent" for kind in kinds],
+        *[
+            f"matrix_{e}_weight_percent"
+            for e in table.elements
+            if e in (*NAMES, "Fe")
+        ],
+        "carbon_activity",
+        "gibbs_energy_J_per_mol",
+        "as_quenched_hardness_HRC",
+        "usable",
+        "status",
+        "certificate",
+        "warnings",
+    ]
+    everything = table.to_frame(absent=True)
+    assert "hexagonal_MC_volume_percent" in everything
+    assert "matrix_Co_weight_percent" in everything
+    assert list(frame.columns) == [c for c in everything.columns if c in frame]
+
+
+def test_parts_know_their_compositions():
+    heats = [[0.5 + 0.001 * i] for i in range(70)]
+    part = gs.screen(heats, ["C"], celsius=[900, 950], first_row=101, last_row=103)
+    frame = part.to_frame()
+    assert list(frame.index) == [101, 102]
+    assert list(frame["composition"]) == [50, 51]
+    assert list(frame["temperature_C"]) == [950.0, 900.0]
+    assert list(frame["steel_C_weight_percent"]) == [heats[50][0], heats[51][0]]
+
+
+def test_a_pickle_of_the_first_format_has_no_conditions(table):
+    mark, fields = table.__reduce_ex__(4)[2]
+    assert mark == "gibbsteel ScreenTable 2"
+    old = gs.ScreenTable.__new__(gs.ScreenTable)
+    old.__setstate__(("gibbsteel ScreenTable 1", fields[:18]))
+    assert old.gibbs_energy.tolist() == table.gibbs_energy.tolist()
+    assert old.steel_elements == [] and np.isnan(old.celsius).all()
+    warned = int((table.warnings > 0).sum())
+    rows = "row" if warned == 1 else "rows"
+    assert repr(old) == f"<ScreenTable: 4 rows, 4 usable, warnings in {warned} {rows}>"
+    frame = old.to_frame()
+    assert "composition" not in frame
+    assert list(frame["warnings"]) == ["unknown" if n else "" for n in old.warnings]
+    again = pickle.loads(pickle.dumps(table))
+    assert again == table and again.warning_texts == table.warning_texts
+    assert again.rows_per_composition == 2
+
+
+def test_a_folder_keeps_warnings_and_conditions(table, tmp_path):
+    folder = gs.screen_to_folder(tmp_path, HEATS, NAMES, celsius=CELSIUS)
+    plain = gs.screen(HEATS, NAMES, celsius=CELSIUS)
+    assert folder.table() == plain
+    assert folder.table().count_warnings() == table.count_warnings()
+    assert folder.table().to_frame().equals(plain.to_frame())
+
+
+def test_a_data_frame_with_further_columns():
+    pandas = pytest.importorskip("pandas")
+    frame = pandas.DataFrame(HEATS, columns=NAMES)
+    plain = gs.screen(HEATS, NAMES, celsius=1000)
+    frame.insert(0, "Name", ["heat 7", "heat 8"])
+    assert gs.screen(frame, celsius=1000) == plain
+    frame["furnace"] = ["A", "B"]
+    assert gs.screen(frame, NAMES, celsius=1000) == plain
+    some = gs.screen(frame, ["Cr", "C"], celsius=1000)
+    assert some.steel_elements == ["Cr", "C"]
+    listed = ", ".join(f'"{name}"' for name in NAMES)
+    refused(
+        lambda: gs.screen(frame, celsius=1000),
+        "[gibbsteel.input.201] compositions: column 'furnace' is not the symbol of an "
+        f"element; name the columns to use: elements=[{listed}]",
+    )
+    refused(
+        lambda: gs.screen(frame, ["C", "Co"], celsius=1000),
+        "[gibbsteel.input.320] elements: the table has no column 'Co'; choose from: "
+        "Name, C, Cr, Mo, W, V, furnace",
+    )
+    refused(
+        lambda: gs.screen(frame.rename(columns={"Cr": "cr"})[["C", "cr"]], celsius=900),
+        "[gibbsteel.input.201] compositions: column 'cr' is not the symbol of an "
+        "element; did you mean 'Cr'? Or name the columns to use: "
+        'elements=["C"]',
+    )
+    frame["Cr"] = ["4.5", "much"]
+    refused(
+        lambda: gs.screen(frame, NAMES, celsius=1000),
+        "[gibbsteel.input.320] compositions: column 'Cr' holds 'much', no number; give "
+        "an array with one row per composition and one column per element",
+    )
+
+
+def test_a_quantity_without_a_list():
+    hardness = gs.quantities.hardness_hrc()
+    one = gs.screen(HEATS, NAMES, celsius=1000, quantities=hardness)
+    assert one == gs.screen(HEATS, NAMES, celsius=1000, quantities=[hardness])
+    steel = gs.Steel(C=0.8, Cr=4.0)
+    assert gs.compare(steel, celsius=900, quantities=hardness).rows[-1].name == (
+        hardness.name
+    )
