@@ -64,12 +64,12 @@ py::tuple get_state(const CompositionSearch& s) {
   py::list gaps;
   for (const PercentGap& gap : s.gaps)
     gaps.append(py::make_tuple(gap.low, gap.high, gap.reason));
-  return py::make_tuple(s.steel, s.element, s.quantity, s.unit, s.target,
-                        s.temperature.in_kelvin(), pair_of(s.range),
-                        static_cast<int>(s.status), s.crossings, pairs_of(s.equal),
-                        py::make_tuple(s.lowest.value, s.lowest.weight_percent),
-                        py::make_tuple(s.highest.value, s.highest.weight_percent), gaps,
-                        s.soaks, s.stopped, s.text, s.analysis, s.parameters);
+  return py::make_tuple(
+      s.steel, s.element, s.quantity, s.unit, s.target, s.temperature.in_kelvin(),
+      pair_of(s.range), static_cast<int>(s.status), s.crossings, pairs_of(s.equal),
+      py::make_tuple(s.lowest.value, s.lowest.weight_percent),
+      py::make_tuple(s.highest.value, s.highest.weight_percent), gaps, s.soaks,
+      s.stopped, s.text, s.analysis, s.parameters, s.by_family);
 }
 
 ValueAtPercent value_at(const py::handle& pair) {
@@ -101,6 +101,7 @@ CompositionSearch set_state(const py::tuple& t) {
   s.text = t[15].cast<std::string>();
   s.analysis = t[16].cast<MillAnalysis>();
   s.parameters = t[17].cast<std::string>();
+  if (t.size() > 18) s.by_family = t[18].cast<bool>();
   return s;
 }
 
@@ -155,7 +156,7 @@ void bind_answer(SearchClass& search) {
       .def_property_readonly("warnings", &Search::warnings, "list of SoakWarning.")
       .def("__repr__", [](const Search& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &Search::full)
-      .def(tagged_pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state, 2));
 }
 
 }  // namespace

@@ -29,6 +29,9 @@ void bind_matching_temperature(py::module_& m) {
                     "Of the quantity in `reference`.")
       .def_readonly("search", &MatchingTemperature::search,
                     "TemperatureSearch of the other steel: status and crossings.")
+      .def_property_readonly("warnings", &MatchingTemperature::warnings,
+                             "Those of the search, and of hardening estimates of two "
+                             "families: list of SoakWarning.")
       .def(
           "to_frame",
           [](const py::object& self) {

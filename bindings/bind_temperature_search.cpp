@@ -72,7 +72,7 @@ py::tuple search_state(const TemperatureSearch& s) {
   return py::make_tuple(s.steel, s.quantity, s.unit, s.target, kelvins(s.range),
                         static_cast<int>(s.status), s.crossings, equal_kelvins(s),
                         value_at(s.lowest), value_at(s.highest), s.gaps, s.soaks,
-                        s.stopped, s.text, s.analysis, s.parameters);
+                        s.stopped, s.text, s.analysis, s.parameters, s.by_family);
 }
 
 TemperatureSearch search_from(const py::tuple& t) {
@@ -94,6 +94,7 @@ TemperatureSearch search_from(const py::tuple& t) {
   s.text = t[13].cast<std::string>();
   s.analysis = t[14].cast<MillAnalysis>();
   s.parameters = t[15].cast<std::string>();
+  if (t.size() > 16) s.by_family = t[16].cast<bool>();
   return s;
 }
 
@@ -155,7 +156,7 @@ void bind_temperature_search(py::module_& m) {
           "Table (pandas): one row per crossing.")
       .def("__repr__", [](const TemperatureSearch& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &TemperatureSearch::full)
-      .def(tagged_pickle(&search_state, &search_from));
+      .def(tagged_pickle(&search_state, &search_from, 2));
   m.def("temperature_for", &run, py::arg("steel"), py::arg("quantity"),
         py::arg("value"), py::arg("kelvin"), py::arg("options"), py::arg("search"),
         py::arg("progress"));

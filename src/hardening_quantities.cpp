@@ -44,13 +44,14 @@ Quantity::Origin origin_of(const char* function, const HardeningOptions& options
 
 Quantity quantity(const char* function, const char* name, const char* unit,
                   const HardeningOptions& options, Number number) {
-  return {origin_of(function, options), name, unit,
-          [options, number](const State& state) {
-            return number_at(state, nullptr, options, number).value;
-          },
-          [options, number](const State& state, const StateSlope& slope) {
-            return number_at(state, &slope, options, number).slope;
-          }};
+  const Quantity made{origin_of(function, options), name, unit,
+                      [options, number](const State& state) {
+                        return number_at(state, nullptr, options, number).value;
+                      },
+                      [options, number](const State& state, const StateSlope& slope) {
+                        return number_at(state, &slope, options, number).slope;
+                      }};
+  return options.family ? made : made.with_families();
 }
 
 Along retained(const HardeningBasis& basis, const HardeningChoice& choice) {

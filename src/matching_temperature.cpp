@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
@@ -33,6 +34,12 @@ std::string reference_text(const MatchingTemperature& match) {
          ")";
 }
 
+std::optional<Warning> two_families(const MatchingTemperature& match) {
+  if (!match.search.by_family) return {};
+  return internal::several_families(
+      {&match.reference.analysis.modelled, &match.search.analysis.modelled});
+}
+
 }  // namespace
 
 MatchingTemperature matching_temperature(const State& reference, const Steel& other,
@@ -52,6 +59,12 @@ MatchingTemperature matching_temperature(const State& reference, const Steel& ot
           temperature_for(other, quantity, value, range, soak, search)};
 }
 
+std::vector<Warning> MatchingTemperature::warnings() const {
+  std::vector<Warning> all = search.warnings();
+  internal::add_distinct(two_families(*this), all);
+  return all;
+}
+
 std::string MatchingTemperature::brief() const {
   return "as " + reference_text(*this) + ": " + search.brief();
 }
@@ -64,6 +77,8 @@ std::string MatchingTemperature::full() const {
         "soak of minutes needs a hotter one. quantities.short_soak_matrix compares "
         "like with like.",
         kWidth, 0);
+  if (const auto warning = two_families(*this))
+    text += internal::wrapped("! [" + warning->code + "] " + warning->text, kWidth, 2);
   return text + search.full();
 }
 

@@ -91,6 +91,12 @@ Quantity::Quantity(Origin origin, std::string name, std::string unit, Value valu
       value_(std::move(value)),
       slope_(std::move(slope)) {}
 
+Quantity Quantity::with_families() const {
+  Quantity copy = *this;
+  copy.by_family_ = true;
+  return copy;
+}
+
 std::string Quantity::label() const {
   return unit_.empty() ? name_ : name_ + " [" + unit_ + "]";
 }

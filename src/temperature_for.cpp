@@ -4,6 +4,7 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/distinct_warnings.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/number_format.hpp"
 #include "internal/temperature_search_text.hpp"
 #include "scan/value_crossings.hpp"
@@ -20,6 +21,7 @@ TemperatureSearch temperature_for(const Steel& steel, const Quantity& quantity,
           "give the number that the quantity is to have"}});
   const auto scan = internal::scan_temperatures(steel, range, soak, search);
   TemperatureSearch found = internal::find_crossings(scan, quantity, value, search);
+  found.by_family = quantity.by_family();
   internal::conclude(found);
   return found;
 }
@@ -47,7 +49,9 @@ std::string_view to_string(CrossingKind kind) noexcept {
 std::vector<Warning> TemperatureSearch::warnings() const {
   std::vector<const State*> states;
   for (const Crossing& crossing : crossings) states.push_back(&crossing.state);
-  return internal::distinct_warnings(states);
+  std::vector<Warning> all = internal::distinct_warnings(states);
+  if (by_family) internal::add_distinct(internal::near_border(analysis.modelled), all);
+  return all;
 }
 
 }  // namespace gibbsteel

@@ -679,6 +679,9 @@ class Quantity(_Compiled):
     @property
     def label(self) -> str:
         """Name with the unit."""
+    @property
+    def by_family(self) -> bool:
+        """True: it jumps where the hardening family of the steel changes."""
     def value(self, state: State) -> float:
         """NaN when the state is not usable."""
     def slope(self, state: State, slope: StateSlope) -> float:
@@ -1389,6 +1392,9 @@ class MatchingTemperature(_Compiled):
     @property
     def search(self) -> TemperatureSearch:
         """Of the other steel: status and crossings."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """Those of the search, and of hardening estimates of two families."""
     def to_frame(self) -> pd.DataFrame:
         """Table (pandas): one row per crossing, with the reference."""
 
@@ -1701,6 +1707,11 @@ class Comparison(_Compiled):
     @property
     def rows(self) -> list[ComparisonRow]:
         """Carbides, matrix, carbon activity, quantities that were asked for."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct ones of all states, and of hardening estimates in rows."""
+    def warnings_of(self, i: int) -> list[SoakWarning]:
+        """Those that bear on one state, by its number."""
     def to_frame(self) -> pd.DataFrame:
         """One row per state (pandas)."""
     def __getitem__(self, name: str) -> ComparisonRow: ...
@@ -2880,6 +2891,8 @@ class SoakGrid(_Compiled):
     @property
     def carbide_kinds(self) -> list[str]:
         """Kinds of carbide that occur anywhere in the grid."""
+    def warnings_of(self, quantity: Quantity) -> list[SoakWarning]:
+        """The distinct ones of the soaks, and those of the quantity itself."""
     def array(self, quantity: Quantity) -> _Array:
         """Values of a quantity, shape `shape`; NaN where not done or not usable."""
     def __getitem__(self, cell: tuple[int, int]) -> State | None: ...

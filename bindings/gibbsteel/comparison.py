@@ -9,6 +9,7 @@ from . import _core
 from ._core import Comparison, Problem, ShortSoak, State
 from .errors import InputError
 from .frames import state_columns
+from .rows import warning_numbers
 from .steel import Steel
 from .target_quantity import QuantityLike, as_quantity
 from .temperature import many_kelvin
@@ -96,4 +97,7 @@ def comparison_to_frame(comparison: Comparison) -> pd.DataFrame:
     for i, state in enumerate(comparison.states):
         numbers = {row.label: row.values[i] for row in comparison.rows}
         rows.append((state, numbers))
-    return state_columns(rows)
+    frame = state_columns(rows)
+    carried = [comparison.warnings_of(i) for i in range(len(comparison))]
+    frame["warnings"] = [warning_numbers(warnings) for warnings in carried]
+    return frame

@@ -78,11 +78,12 @@ def _search_frame(search: TemperatureSearch, rows: list[dict[str, Any]]) -> Any:
     frame.attrs["parameters"] = search.parameters
     frame.attrs["status"] = search.status
     frame.attrs["text"] = search.text
+    frame.attrs["warnings"] = [str(warning) for warning in search.warnings]
     return frame
 
 
 def temperature_search_to_frame(search: TemperatureSearch) -> pd.DataFrame:
-    """One row per crossing; ``attrs`` holds status and sentence."""
+    """One row per crossing; ``attrs`` holds status, sentence and warnings."""
     return _search_frame(search, _crossing_rows(search))
 
 
@@ -93,7 +94,9 @@ def matching_temperature_to_frame(match: MatchingTemperature) -> pd.DataFrame:
         "reference_temperature_C": match.reference.celsius,
     }
     rows = [{**reference, **row} for row in _crossing_rows(match.search)]
-    return _search_frame(match.search, rows)
+    frame = _search_frame(match.search, rows)
+    frame.attrs["warnings"] = [str(warning) for warning in match.warnings]
+    return frame
 
 
 def hardening_window_to_frame(window: HardeningWindow) -> pd.DataFrame:
@@ -118,4 +121,5 @@ def hardening_window_to_frame(window: HardeningWindow) -> pd.DataFrame:
     frame.attrs["parameters"] = window.parameters
     frame.attrs["status"] = window.status
     frame.attrs["text"] = window.text
+    frame.attrs["warnings"] = [str(warning) for warning in window.warnings]
     return frame

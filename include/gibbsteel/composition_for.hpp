@@ -72,9 +72,12 @@ struct CompositionSearch {
   std::string text;       ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;  ///< of the steel that was started from
   std::string parameters;
+  bool by_family = false;  ///< as Quantity::by_family()
 
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
-  /// The distinct warnings of the states.
+  /// The distinct warnings of the states; with by_family also where the family of the
+  /// steel changes in the range (gibbsteel.warning.357), and each crossing near such a
+  /// border (.335).
   std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< table, warnings and cautions

@@ -38,6 +38,11 @@ class Quantity {
   double value(const State& state) const;
   const Origin& origin() const noexcept { return origin_; }
   const Value& function() const noexcept { return value_; }
+  /// Whether it rests on equations of the family of the steel (hardening_family.hpp):
+  /// it jumps where a composition passes from one family to another.
+  bool by_family() const noexcept { return by_family_; }
+  /// This quantity, which rests on the family.
+  Quantity with_families() const;
   double slope(const State& state, const StateSlope& slope) const;
 
  private:
@@ -45,6 +50,7 @@ class Quantity {
   std::string name_, unit_;
   Value value_;
   Slope slope_;
+  bool by_family_ = false;
 };
 
 namespace quantities {

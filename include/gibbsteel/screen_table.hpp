@@ -46,7 +46,10 @@ struct ScreenTable {
 
   std::vector<ScreenStatus> status;
   std::vector<Certificate> certificate;
-  std::vector<std::int32_t> warnings;  ///< how many the state of the row would carry
+  /// How many the state of the row would carry, and with hardening estimates among the
+  /// quantities those that the row is near a border of its family of steels
+  /// (gibbsteel.warning.335) or in a block of rows of several families (.357).
+  std::vector<std::int32_t> warnings;
   std::vector<double> carbide_volume_percent;
   std::vector<double> carbon_activity;  ///< relative to graphite
   std::vector<double> gibbs_energy;     ///< [J/mol of atoms]

@@ -60,9 +60,11 @@ struct TemperatureSearch {
   std::string text;     ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;
   std::string parameters;
+  bool by_family = false;  ///< as Quantity::by_family()
 
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
-  /// The distinct warnings of the states.
+  /// The distinct warnings of the states; with by_family also that the steel is near a
+  /// border of its family (gibbsteel.warning.335).
   std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< table, warnings and cautions

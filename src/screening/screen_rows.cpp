@@ -5,6 +5,7 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/candidate_phases.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/shared_hash.hpp"
 #include "internal/soak_problem.hpp"
 
@@ -76,6 +77,14 @@ Composition composition_of(const NamedValues& weight_percent, const ParameterSet
   return found;
 }
 
+std::optional<Warning> families_of(const std::vector<Composition>& compositions) {
+  std::vector<const NamedValues*> steels;
+  for (const Composition& composition : compositions)
+    if (composition.refused == ScreenStatus::not_done)
+      steels.push_back(&composition.analysis.modelled);
+  return several_families(steels);
+}
+
 }  // namespace
 
 struct ScreenRows::Prepared {
@@ -83,6 +92,7 @@ struct ScreenRows::Prepared {
   std::vector<RowProblem> problems;    ///< of the rows that can be solved
   std::vector<std::size_t> made_from;  ///< problem -> composition
   std::vector<std::pair<std::size_t, ScreenStatus>> refused;  ///< row, why
+  std::optional<Warning> families;  ///< several in the block, and a quantity minds
 };
 
 ScreenRows::ScreenRows(const ScreenInput& input, const ScreenOptions& options)
@@ -97,6 +107,8 @@ ScreenRows::ScreenRows(const ScreenInput& input, const ScreenOptions& options)
     blank_table_.elements.push_back(element.symbol);
   for (const Quantity& quantity : options.quantities)
     blank_table_.quantities.push_back(quantity.label());
+  by_family_ = std::any_of(options.quantities.begin(), options.quantities.end(),
+                           [](const Quantity& q) { return q.by_family(); });
   blank_table_.basis = options.soak.basis;
   blank_table_.parameters = blank_state_.parameters;
   blank_table_.parameters_hash = blank_state_.parameters_hash;
@@ -124,6 +136,7 @@ ScreenRows::Prepared ScreenRows::prepare(std::size_t block) {
       ready.made_from.push_back(ready.compositions.size() - 1);
     }
   }
+  if (by_family_) ready.families = families_of(ready.compositions);
   return ready;
 }
 
@@ -133,8 +146,8 @@ void ScreenRows::solve(std::size_t block, ScreenTable& table) {
     if (row >= table.first_row && row < table.next_row())
       table.status[row - table.first_row] = why;
   const auto deliver = [&](std::size_t i, const Equilibrium& result) {
-    write(ready.problems[i], ready.compositions[ready.made_from[i]].analysis, result,
-          table);
+    write(ready.problems[i], ready.compositions[ready.made_from[i]].analysis,
+          ready.families, result, table);
   };
   // No column shows them; a quantity of the user may.
   solve_block(ready.problems, options_.soak.solve, deliver,
@@ -143,6 +156,7 @@ void ScreenRows::solve(std::size_t block, ScreenTable& table) {
 }
 
 void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
+                       const std::optional<Warning>& block_families,
                        const Equilibrium& result, ScreenTable& table) const {
   if (problem.row < table.first_row || problem.row >= table.next_row()) return;
   const std::size_t at = problem.row - table.first_row;
@@ -151,6 +165,10 @@ void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
   fill_state(*problem.system, result, state);
   table.status[at] = status_of(result.report);
   table.certificate[at] = result.report.certificate;
+  if (by_family_ && state.usable()) {
+    add_distinct(near_border(analysis.modelled), state.warnings);
+    add_distinct(block_families, state.warnings);
+  }
   table.warnings[at] = static_cast<std::int32_t>(state.warnings.size());
   if (!state.usable()) return;
   table.carbide_volume_percent[at] = state.carbide_volume_percent;

@@ -24,12 +24,14 @@ class ScreenRows {
   struct Prepared;  ///< a block: what is known of its rows before they are solved
   Prepared prepare(std::size_t block);
   void write(const RowProblem& problem, const MillAnalysis& analysis,
-             const Equilibrium& result, ScreenTable& table) const;
+             const std::optional<Warning>& block_families, const Equilibrium& result,
+             ScreenTable& table) const;
   void write_quantities(const State& state, std::size_t at, ScreenTable& table) const;
 
   const ScreenInput& input_;
   const ScreenOptions& options_;
   std::size_t rows_;
+  bool by_family_ = false;  ///< a quantity rests on the family of the steel
   SystemCache systems_;
   State blank_state_;
   ScreenTable blank_table_;
