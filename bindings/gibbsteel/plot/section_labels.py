@@ -23,7 +23,7 @@ Points = npt.NDArray[np.float64]
 
 
 def count_small(ax: Axes, fields: Sequence[SectionField]) -> list[SectionField]:
-    """Fields large enough to be named; says under the axes how many others there are."""
+    """Fields large enough to be named; says under the axes how many are not."""
     named = [field for field in fields if field.area_share >= _LEAST_SHARE]
     small = len(fields) - len(named)
     if small:
