@@ -46,6 +46,12 @@ SolidusBound bound(SolidusSense sense, double celsius) {
   return {"AISI M2", {kHighSpeed.begin(), kHighSpeed.end()}, celsius, 10.0, sense, {}};
 }
 
+const std::string kNoLiquid =
+    "Above 1180 C, and the parameter file has no liquid: melting is not predicted.";
+const std::string kLay =
+    " Lay layers/liquid.json on it, in Python "
+    "steel.with_parameters(default_parameters(";
+
 }  // namespace
 
 TEST_CASE("an ordinary soak of an ordinary steel carries no warning") {
@@ -75,10 +81,26 @@ TEST_CASE("302: one warning per element outside its range, at the bound none") {
 }
 
 TEST_CASE("303: above 1180 C without a liquid in the file") {
-  CHECK(
-      texts(soak({{"C", 0.4}}, 1181), "303") ==
-      "Above 1180 C, and the parameter file has no liquid: melting is not predicted.");
+  CHECK(texts(soak({{"C", 0.4}}, 1181), "303") == kNoLiquid + kLay + "\"liquid\")).");
   CHECK(texts(soak({{"C", 0.4}}, 1180), "303").empty());
+}
+
+TEST_CASE("303: the remedy keeps the layers that are there, and is for the file") {
+  const auto at = [](const SharedParameters& set) {
+    return texts(Steel({{"C", 0.4}}, {"", set, false}).soak(Temperature::celsius(1190)),
+                 "303");
+  };
+  CHECK(at(load_parameters(GIBBSTEEL_SOURCE_DIR
+                           "/thermo_data/layers/niobium_titanium_nitrogen.json",
+                           default_parameters())) ==
+        kNoLiquid + kLay + "\"niobium_titanium_nitrogen\", \"liquid\")).");
+  auto layered = std::make_shared<ParameterSet>(*default_parameters());
+  layered->files.push_back({"shop.json", "Shop layer", "1", ""});
+  CHECK(at(layered) == kNoLiquid + " Lay layers/liquid.json on it.");
+  CHECK(at(first_edition()) == kNoLiquid + " Lay layers/liquid.json on it.");
+  auto other = std::make_shared<ParameterSet>(*default_parameters());
+  other->files.front().title = "Another file";
+  CHECK(at(other) == kNoLiquid);
 }
 
 TEST_CASE("304: the published start of melting of a steel that this one resembles") {
@@ -312,12 +334,15 @@ TEST_CASE("311: amounts or potentials that the equilibrium leaves free") {
 TEST_CASE("312: much of an element that forms carbide or nitride and is not modelled") {
   const std::string rest =
       " wt%: forms carbide or nitride that is not modelled: matrix carbon and MC are "
-      "not "
-      "right for this steel.";
+      "not right for this steel.";
+  const std::string remedy =
+      " Lay layers/niobium_titanium_nitrogen.json on it, in Python "
+      "steel.with_parameters(default_parameters(\"niobium_titanium_nitrogen\")).";
   CHECK(texts(soak({{"C", 0.6}, {"Nb", 0.08}, {"Ti", 0.03}}, 1000), "312") ==
-        "Nb 0.08, Ti 0.03" + rest);
+        "Nb 0.08, Ti 0.03" + rest + remedy);
   CHECK(texts(soak({{"C", 0.6}, {"N", 0.2}, {"Ti", 0.02}}, 1000), "312") ==
-        "N 0.2" + rest);
+        "N 0.2" + rest + remedy);
+  CHECK(texts(soak({{"C", 0.6}, {"Zr", 0.2}}, 1000), "312") == "Zr 0.2" + rest);
   CHECK(texts(soak({{"C", 0.6}, {"Nb", 0.1}, {"N", 0.1}}, 1000), "312").empty());
 }
 
@@ -382,12 +407,13 @@ TEST_CASE("315: partly molten, with how much, and molten") {
       internal::fixed(half.volume_percent_of("liquid"), 1) + " vol%";
   CHECK(texts(half, "315") == "Partly molten: " + percent +
                                   " of the steel is liquid; matrix and carbides are "
-                                  "what is still solid.");
+                                  "what is still solid. melting_range gives the "
+                                  "solidus.");
   CHECK(half.brief().find(" vol% carbide, " + percent + " liquid, matrix ") !=
         std::string::npos);
   CHECK(texts(melting.at_solidus, "315") ==
         "Partly molten: less than 0.1 vol% of the steel is liquid; matrix and carbides "
-        "are what is still solid.");
+        "are what is still solid. melting_range gives the solidus.");
   const State molten = at(to + 1.0);
   CHECK(texts(molten, "315") == "Molten: nothing solid is left.");
   CHECK(texts(molten, "305").empty());
@@ -415,7 +441,7 @@ TEST_CASE("315: many soaks share one warning from the least to the most liquid")
         Warning{"gibbsteel.warning.315",
                 "Partly molten: " + percent(1) + " to " + percent(2) +
                     " of the steel is liquid; matrix and carbides are what is still "
-                    "solid."});
+                    "solid. melting_range gives the solidus."});
   CHECK(warnings[1] ==
         Warning{"gibbsteel.warning.315", "Molten: nothing solid is left."});
   const std::string table = sweep.full();
@@ -435,7 +461,7 @@ TEST_CASE("316: an element that the liquid cannot hold") {
   REQUIRE(state.volume_percent_of("liquid") > 0.0);
   CHECK(texts(state, "316") ==
         "The liquid of the parameter file cannot hold V: the steel melts lower than "
-        "predicted.");
+        "predicted. Read a computed solidus and liquidus as upper limits.");
   CHECK(texts(steel.soak(Temperature::celsius(1050)), "316").empty());
   const Steel whole({{"C", 0.8}, {"V", 0.2}}, {"heat", with_liquid(), false});
   CHECK(texts(whole.soak(Temperature::celsius(1450)), "316").empty());
@@ -449,7 +475,7 @@ TEST_CASE("316: boron and the like melt below the computed solidus") {
   };
   CHECK(told({{"C", 0.4}, {"B", 0.01}, {"S", 0.2}}, 1150) ==
         "The liquid of the parameter file cannot hold B, S: the steel melts lower than "
-        "predicted.");
+        "predicted. Read a computed solidus and liquidus as upper limits.");
   CHECK(told({{"C", 0.4}, {"B", 0.01}}, 1050).empty());
   CHECK(told({{"C", 0.4}, {"B", 0.003}, {"S", 0.02}, {"P", 0.02}}, 1150).empty());
   CHECK(texts(soak({{"C", 0.4}, {"B", 0.01}}, 1150), "316").empty());
