@@ -249,6 +249,51 @@ TEST_CASE("310: weak spots of hardened cobalt and hot-work steels") {
   CHECK_FALSE(shows({{"C", 1.0}, {"Cr", 5.2}, {"Mo", 1.1}, {"V", 0.3}}, 1030, carbon));
 }
 
+TEST_CASE("310: 12Cr cold-work steels, and high-chromium steels rich in vanadium") {
+  const NamedValues d2{{"C", 1.55}, {"Cr", 12}, {"Mo", 0.8}, {"V", 0.9}};
+  const NamedValues lean{{"C", 1.4}, {"Cr", 14}, {"Mo", 2}, {"V", 3}};
+  const NamedValues rich{{"C", 2.3}, {"Cr", 14}, {"Mo", 1.3}, {"V", 9}, {"Si", 0.5}};
+  const NamedValues most{{"C", 1.9}, {"Cr", 20}, {"Mo", 1}, {"V", 4}, {"Si", 0.5}};
+  const char* carbon = "the matrix carbon of 12Cr cold-work steels";
+  CHECK(shows(d2, 1030, carbon));
+  for (const NamedValues& steel : {lean, rich, most})
+    CHECK_FALSE(shows(steel, 1120, carbon));
+  const char* ferrite =
+      "Known weak spot: in 14Cr steels rich in vanadium the ferrite is doubtful; as in "
+      "20Cr-4V steels the file puts too much vanadium into M7C3.";
+  CHECK(shows(rich, 1120, ferrite));
+  CHECK_FALSE(shows(lean, 1070, ferrite));  // shows none
+  CHECK_FALSE(shows(most, 1120, ferrite));  // has a text of its own
+  CHECK_FALSE(shows({{"C", 2.15}, {"Cr", 4.75}, {"V", 9}, {"W", 13}, {"Co", 10}}, 1170,
+                    "in 12W-5V-5Co steels"));
+}
+
+TEST_CASE("358: more vanadium than any steel of the published records") {
+  const std::string end =
+      ". How far off carbides, matrix and hardness are is not known.";
+  const std::string other =
+      "No published record near: those of steels with less than 4 wt% Mo + W/2 end at "
+      "1.19 wt% V, this steel has ";
+  const NamedValues nine{{"C", 2.45}, {"Cr", 5.25}, {"V", 9.75}, {"Mo", 1.3}};
+  const NamedValues three{{"C", 0.8}, {"Cr", 7.5}, {"V", 2.75}, {"Mo", 1.3}};
+  CHECK(texts(soak(nine, 1120), "358") == other + "9.75" + end);
+  CHECK(texts(soak(three, 750), "358") == other + "2.75" + end);
+  NamedValues tungsten{{"C", 2.15}, {"Cr", 4.75}, {"V", 9}, {"W", 13}, {"Co", 10}};
+  CHECK(texts(soak(tungsten, 1170), "358") ==
+        "No published record near: those of steels with 4 wt% Mo + W/2 and more end at "
+        "4.9 wt% V, this steel has 9" +
+            end);
+  tungsten.set("V", 5.25);
+  CHECK(texts(soak(tungsten, 1170), "358").empty());
+  CHECK(texts(soak(kHighSpeed, 1170), "358").empty());
+  CHECK(texts(soak({{"C", 0.4}, {"Cr", 5}, {"V", 1.4}, {"Mo", 1.3}}, 1000), "358")
+            .empty());
+  auto another = std::make_shared<ParameterSet>(*default_parameters());
+  another->files.front().title = "Another file";
+  CHECK(texts(Steel(nine, {"", another, false}).soak(Temperature::celsius(1120)), "358")
+            .empty());
+}
+
 TEST_CASE("317: close to the computed solidus, with liquid in the file and none yet") {
   const NamedValues steel{{"C", 0.6}, {"Cr", 4.5}, {"Mo", 3}, {"W", 2}, {"V", 1}};
   const auto close_at = [&](double celsius, const SharedParameters& set) {
