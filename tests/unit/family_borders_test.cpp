@@ -147,7 +147,7 @@ TEST_CASE("family borders: rows of a screen count them") {
   CHECK(screen(input, options).warnings == plain);
 }
 
-TEST_CASE("family borders: tolerances that reach across, and a design") {
+TEST_CASE("family borders: bands, and a design") {
   HeatTolerances tolerances;
   tolerances.ranges.push_back({"Mo", 1.8, 2.6});
   ToleranceOptions few;
@@ -155,6 +155,11 @@ TEST_CASE("family borders: tolerances that reach across, and a design") {
   const auto band = tolerance_band(five_chromium(2.05), kSoak, tolerances,
                                    {quantities::hardness_hrc()}, few);
   CHECK(told(band.warnings) == Texts{kNear, kAcross});
+  ParameterBandOptions options;
+  options.samples = 8;
+  CHECK(told(parameter_band(five_chromium(2.05), kSoak, {quantities::hardness_hrc()},
+                            options)
+                 .warnings) == Texts{kNear});
   const std::vector<DesignTarget> targets{
       {quantities::martensite_start(), kSoak, TargetSense::at_least, 100.0, 1.0}};
   const Design made = design(five_chromium(2.05), {{"Mo", {1.5, 3.0}}}, targets);

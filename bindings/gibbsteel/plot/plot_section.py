@@ -19,6 +19,8 @@ _WORDS = {
     "gibbsteel.warning.304": "partly near or above the solidus of a similar steel",
     "gibbsteel.warning.306": "sigma, Laves or mu may form (not in the file)",
     "gibbsteel.warning.310": "known weak spot of the file",
+    "gibbsteel.warning.312": "carbide former not modelled",
+    "gibbsteel.warning.358": "no published record of a steel like it",
     "gibbsteel.warning.355": "not complete: hatched parts are not known",
 }
 
