@@ -32,6 +32,15 @@ void bind_row(py::module_& m) {
           }));
 }
 
+py::tuple get_state(const Comparison& c) {
+  return py::make_tuple(c.states, c.rows, c.by_family);
+}
+
+Comparison set_state(const py::tuple& t) {
+  return {t[0].cast<std::vector<State>>(), t[1].cast<std::vector<ComparisonRow>>(),
+          t.size() > 2 && t[2].cast<bool>()};
+}
+
 }  // namespace
 
 void bind_comparison(py::module_& m) {
@@ -41,6 +50,11 @@ void bind_comparison(py::module_& m) {
       .def_readonly("rows", &Comparison::rows,
                     "Carbides by kind and together, elements of the matrix, carbon "
                     "activity, then the quantities that were asked for.")
+      .def_property_readonly("warnings", &Comparison::warnings,
+                             "The distinct warnings of all states, and of hardening "
+                             "estimates among the rows: list of SoakWarning.")
+      .def("warnings_of", &Comparison::warnings_of, py::arg("i"),
+           "Those that bear on one state, by its number.")
       .def("__getitem__", &Comparison::row, "A row by its name.")
       .def("__len__", [](const Comparison& c) { return c.states.size(); })
       .def(
@@ -52,12 +66,7 @@ void bind_comparison(py::module_& m) {
           "One row per state (pandas); see gibbsteel.comparison.comparison_to_frame.")
       .def("__repr__", [](const Comparison& c) { return "<" + c.brief() + ">"; })
       .def("__str__", &Comparison::full)
-      .def(tagged_pickle(
-          [](const Comparison& c) { return py::make_tuple(c.states, c.rows); },
-          [](const py::tuple& t) {
-            return Comparison{t[0].cast<std::vector<State>>(),
-                              t[1].cast<std::vector<ComparisonRow>>()};
-          }));
+      .def(tagged_pickle(&get_state, &set_state, 2));
   m.def(
       "compare",
       [](const std::vector<State>& states, const std::vector<Quantity>& quantities) {

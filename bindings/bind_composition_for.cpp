@@ -73,7 +73,7 @@ py::tuple get_state(const CompositionSearch& s) {
       pair_of(s.range), static_cast<int>(s.status), s.crossings, pairs_of(s.equal),
       py::make_tuple(s.lowest.value, s.lowest.weight_percent),
       py::make_tuple(s.highest.value, s.highest.weight_percent), gaps, s.soaks,
-      s.stopped, s.text, s.analysis, s.parameters, s.low, s.high);
+      s.stopped, s.text, s.analysis, s.parameters, s.low, s.high, s.by_family);
 }
 
 ValueAtPercent value_at(const py::handle& pair) {
@@ -108,6 +108,7 @@ CompositionSearch set_state(const py::tuple& t) {
   if (t.size() == 18) return s;  // format 1
   s.low = t[18].cast<State>();
   s.high = t[19].cast<State>();
+  s.by_family = t[20].cast<bool>();
   return s;
 }
 

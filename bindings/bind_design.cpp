@@ -134,7 +134,7 @@ py::tuple get_state(const Design& d) {
     elements.append(py::make_tuple(e.symbol, e.range.low, e.range.high,
                                    e.weight_percent, e.at_bound));
   return py::make_tuple(static_cast<int>(d.status), pickled(d.steel), elements,
-                        d.targets, d.states, d.soaks, d.starts, d.text);
+                        d.targets, d.states, d.soaks, d.starts, d.text, d.by_family);
 }
 
 Design set_state(const py::tuple& t) {
@@ -153,7 +153,8 @@ Design set_state(const py::tuple& t) {
           t[4].cast<std::vector<State>>(),
           t[5].cast<std::size_t>(),
           t[6].cast<int>(),
-          t[7].cast<std::string>()};
+          t[7].cast<std::string>(),
+          t.size() > 8 && t[8].cast<bool>()};
 }
 
 void bind_result(py::module_& m) {
@@ -174,10 +175,11 @@ void bind_result(py::module_& m) {
       .def_readonly("starts", &Design::starts, "That were followed.")
       .def_readonly("text", &Design::text, "One sentence.")
       .def_property_readonly("warnings", &Design::warnings,
-                             "The distinct warnings of the final soaks.")
+                             "The distinct warnings of the final soaks, and of "
+                             "hardening estimates among the targets.")
       .def("__repr__", [](const Design& d) { return "<" + d.brief() + ">"; })
       .def("__str__", &Design::full)
-      .def(tagged_pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state, 2));
 }
 
 Design run(const Steel& start,

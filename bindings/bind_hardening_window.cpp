@@ -83,11 +83,11 @@ void bind_rule_spans(py::module_& m) {
 }
 
 py::tuple window_state(const HardeningWindow& w) {
-  return py::make_tuple(w.steel, kelvins(w.range), static_cast<int>(w.status),
-                        kelvins(w.floor), kelvins(w.ceiling),
-                        static_cast<int>(w.floor_rule),
-                        static_cast<int>(w.ceiling_rule), w.spans, w.rules, w.at_floor,
-                        w.at_ceiling, w.remarks, w.text, w.analysis, w.parameters);
+  return py::make_tuple(
+      w.steel, kelvins(w.range), static_cast<int>(w.status), kelvins(w.floor),
+      kelvins(w.ceiling), static_cast<int>(w.floor_rule),
+      static_cast<int>(w.ceiling_rule), w.spans, w.rules, w.at_floor, w.at_ceiling,
+      w.remarks, w.text, w.analysis, w.parameters, w.by_family);
 }
 
 HardeningWindow window_from(const py::tuple& t) {
@@ -107,6 +107,7 @@ HardeningWindow window_from(const py::tuple& t) {
   w.text = t[12].cast<std::string>();
   w.analysis = t[13].cast<MillAnalysis>();
   w.parameters = t[14].cast<std::string>();
+  if (t.size() > 15) w.by_family = t[15].cast<bool>();
   return w;
 }
 
@@ -181,7 +182,7 @@ void bind_hardening_window(py::module_& m) {
           "Table (pandas): one row per rule and stretch.")
       .def("__repr__", [](const HardeningWindow& w) { return "<" + w.brief() + ">"; })
       .def("__str__", &HardeningWindow::full)
-      .def(tagged_pickle(&window_state, &window_from));
+      .def(tagged_pickle(&window_state, &window_from, 2));
   m.def("hardening_window", &run, py::arg("steel"), py::arg("rules"), py::arg("kelvin"),
         py::arg("options"), py::arg("search"), py::arg("progress"));
 }

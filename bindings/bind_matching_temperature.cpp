@@ -30,8 +30,8 @@ void bind_matching_temperature(py::module_& m) {
       .def_readonly("search", &MatchingTemperature::search,
                     "TemperatureSearch of the other steel: status and crossings.")
       .def_property_readonly("warnings", &MatchingTemperature::warnings,
-                             "The distinct warnings of the reference, and then those "
-                             "of the search.")
+                             "The distinct warnings of the reference, those of the "
+                             "search, and of hardening estimates of two families.")
       .def(
           "to_frame",
           [](const py::object& self) {

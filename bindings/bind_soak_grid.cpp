@@ -153,6 +153,8 @@ void bind_results(Class& grid) {
                              "Number of soaks that are not usable.")
       .def_property_readonly("carbide_kinds", &SoakGrid::carbide_kinds,
                              "Kinds of carbide that occur anywhere in the grid.")
+      .def("warnings_of", &SoakGrid::warnings_of, py::arg("quantity"),
+           "The distinct warnings of the soaks, and those of the quantity itself.")
       .def("array", &array, py::arg("quantity"),
            "Values of a Quantity, shape `shape`; NaN where a soak was not done or is "
            "not usable.")

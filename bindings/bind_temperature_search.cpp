@@ -72,7 +72,8 @@ py::tuple search_state(const TemperatureSearch& s) {
   return py::make_tuple(s.steel, s.quantity, s.unit, s.target, kelvins(s.range),
                         static_cast<int>(s.status), s.crossings, equal_kelvins(s),
                         value_at(s.lowest), value_at(s.highest), s.gaps, s.soaks,
-                        s.stopped, s.text, s.analysis, s.parameters, s.low, s.high);
+                        s.stopped, s.text, s.analysis, s.parameters, s.low, s.high,
+                        s.by_family);
 }
 
 TemperatureSearch search_from(const py::tuple& t) {
@@ -97,6 +98,7 @@ TemperatureSearch search_from(const py::tuple& t) {
   if (t.size() == 16) return s;  // format 1
   s.low = t[16].cast<State>();
   s.high = t[17].cast<State>();
+  s.by_family = t[18].cast<bool>();
   return s;
 }
 

@@ -2,6 +2,7 @@
 
 #include <initializer_list>
 
+#include "internal/layer_remedy.hpp"
 #include "internal/number_format.hpp"
 
 namespace gibbsteel::internal {
@@ -39,16 +40,21 @@ void check_left_out(const MillAnalysis& analysis, std::vector<Warning>& out) {
                    "Not modelled, and left out of the calculation: " + left + " wt%."});
 }
 
-void check_carbide_formers(const NamedValues& not_modelled, std::vector<Warning>& out) {
+void check_carbide_formers(const ParameterSet& set, const NamedValues& not_modelled,
+                           std::vector<Warning>& out) {
   const Symbols metals{"Nb", "Ti", "Zr", "Ta"};
   std::string text;
   if (sum_of(not_modelled, metals) > kCarbideFormers)
     list(not_modelled, metals, 0.0, text);
   list(not_modelled, {"N"}, kNitrogen, text);
-  if (!text.empty())
-    out.push_back({"gibbsteel.warning.312",
-                   text + " wt%: forms carbide or nitride that is not modelled: matrix "
-                          "carbon and MC are not right for this steel."});
+  if (text.empty()) return;
+  // Of Zr and Ta no layer knows.
+  const bool known = sum_of(not_modelled, {"Nb", "Ti", "N"}) > 0.0;
+  out.push_back({"gibbsteel.warning.312",
+                 text +
+                     " wt%: forms carbide or nitride that is not modelled: matrix "
+                     "carbon and MC are not right for this steel." +
+                     (known ? layer_remedy(set, "niobium_titanium_nitrogen") : "")});
 }
 
 void check_units(const NamedValues& given, std::vector<Warning>& out) {
@@ -66,9 +72,10 @@ void check_units(const NamedValues& given, std::vector<Warning>& out) {
 
 }  // namespace
 
-void check_certificate(const MillAnalysis& analysis, std::vector<Warning>& out) {
+void check_certificate(const ParameterSet& set, const MillAnalysis& analysis,
+                       std::vector<Warning>& out) {
   check_left_out(analysis, out);
-  check_carbide_formers(analysis.not_modelled, out);
+  check_carbide_formers(set, analysis.not_modelled, out);
   check_units(analysis.given, out);
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/quantity_checks.hpp"
 
@@ -91,12 +92,33 @@ const ComparisonRow& Comparison::row(std::string_view name) const {
         "there is no '" + std::string(name) + "' in it", "present: " + present}});
 }
 
+std::vector<Warning> Comparison::warnings_of(std::size_t i) const {
+  const State& state = states[i];
+  std::vector<Warning> all = state.warnings;
+  if (!by_family || !state.usable()) return all;
+  internal::add_distinct(internal::near_border(state.analysis.modelled), all);
+  std::vector<const NamedValues*> steels;
+  for (const State& one : states)
+    if (one.usable()) steels.push_back(&one.analysis.modelled);
+  internal::add_distinct(internal::several_families(steels), all);
+  return all;
+}
+
+std::vector<Warning> Comparison::warnings() const {
+  std::vector<Warning> all;
+  for (std::size_t i = 0; i < states.size(); ++i)
+    for (const Warning& warning : warnings_of(i)) internal::add_distinct(warning, all);
+  return all;
+}
+
 Comparison compare(std::span<const State> states, std::span<const Quantity> more) {
   require_some(!states.empty(), "states", "give at least one state");
   Comparison result;
   result.states.assign(states.begin(), states.end());
   std::vector<Quantity> rows = usual_rows(states);
   rows.insert(rows.end(), more.begin(), more.end());
+  result.by_family = std::any_of(rows.begin(), rows.end(),
+                                 [](const auto& q) { return q.by_family(); });
   for (const Quantity& quantity : rows) {
     ComparisonRow row{quantity.name(), quantity.unit(), {}};
     for (const State& state : states) row.values.push_back(quantity.value(state));

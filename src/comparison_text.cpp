@@ -69,10 +69,10 @@ std::string sets(const Comparison& comparison) {
 }
 
 /// Every distinct warning with the letters of the states that carry it.
-std::string warnings(const Comparison& comparison) {
+std::string warnings_text(const Comparison& comparison) {
   std::vector<std::pair<Warning, std::string>> all;
   for (std::size_t i = 0; i < comparison.states.size(); ++i)
-    for (const Warning& warning : comparison.states[i].warnings) {
+    for (const Warning& warning : comparison.warnings_of(i)) {
       const auto known = std::find_if(all.begin(), all.end(), [&](const auto& entry) {
         return entry.first == warning;
       });
@@ -103,7 +103,7 @@ std::string Comparison::full() const {
   if (!states.empty()) text += internal::basis_text(states.front());
   for (std::size_t from = 0; from < states.size(); from += kColumnsAcross)
     text += "\n" + table(*this, from);
-  const std::string warned = warnings(*this);
+  const std::string warned = warnings_text(*this);
   text += internal::last_digits_text(!warned.empty()) + "\n" + warned;
   std::vector<std::string> told;
   for (const State& state : states) {

@@ -2,6 +2,7 @@
 
 #include "internal/composition_search_text.hpp"
 #include "internal/distinct_warnings.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/quantity_checks.hpp"
 #include "scan/composition_scan.hpp"
 
@@ -57,6 +58,7 @@ CompositionSearch composition_for(const Steel& steel, const std::string& element
   found.range = range;
   found.analysis = steel.analysis();
   found.parameters = scan.blank().parameters;
+  found.by_family = quantity.by_family();
   take_over(internal::search_line(scan.line(), quantity, value), scan, found);
   internal::conclude(found);
   return found;
@@ -67,7 +69,13 @@ std::vector<Warning> CompositionSearch::warnings() const {
   for (const CompositionCrossing& crossing : crossings)
     states.push_back(&crossing.state);
   if (states.empty()) states = {&low, &high};
-  return internal::distinct_warnings(states);
+  std::vector<Warning> all = internal::distinct_warnings(states);
+  if (!by_family) return all;
+  for (const State* state : states)
+    internal::add_distinct(internal::near_border(state->analysis.modelled), all);
+  internal::add_distinct(
+      internal::border_within(analysis.modelled, element, range.low, range.high), all);
+  return all;
 }
 
 }  // namespace gibbsteel

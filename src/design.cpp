@@ -9,6 +9,7 @@
 #include "gibbsteel/errors.hpp"
 #include "internal/design_text.hpp"
 #include "internal/distinct_warnings.hpp"
+#include "internal/family_borders.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -167,7 +168,9 @@ Design concluded(DesignProblem& problem, const Point& point, const Steel& start,
                 {},
                 0,
                 0,
-                {}};
+                {},
+                std::any_of(problem.targets().begin(), problem.targets().end(),
+                            [](const auto& t) { return t.quantity.by_family(); })};
   design.states = problem.soak(design.steel);
   for (std::size_t j = 0; j < problem.targets().size(); ++j)
     design.targets.push_back(
@@ -229,7 +232,14 @@ Design design(const Steel& start, const std::vector<DesignElement>& elements,
 std::vector<Warning> Design::warnings() const {
   std::vector<const State*> all;
   for (const State& state : states) all.push_back(&state);
-  return internal::distinct_warnings(all);
+  std::vector<Warning> found = internal::distinct_warnings(all);
+  if (!by_family) return found;
+  const NamedValues& result = steel.analysis().modelled;
+  internal::add_distinct(internal::near_border(result), found);
+  for (const auto& [symbol, range, percent, at_bound] : elements)
+    internal::add_distinct(
+        internal::border_within(result, symbol, range.low, range.high), found);
+  return found;
 }
 
 }  // namespace gibbsteel

@@ -49,16 +49,17 @@ constexpr double kUnbounded = std::numeric_limits<double>::infinity();
 Quantity quantity(const char* function, const char* name, const char* unit,
                   Quantity::Scope scope, const HardeningOptions& options,
                   Number number) {
-  return {origin_of(function, options),
-          std::move(scope),
-          name,
-          unit,
-          [options, number](const State& state) {
-            return number_at(state, nullptr, options, number).value;
-          },
-          [options, number](const State& state, const StateSlope& slope) {
-            return number_at(state, &slope, options, number).slope;
-          }};
+  const Quantity made{origin_of(function, options),
+                      std::move(scope),
+                      name,
+                      unit,
+                      [options, number](const State& state) {
+                        return number_at(state, nullptr, options, number).value;
+                      },
+                      [options, number](const State& state, const StateSlope& slope) {
+                        return number_at(state, &slope, options, number).slope;
+                      }};
+  return options.family ? made : made.with_families();
 }
 
 Along retained(const HardeningBasis& basis, const HardeningChoice& choice) {

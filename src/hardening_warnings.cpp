@@ -1,7 +1,6 @@
 #include "internal/hardening_warnings.hpp"
 
-#include <algorithm>
-
+#include "internal/family_borders.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 
@@ -79,28 +78,9 @@ void check_nitrogen(const State& state, Warnings& out) {
                        "counts like about as much carbon."});
 }
 
-/// Keys of other families that 5 % more or less of one element would lead to.
-std::string families_nearby(const NamedValues& steel, const std::string& own) {
-  std::string keys;
-  for (const char* symbol : {"C", "Cr", "Mo", "W", "V"})
-    for (const double factor : {0.95, 1.05}) {
-      NamedValues moved = steel;
-      moved.set(symbol, factor * steel[symbol]);
-      const std::string& key = hardening_family_of(moved).key;
-      if (key != own && keys.find(key) == std::string::npos)
-        keys += (keys.empty() ? "" : ", ") + key;
-    }
-  return keys;
-}
-
 void check_family(const State& state, const HardeningEstimates& result, Warnings& out) {
   if (result.family_chosen) return;
-  const std::string others =
-      families_nearby(state.analysis.modelled, result.family.key);
-  if (!others.empty())
-    out.push_back({"gibbsteel.warning.335",
-                   "The steel is near the border of the family " + result.family.key +
-                       "; estimates jump there. Compare with: " + others + "."});
+  add_distinct(near_border(state.analysis.modelled), out);
 }
 
 /// Common practice, no source: shop soaks of bearing, oil- and water-hardening steels
@@ -119,7 +99,7 @@ void check_short_soak(const State& state, const HardeningEstimates& result,
 void check_state(const State& state, Warnings& out) {
   for (const Warning& warning : state.warnings)
     for (const char* code : {"301", "302", "303", "304", "308", "310", "311", "312",
-                             "315", "345", "346", "347", "348", "349"})
+                             "315", "345", "346", "347", "348", "349", "358"})
       if (warning.code == std::string("gibbsteel.warning.") + code)
         out.push_back(warning);
 }

@@ -6,6 +6,7 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/melting.hpp"
 #include "internal/distinct_warnings.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/kind_names.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/melting_rule.hpp"
@@ -82,6 +83,7 @@ class WindowSearch {
     window_.range = scan_.range;
     window_.analysis = steel_.analysis();
     window_.parameters = scan_.problem.blank.parameters;
+    window_.by_family = rules_.hardness && rules_.hardness->by_family();
     add_rules();
     conclude();
     window_.text = internal::window_text(window_);
@@ -204,7 +206,9 @@ HardeningWindow hardening_window(const Steel& steel, const WindowRules& rules,
 }
 
 std::vector<Warning> HardeningWindow::warnings() const {
-  return internal::distinct_warnings({&at_floor, &at_ceiling});
+  std::vector<Warning> all = internal::distinct_warnings({&at_floor, &at_ceiling});
+  if (by_family) internal::add_distinct(internal::near_border(analysis.modelled), all);
+  return all;
 }
 
 }  // namespace gibbsteel

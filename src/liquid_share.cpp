@@ -43,7 +43,8 @@ Warning melting_warning(const LiquidShare& least, const LiquidShare& most) {
   if (!least.nothing_solid) {
     const std::string low = percent_text(least), high = percent_text(most);
     text = "Partly molten: " + low + (low == high ? "" : " to " + high) +
-           " of the steel is liquid; matrix and carbides are what is still solid.";
+           " of the steel is liquid; matrix and carbides are what is still solid. "
+           "melting_range gives the solidus.";
   }
   return {"gibbsteel.warning.315", std::move(text)};
 }

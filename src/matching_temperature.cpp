@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/number_format.hpp"
 #include "internal/quantity_checks.hpp"
 #include "internal/result_text.hpp"
@@ -35,6 +36,12 @@ std::string reference_text(const MatchingTemperature& match) {
          ")";
 }
 
+std::optional<Warning> two_families(const MatchingTemperature& match) {
+  if (!match.search.by_family) return {};
+  return internal::several_families(
+      {&match.reference.analysis.modelled, &match.search.analysis.modelled});
+}
+
 }  // namespace
 
 MatchingTemperature matching_temperature(const State& reference, const Steel& other,
@@ -57,9 +64,9 @@ MatchingTemperature matching_temperature(const State& reference, const Steel& ot
 
 std::vector<Warning> MatchingTemperature::warnings() const {
   std::vector<Warning> all = reference.warnings;
-  for (Warning& warning : search.warnings())
-    if (std::find(all.begin(), all.end(), warning) == all.end())
-      all.push_back(std::move(warning));
+  for (const Warning& warning : search.warnings())
+    internal::add_distinct(warning, all);
+  internal::add_distinct(two_families(*this), all);
   return all;
 }
 
@@ -78,6 +85,8 @@ std::string MatchingTemperature::full() const {
   for (const Warning& warning : reference.warnings)
     text += internal::wrapped("! reference: [" + warning.code + "] " + warning.text,
                               kWidth, 2);
+  if (const auto warning = two_families(*this))
+    text += internal::wrapped("! [" + warning->code + "] " + warning->text, kWidth, 2);
   return text + search.full();
 }
 

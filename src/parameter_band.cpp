@@ -6,6 +6,7 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/sensitivities.hpp"
 #include "gibbsteel/tolerance.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/quantity_checks.hpp"
 #include "tolerance/band_warnings.hpp"
 #include "tolerance/check_tolerances.hpp"
@@ -144,6 +145,10 @@ ParameterBand parameter_band(const Steel& steel, Temperature t,
   plan.progress = options.progress;
   internal::take_samples(plan, chosen, band);
   band.warnings = internal::parameter_warnings(numbers, band);
+  if (std::any_of(chosen.begin(), chosen.end(),
+                  [](const Quantity& q) { return q.by_family(); }))
+    internal::add_distinct(internal::near_border(band.nominal.analysis.modelled),
+                           band.warnings);
   return band;
 }
 

@@ -108,6 +108,12 @@ Quantity::Quantity(Origin origin, Scope scope, std::string name, std::string uni
       value_(std::move(value)),
       slope_(std::move(slope)) {}
 
+Quantity Quantity::with_families() const {
+  Quantity copy = *this;
+  copy.by_family_ = true;
+  return copy;
+}
+
 std::string Quantity::label() const {
   return unit_.empty() ? name_ : name_ + " [" + unit_ + "]";
 }

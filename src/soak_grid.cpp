@@ -6,6 +6,8 @@
 #include <thread>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/distinct_warnings.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/number_format.hpp"
 #include "internal/parallel_for.hpp"
 #include "internal/soak_problem.hpp"
@@ -165,6 +167,21 @@ std::vector<double> SoakGrid::array(const Quantity& quantity) const {
   for (const auto& state : states)
     values.push_back(state ? quantity.value(*state) : Occurrence::kUnknown);
   return values;
+}
+
+std::vector<Warning> SoakGrid::warnings_of(const Quantity& quantity) const {
+  std::vector<const State*> done;
+  for (const auto& state : states)
+    if (state) done.push_back(&*state);
+  std::vector<Warning> all = internal::distinct_warnings(done);
+  if (!quantity.by_family()) return all;
+  std::vector<const NamedValues*> steels;
+  for (const State* state : done)
+    if (state->usable()) steels.push_back(&state->analysis.modelled);
+  for (const NamedValues* one : steels)
+    internal::add_distinct(internal::near_border(*one), all);
+  internal::add_distinct(internal::several_families(steels), all);
+  return all;
 }
 
 std::size_t SoakGrid::not_done() const noexcept {

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "internal/certificate_warnings.hpp"
+#include "internal/layer_remedy.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 #include "internal/weak_spots.hpp"
@@ -82,7 +83,8 @@ void check_melting(const ParameterSet& set, const State& state, Warnings& out) {
   if (celsius > kNoLiquidAbove && !set.find_phase(kLiquid))
     out.push_back({"gibbsteel.warning.303",
                    "Above 1180 C, and the parameter file has no liquid: melting is not "
-                   "predicted."});
+                   "predicted." +
+                       layer_remedy(set, kLiquid)});
   const SolidusBound* worst = nullptr;
   for (const SolidusBound& bound : set.solidus_bounds)
     if (exceeds(celsius, bound) && resembles(bound, state.analysis.modelled) &&
@@ -132,7 +134,8 @@ void check_missing_in_liquid(const Phase& model, const State& state, Warnings& o
   if (!missing.empty())
     out.push_back({"gibbsteel.warning.316",
                    "The liquid of the parameter file cannot hold " + missing +
-                       ": the steel melts lower than predicted."});
+                       ": the steel melts lower than predicted. Read a computed "
+                       "solidus and liquidus as upper limits."});
 }
 
 void check_liquid(const ParameterSet& set, const State& state, Warnings& out) {
@@ -223,7 +226,7 @@ std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state) 
   Warnings out;
   check_ranges(set, state, out);
   check_melting(set, state, out);
-  check_certificate(state.analysis, out);
+  check_certificate(set, state.analysis, out);
   if (!state.usable()) {
     out.push_back({"gibbsteel.warning.308",
                    "The calculation gave no usable result: " +

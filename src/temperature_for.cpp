@@ -1,6 +1,7 @@
 #include "gibbsteel/temperature_for.hpp"
 
 #include "internal/distinct_warnings.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/quantity_checks.hpp"
 #include "internal/temperature_search_text.hpp"
 #include "scan/value_crossings.hpp"
@@ -14,6 +15,7 @@ TemperatureSearch temperature_for(const Steel& steel, const Quantity& quantity,
   internal::require_possible(quantity, value, *steel.parameters());
   const auto scan = internal::scan_temperatures(steel, range, soak, search);
   TemperatureSearch found = internal::find_crossings(scan, quantity, value, search);
+  found.by_family = quantity.by_family();
   internal::conclude(found);
   return found;
 }
@@ -44,7 +46,9 @@ std::vector<Warning> TemperatureSearch::warnings() const {
   std::vector<const State*> states;
   for (const Crossing& crossing : crossings) states.push_back(&crossing.state);
   if (states.empty()) states = {&low, &high};
-  return internal::distinct_warnings(states);
+  std::vector<Warning> all = internal::distinct_warnings(states);
+  if (by_family) internal::add_distinct(internal::near_border(analysis.modelled), all);
+  return all;
 }
 
 }  // namespace gibbsteel

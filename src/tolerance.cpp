@@ -91,6 +91,10 @@ ToleranceBand tolerance_band(const Steel& steel, Temperature t,
   if (options.corners && !band.cancelled)
     internal::search_corners(plan.soak, chosen, options, band);
   band.warnings = internal::tolerance_warnings(*steel.parameters(), band);
+  if (std::any_of(chosen.begin(), chosen.end(),
+                  [](const Quantity& q) { return q.by_family(); }))
+    for (Warning& warning : internal::border_warnings(band))
+      band.warnings.push_back(std::move(warning));
   return band;
 }
 

@@ -5,6 +5,7 @@
 
 #include "gibbsteel/parameter_file.hpp"
 #include "internal/liquid_share.hpp"
+#include "internal/number_format.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -46,6 +47,12 @@ bool is_annealed_high_speed(const Conditions& c) {
 /// Parts 12Cr cold-work steels from stainless grades [weight percent].
 constexpr double kDieSteelCarbon = 1.3;
 
+/// 12Cr cold-work steels as far as the records of D2 and D3 reach.
+bool is_die_steel(const NamedValues& steel) {
+  return steel["Cr"] > 10.0 && steel["Cr"] <= 13.0 && steel["C"] >= kDieSteelCarbon &&
+         steel["V"] <= 1.5;
+}
+
 /// Computed against published: tests/reference holds the records. The bounds that
 /// decide when to say so are this library's own.
 constexpr std::array kWeakSpots{
@@ -85,6 +92,13 @@ constexpr std::array kWeakSpots{
              },
              "Known weak spot: in 20Cr-4V steels the file puts too much vanadium into "
              "M7C3 and shows ferrite that is not expected."},
+    WeakSpot{
+        [](const Conditions& c) {
+          return c.ferrite && c.steel["Cr"] > 13.0 && c.steel["Cr"] <= 15.0 &&
+                 c.steel["V"] > 2.5 && c.celsius > 950.0;
+        },
+        "Known weak spot: in 14Cr steels rich in vanadium the ferrite is doubtful; "
+        "as in 20Cr-4V steels the file puts too much vanadium into M7C3."},
     WeakSpot{[](const Conditions& c) {
                return c.steel["Cr"] > 10.0 && c.steel["C"] < kDieSteelCarbon &&
                       c.celsius > 880.0;
@@ -99,19 +113,17 @@ constexpr std::array kWeakSpots{
              "Known weak spot: in 13Cr steels with 0.3 % carbon and more, silicon and "
              "vanadium make the file show ferrite that is not expected.",
              Edition::uncalibrated},
-    WeakSpot{[](const Conditions& c) {
-               return c.steel["Cr"] > 10.0 && c.steel["C"] >= kDieSteelCarbon &&
-                      c.celsius > 880.0;
-             },
-             "Known weak spot: the matrix carbon of 12Cr cold-work steels reads up to "
-             "0.17 wt% high with 2 % carbon; with 1.5 % it was fitted to."},
+    WeakSpot{
+        [](const Conditions& c) { return is_die_steel(c.steel) && c.celsius > 880.0; },
+        "Known weak spot: the matrix carbon of 12Cr cold-work steels reads up to "
+        "0.17 wt% high with 2 % carbon; with 1.5 % it was fitted to."},
     WeakSpot{
         [](const Conditions& c) { return c.matrix["W"] > 2.5 && c.celsius > 1150.0; },
         "Known weak spot: the tungsten in the matrix of high-speed steels reads up "
         "to 1 wt% high near their hardening temperature."},
     WeakSpot{[](const Conditions& c) {
-               return c.steel["W"] > 9.0 && c.steel["V"] > 3.5 && c.steel["Co"] > 3.0 &&
-                      c.celsius > 950.0;
+               return c.steel["W"] > 9.0 && c.steel["V"] > 3.5 && c.steel["V"] < 6.0 &&
+                      c.steel["Co"] > 3.0 && c.celsius > 950.0;
              },
              "Known weak spot: in 12W-5V-5Co steels the file shows far more MC than "
              "M6C; about 1:1 is observed."},
@@ -167,6 +179,24 @@ std::optional<Edition> edition_of(const ParameterSet& set) {
   return {};
 }
 
+/// Most vanadium of a steel among the records: with 4 wt% Mo + W/2 and more, and with
+/// less. tests/reference holds these numbers to the records.
+constexpr double kRichVanadium = 4.9, kLeanVanadium = 1.19;
+constexpr double kBeyond = 1.2;  ///< as far above them it is said; own judgement
+
+void check_records(const Conditions& c, std::vector<Warning>& out) {
+  const bool rich = c.molybdenum >= 4.0;
+  const double most = rich ? kRichVanadium : kLeanVanadium;
+  if (c.steel["V"] <= kBeyond * most) return;
+  out.push_back(
+      {"gibbsteel.warning.358",
+       "No published record near: those of steels with " +
+           std::string(rich ? "4 wt% Mo + W/2 and more" : "less than 4 wt% Mo + W/2") +
+           " end at " + shortest(most) + " wt% V, this steel has " +
+           shortest(c.steel["V"]) +
+           ". How far off carbides, matrix and hardness are is not known."});
+}
+
 bool holds_kind(const State& state, const char* kind) {
   for (const Occurrence& o : state.occurrences)
     if (o.kind == kind) return true;
@@ -191,6 +221,7 @@ void check_weak_spots(const ParameterSet& set, const State& state,
   for (const WeakSpot& spot : kWeakSpots)
     if (spot.edition.value_or(*edition) == *edition && spot.touched(conditions))
       out.push_back({"gibbsteel.warning.310", spot.text});
+  check_records(conditions, out);
 }
 
 }  // namespace gibbsteel::internal

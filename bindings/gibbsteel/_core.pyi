@@ -684,6 +684,9 @@ class Quantity(_Compiled):
     @property
     def label(self) -> str:
         """Name with the unit."""
+    @property
+    def by_family(self) -> bool:
+        """True: it jumps where the hardening family of the steel changes."""
     def value(self, state: State) -> float:
         """NaN when the state is not usable."""
     def problems(self, parameters: ParameterSet) -> list[Problem]:
@@ -1419,7 +1422,8 @@ class MatchingTemperature(_Compiled):
         """Of the other steel: status and crossings."""
     @property
     def warnings(self) -> list[SoakWarning]:
-        """The distinct warnings of the reference, and then those of the search."""
+        """The distinct warnings of the reference, those of the search, and of hardening
+        estimates of two families."""
     def to_frame(self) -> pd.DataFrame:
         """Table (pandas): one row per crossing, with the reference."""
 
@@ -1736,6 +1740,11 @@ class Comparison(_Compiled):
     @property
     def rows(self) -> list[ComparisonRow]:
         """Carbides, matrix, carbon activity, quantities that were asked for."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """The distinct ones of all states, and of hardening estimates in rows."""
+    def warnings_of(self, i: int) -> list[SoakWarning]:
+        """Those that bear on one state, by its number."""
     def to_frame(self) -> pd.DataFrame:
         """One row per state (pandas)."""
     def __getitem__(self, name: str) -> ComparisonRow: ...
@@ -2925,6 +2934,8 @@ class SoakGrid(_Compiled):
     @property
     def carbide_kinds(self) -> list[str]:
         """Kinds of carbide that occur anywhere in the grid."""
+    def warnings_of(self, quantity: Quantity) -> list[SoakWarning]:
+        """The distinct ones of the soaks, and those of the quantity itself."""
     def array(self, quantity: Quantity) -> _Array:
         """Values of a quantity, shape `shape`; NaN where not done or not usable."""
     @overload

@@ -10,6 +10,7 @@ from ._core import Comparison, Problem, ShortSoak, State
 from .column_names import steel_column
 from .errors import InputError
 from .frames import state_columns
+from .rows import warning_numbers
 from .steel import Steel
 from .target_quantity import QuantityLike, as_list, as_quantity, require_known
 from .temperature import many_kelvin
@@ -105,4 +106,7 @@ def comparison_to_frame(comparison: Comparison) -> pd.DataFrame:
         numbers = {steel_column(e): given[i].get(e, 0.0) for e in symbols}
         numbers |= {row.label: row.values[i] for row in comparison.rows}
         rows.append((state, numbers))
-    return state_columns(rows)
+    frame = state_columns(rows)
+    carried = [comparison.warnings_of(i) for i in range(len(comparison))]
+    frame["warnings"] = [warning_numbers(warnings) for warnings in carried]
+    return frame

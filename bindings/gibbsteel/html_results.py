@@ -74,7 +74,7 @@ def _sweep_row(state: State, kinds: list[str], symbols: list[str]) -> list[str]:
     volumes = ["-" if amount == 0.0 else html_number(amount) for amount in amounts]
     percents = html_percents(state.matrix.weight_percent, symbols)
     total = html_number(state.carbide_volume_percent)
-    return [*degrees, total, *volumes, *percents, warning_numbers(state)]
+    return [*degrees, total, *volumes, *percents, warning_numbers(state.warnings)]
 
 
 def _sweep_rows(sweep: Sweep) -> list[list[str]]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
-from ._core import State, Sweep, provenance
+from ._core import SoakWarning, State, Sweep, provenance
 from .column_names import kind_column, matrix_column
 
 Row = dict[str, Any]
@@ -42,15 +42,15 @@ def conditions(state: State) -> Row:
     }
 
 
-def warning_numbers(state: State) -> str:
-    """The warnings as the last parts of their distinct codes, such as "303 310"."""
-    codes = dict.fromkeys(w.code.rpartition(".")[2] for w in state.warnings)
+def warning_numbers(warnings: Iterable[SoakWarning]) -> str:
+    """The last parts of the distinct codes, such as "303 310"."""
+    codes = dict.fromkeys(w.code.rpartition(".")[2] for w in warnings)
     return " ".join(codes)
 
 
 def trust(state: State) -> Row:
     """How far to trust the state: the last columns of every table."""
-    return {"usable": state.usable, "warnings": warning_numbers(state)}
+    return {"usable": state.usable, "warnings": warning_numbers(state.warnings)}
 
 
 def tidy_rows(state: State) -> list[Row]:

@@ -80,7 +80,7 @@ def _search_frame(search: TemperatureSearch, rows: list[dict[str, Any]]) -> Any:
     frame.attrs["parameters"] = search.parameters
     frame.attrs["status"] = search.status
     frame.attrs["text"] = search.text
-    frame.attrs["warnings"] = [warning.text for warning in search.warnings]
+    frame.attrs["warnings"] = [str(warning) for warning in search.warnings]
     return frame
 
 
@@ -100,7 +100,9 @@ def matching_temperature_to_frame(match: MatchingTemperature) -> pd.DataFrame:
         "reference_temperature_C": match.reference.celsius,
     }
     rows = [{**reference, **row} for row in _crossing_rows(match.search)]
-    return _search_frame(match.search, rows)
+    frame = _search_frame(match.search, rows)
+    frame.attrs["warnings"] = [str(warning) for warning in match.warnings]
+    return frame
 
 
 def hardening_window_to_frame(window: HardeningWindow) -> pd.DataFrame:
@@ -125,4 +127,5 @@ def hardening_window_to_frame(window: HardeningWindow) -> pd.DataFrame:
     frame.attrs["parameters"] = window.parameters
     frame.attrs["status"] = window.status
     frame.attrs["text"] = window.text
+    frame.attrs["warnings"] = [str(warning) for warning in window.warnings]
     return frame

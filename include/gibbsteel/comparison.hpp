@@ -25,7 +25,13 @@ struct Comparison {
   /// Carbides by kind and together, every element of the matrix, carbon activity, then
   /// the quantities that were asked for.
   std::vector<ComparisonRow> rows;
+  bool by_family = false;  ///< as Quantity::by_family(), of any row
 
+  /// Those of a state; with by_family also that its steel is near a border of its
+  /// family (gibbsteel.warning.335), or that the steels are of several (.357).
+  /// @pre i < states.size()
+  std::vector<Warning> warnings_of(std::size_t i) const;
+  std::vector<Warning> warnings() const;  ///< the distinct ones of all states
   /// By name. @throws InputError gibbsteel.input.209 naming what is there
   const ComparisonRow& row(std::string_view name) const;
   std::string brief() const;  ///< one line

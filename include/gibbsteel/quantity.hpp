@@ -58,6 +58,11 @@ class Quantity {
   const Value& function() const noexcept { return value_; }
   /// False: slope() is a difference of values.
   bool has_slope() const noexcept { return static_cast<bool>(slope_); }
+  /// Whether it rests on equations of the family of the steel (hardening_family.hpp):
+  /// it jumps where a composition passes from one family to another.
+  bool by_family() const noexcept { return by_family_; }
+  /// This quantity, which rests on the family.
+  Quantity with_families() const;
   double slope(const State& state, const StateSlope& slope) const;
 
  private:
@@ -66,6 +71,7 @@ class Quantity {
   std::string name_, unit_;
   Value value_;
   Slope slope_;
+  bool by_family_ = false;
 };
 
 /// Elements are symbols of the periodic table; a kind of phase is looked for in the

@@ -4,10 +4,13 @@
 #include <vector>
 
 #include "gibbsteel/mill_analysis.hpp"
+#include "gibbsteel/parameter_set.hpp"
 #include "gibbsteel/warnings.hpp"
 
 namespace gibbsteel::internal {
 
-void check_certificate(const MillAnalysis& analysis, std::vector<Warning>& out);
+/// @param set  for what layers beside it could model
+void check_certificate(const ParameterSet& set, const MillAnalysis& analysis,
+                       std::vector<Warning>& out);
 
 }  // namespace gibbsteel::internal

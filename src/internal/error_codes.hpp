@@ -215,6 +215,8 @@ inline constexpr std::string_view kShortSoakLimit = "gibbsteel.warning.349";
 inline constexpr std::string_view kSolidPartOnly = "gibbsteel.warning.337";
 inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
 inline constexpr std::string_view kExactPhases = "gibbsteel.warning.356";
+inline constexpr std::string_view kSeveralFamilies = "gibbsteel.warning.357";
+inline constexpr std::string_view kBeyondRecords = "gibbsteel.warning.358";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -265,6 +267,8 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kShortSoakLimit, "the state is a short-soak limit, not an equilibrium"},
     {kMapNotComplete, "parts of a section map are not known"},
     {kExactPhases, "a parameter band takes the numbers of a phase as exact"},
+    {kSeveralFamilies, "hardening estimates come from several families of steels"},
+    {kBeyondRecords, "no published record of a steel like this one was compared"},
 });
 
 }  // namespace gibbsteel::codes

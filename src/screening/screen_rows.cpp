@@ -5,6 +5,7 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/candidate_phases.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/kind_names.hpp"
 #include "internal/shared_hash.hpp"
 #include "internal/soak_problem.hpp"
@@ -64,6 +65,14 @@ Composition composition_of(const NamedValues& weight_percent, const ParameterSet
   return found;
 }
 
+std::optional<Warning> families_of(const std::vector<Composition>& compositions) {
+  std::vector<const NamedValues*> steels;
+  for (const Composition& composition : compositions)
+    if (composition.refused == ScreenStatus::not_done)
+      steels.push_back(&composition.analysis.modelled);
+  return several_families(steels);
+}
+
 }  // namespace
 
 struct ScreenRows::Prepared {
@@ -71,6 +80,7 @@ struct ScreenRows::Prepared {
   std::vector<RowProblem> problems;    ///< of the rows that can be solved
   std::vector<std::size_t> made_from;  ///< problem -> composition
   std::vector<std::pair<std::size_t, ScreenStatus>> refused;  ///< row, why
+  std::optional<Warning> families;  ///< several in the block, and a quantity minds
 };
 
 ScreenRows::ScreenRows(const ScreenInput& input, const ScreenOptions& options)
@@ -88,6 +98,8 @@ ScreenRows::ScreenRows(const ScreenInput& input, const ScreenOptions& options)
   blank_table_.steel_elements = input.elements;
   blank_table_.rows_per_composition =
       input.one_per_composition ? 1 : input.temperatures.size();
+  by_family_ = std::any_of(options.quantities.begin(), options.quantities.end(),
+                           [](const Quantity& q) { return q.by_family(); });
   blank_table_.basis = options.soak.basis;
   blank_table_.parameters = blank_state_.parameters;
   blank_table_.parameters_hash = blank_state_.parameters_hash;
@@ -115,6 +127,7 @@ ScreenRows::Prepared ScreenRows::prepare(std::size_t block) {
       ready.made_from.push_back(ready.compositions.size() - 1);
     }
   }
+  if (by_family_) ready.families = families_of(ready.compositions);
   return ready;
 }
 
@@ -125,8 +138,8 @@ void ScreenRows::solve(std::size_t block, ScreenTable& table) {
     if (row >= table.first_row && row < table.next_row())
       table.status[row - table.first_row] = why;
   const auto deliver = [&](std::size_t i, const Equilibrium& result) {
-    write(ready.problems[i], ready.compositions[ready.made_from[i]].analysis, result,
-          table);
+    write(ready.problems[i], ready.compositions[ready.made_from[i]].analysis,
+          ready.families, result, table);
   };
   // No column shows them; a quantity of the user may.
   solve_block(ready.problems, options_.soak.solve, deliver,
@@ -149,6 +162,7 @@ void ScreenRows::write_conditions(std::size_t block, ScreenTable& table) const {
 }
 
 void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
+                       const std::optional<Warning>& block_families,
                        const Equilibrium& result, ScreenTable& table) {
   if (problem.row < table.first_row || problem.row >= table.next_row()) return;
   const std::size_t at = problem.row - table.first_row;
@@ -157,6 +171,10 @@ void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
   fill_state(*problem.system, result, state);
   table.status[at] = status_of(result.report);
   table.certificate[at] = result.report.certificate;
+  if (by_family_ && state.usable()) {
+    add_distinct(near_border(analysis.modelled), state.warnings);
+    add_distinct(block_families, state.warnings);
+  }
   if (!state.warnings.empty()) {
     const std::lock_guard lock(warnings_);
     table.note_warnings(at, state.warnings);

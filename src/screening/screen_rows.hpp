@@ -27,12 +27,14 @@ class ScreenRows {
   Prepared prepare(std::size_t block);
   void write_conditions(std::size_t block, ScreenTable& table) const;
   void write(const RowProblem& problem, const MillAnalysis& analysis,
-             const Equilibrium& result, ScreenTable& table);
+             const std::optional<Warning>& block_families, const Equilibrium& result,
+             ScreenTable& table);
   void write_quantities(const State& state, std::size_t at, ScreenTable& table) const;
 
   const ScreenInput& input_;
   const ScreenOptions& options_;
   std::size_t rows_;
+  bool by_family_ = false;  ///< a quantity rests on the family of the steel
   SystemCache systems_;
   std::mutex warnings_;  ///< of a table: threads share their list of texts
   State blank_state_;

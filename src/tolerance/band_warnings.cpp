@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "internal/error_codes.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/number_format.hpp"
 
 namespace gibbsteel::internal {
@@ -150,6 +151,16 @@ std::vector<Warning> band_warnings(const Band& band) {
   left_out("samples", band.samples, band.unusable, warnings);
   without_number(band, warnings);
   phase_changes(band, warnings);
+  return warnings;
+}
+
+std::vector<Warning> border_warnings(const ToleranceBand& band) {
+  const NamedValues& steel = band.nominal.analysis.modelled;
+  Warnings warnings;
+  add_distinct(near_border(steel), warnings);
+  for (const TolerancedInput& input : band.inputs)
+    if (input.name != "temperature")
+      add_distinct(border_within(steel, input.name, input.low, input.high), warnings);
   return warnings;
 }
 

@@ -50,7 +50,7 @@ def contour_lines(ax):
     return [
         path.vertices
         for collection in ax.collections
-        if len(collection.get_facecolor()) == 0
+        if len(collection.get_facecolor()) == 0 and collection.get_gid() is None
         for path in collection.get_paths()
         if len(path.vertices)
     ]
@@ -83,7 +83,7 @@ def test_contours_lie_where_the_grid_says(grid):
         values = [interpolated(grid, CARBON, x, y) for x, y in on_grid]
         assert max(values) - min(values) < 1e-9
         levels.add(round(values[0], 6))
-    labels = [t.get_text() for t in ax.texts if t.get_gid() != "notes"]
+    labels = [t.get_text() for t in ax.texts if t.get_gid() is None]
     assert labels and {float(text) for text in labels} <= levels
 
 
@@ -109,24 +109,77 @@ def test_two_elements_at_one_temperature(punch):
     assert "Long-hold limit at 1120 °C." in notes(ax)
 
 
-def test_soaks_with_a_caution_are_ringed_and_named(grid):
+def outline(ax, letter):
+    """Ends of the lines of an outline, in weight percent and C."""
+    (found,) = [c for c in ax.collections if c.get_gid() == f"caution {letter}"]
+    to_data = ax.transAxes + ax.transData.inverted()
+    return [to_data.transform(line).round(6).tolist() for line in found.get_segments()]
+
+
+def letters(ax):
+    return [text.get_text() for text in ax.texts if text.get_gid() == "caution"]
+
+
+def test_soaks_with_a_caution_are_outlined_half_way_and_named(grid):
     ax = gs.plot.map(grid, CARBON)
     flagged = [
-        (float(c), float(t))
-        for i, c in enumerate(grid.first.values)
+        t
+        for i in range(3)
         for j, t in enumerate(grid.second.values)
         if any(w.code == "gibbsteel.warning.303" for w in grid[i, j].warnings)
     ]
-    assert len(flagged) == 3
-    assert marks(ax, "caution") == flagged
-    assert "Rings: no liquid in the file: melting not predicted." in notes(ax)
+    assert np.round(flagged, 6).tolist() == [1220.0] * 3
+    assert outline(ax, "A") == [
+        [[0.4, 1200.0], [0.45, 1200.0]],
+        [[0.45, 1200.0], [0.55, 1200.0]],
+        [[0.55, 1200.0], [0.6, 1200.0]],
+    ]
+    assert letters(ax) == ["A"]
+    words = "no liquid in the file: melting not predicted"
+    assert f"Within the dashed outlines: A {words}." in notes(ax)
+
+
+def test_every_cause_has_an_outline_of_its_own(grid, punch):
+    molten, other = punch.soak(celsius=1220), punch.changed(V=2).soak(celsius=1100)
+    codes = [{w.code[-3:] for w in s.warnings} for s in (molten, other)]
+    assert codes == [{"303"}, {"358"}]
+    states = {0: molten, 1: other, 2: other}
+    marked = remade(grid, lambda i, s: states.get(i, punch.soak(celsius=1100)))
+    ax = gs.plot.map(marked, CARBON)
+    assert letters(ax) == ["A", "B"]
+    assert len(outline(ax, "A")) == 2  # a soak in the corner
+    assert len(outline(ax, "B")) == 4  # the two above it
+    assert (
+        "Within the dashed outlines: A no liquid in the file: melting not predicted; "
+        "B no published record of a steel like it." in notes(ax)
+    )
 
 
 def test_a_caution_of_every_soak_is_said_once(punch):
     hot = punch.grid(C=[0.5, 0.6], celsius=[1200, 1220])
     ax = gs.plot.map(hot, CARBON)
-    assert marks(ax, "caution") == []
+    assert letters(ax) == []
     assert "Everywhere: no liquid in the file: melting not predicted." in notes(ax)
+
+
+def test_a_caution_of_nearly_every_soak_is_said_in_words(grid, punch):
+    hot, cool = punch.soak(celsius=1200), punch.soak(celsius=1100)
+    nearly = remade(grid, lambda i, s: cool if i == 0 else hot)
+    ax = gs.plot.map(nearly, CARBON)
+    assert letters(ax) == []
+    words = "no liquid in the file: melting not predicted"
+    assert f"Nearly everywhere, 17 of 18 soaks: {words}." in notes(ax)
+
+
+def test_a_map_of_a_hardening_estimate_says_where_it_jumps():
+    steel = gs.Steel({"C": 1, "Cr": 5, "Mo": 1.5, "V": 1})
+    grid = steel.grid(Mo=[1.5, 2.5], C=[0.9, 1.0], celsius=1000)
+    jump = (
+        "The steels are of the families general and high-speed: hardening estimates "
+        "jump from one to the other."
+    )
+    assert jump in notes(gs.plot.map(grid, gs.quantities.hardness_hrc()))
+    assert "families" not in notes(gs.plot.map(grid, CARBON))
 
 
 def test_soaks_that_are_not_usable_or_not_done_leave_the_map_open(grid, punch):

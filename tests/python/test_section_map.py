@@ -124,6 +124,11 @@ def test_wrong_arguments(arguments, message):
     assert str(caught.value) == message
 
 
+def heading_of(ax):
+    notes = [text for text in ax.texts if text.get_gid() == "notes"]
+    return next(text for text in notes if "Long-hold" in text.get_text())
+
+
 def test_the_figure_draws_every_boundary_and_names_every_field(iron_carbon):
     ax = gs.plot.section(iron_carbon)
     drawn = [line for line in ax.lines if line.get_gid() == "boundary"]
@@ -131,8 +136,10 @@ def test_the_figure_draws_every_boundary_and_names_every_field(iron_carbon):
     for line, boundary in zip(drawn, iron_carbon.boundaries, strict=True):
         np.testing.assert_array_equal(line.get_xydata(), boundary.points)
     names = [text.get_text() for text in ax.texts if text.get_gid() == "field"]
-    flat = sorted(name.replace("\n", " ") for name in names)
-    assert flat == sorted(field.label for field in iron_carbon.fields)
+    flat = {name.replace("\n", " ") for name in names}
+    key = heading_of(ax).get_text().splitlines()[-1]
+    assert key == "1 ferrite"
+    assert flat - {"1"} | {key[2:]} == {field.label for field in iron_carbon.fields}
     notes = "\n".join(t.get_text() for t in ax.texts if t.get_gid() == "notes")
     assert "Long-hold limit" in notes and "edition" in notes
     assert ax.get_xlabel() == "C in the steel [wt%]"
@@ -147,6 +154,47 @@ def test_names_in_the_figure_do_not_overlap(iron_carbon):
     boxes = [Text.get_window_extent(t) for t in ax.texts if t.get_gid() == "field"]
     for i, one in enumerate(boxes):
         assert not any(one.overlaps(other) for other in boxes[:i])
+
+
+def test_crowded_fields_carry_numbers_that_the_heading_explains():
+    """The map of README.md."""
+    from matplotlib.text import Text
+
+    steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75, "W": 2.0, "V": 1.0})
+    coarse = gs.SectionOptions(
+        columns=6, rows=8, temperature_tolerance=2, percent_tolerance=0.01
+    )
+    found = steel.section_map(C=(0.3, 0.9), celsius=(700, 1200), section=coarse)
+    ax = gs.plot.section(found)
+    figure = ax.figure
+    figure.canvas.draw()
+    texts = [text for text in ax.texts if text.get_gid() == "field"]
+    notes = heading_of(ax)
+    key = " ".join(notes.get_text().split()).partition("not predicted ")[2]
+    numbers = dict(entry.split(" ", 1) for entry in key.split("; "))
+    assert list(numbers) == [str(n + 1) for n in range(len(numbers))]
+    written = {t.get_text() for t in texts}
+    assert set(numbers) <= written
+    names = {" ".join(name.split()) for name in written - set(numbers)}
+    large = {field.label for field in found.fields if field.area_share >= 5e-4}
+    assert names | set(numbers.values()) == large
+    inside = ax.get_window_extent()
+    for text in texts:  # nothing over the frame
+        box = Text.get_window_extent(text)
+        assert inside.x0 < box.x0 and box.x1 < inside.x1
+        assert inside.y0 < box.y0 and box.y1 < inside.y1
+        for line in ax.lines:  # or over a boundary
+            if line.get_gid() == "boundary":
+                assert not line.get_transform().transform_path(
+                    line.get_path()
+                ).intersects_bbox(box, filled=False)
+    page, box = figure.bbox, notes.get_window_extent()
+    assert page.x0 <= box.x0 and box.x1 <= page.x1 and box.y1 <= page.y1
+    led = [text for text in texts if hasattr(text, "arrow_patch")]
+    assert led
+    for text in led:  # near the field
+        dot = ax.transAxes.inverted().transform(ax.transData.transform(text.xy))
+        assert max(abs(np.subtract(text.get_position(), dot))) < 0.1
 
 
 def test_the_figure_refuses_what_is_no_section():

@@ -46,6 +46,12 @@ SolidusBound bound(SolidusSense sense, double celsius) {
   return {"AISI M2", {kHighSpeed.begin(), kHighSpeed.end()}, celsius, 10.0, sense, {}};
 }
 
+const std::string kNoLiquid =
+    "Above 1180 C, and the parameter file has no liquid: melting is not predicted.";
+const std::string kLay =
+    " Lay layers/liquid.json on it, in Python "
+    "steel.with_parameters(default_parameters(";
+
 }  // namespace
 
 TEST_CASE("an ordinary soak of an ordinary steel carries no warning") {
@@ -75,10 +81,26 @@ TEST_CASE("302: one warning per element outside its range, at the bound none") {
 }
 
 TEST_CASE("303: above 1180 C without a liquid in the file") {
-  CHECK(
-      texts(soak({{"C", 0.4}}, 1181), "303") ==
-      "Above 1180 C, and the parameter file has no liquid: melting is not predicted.");
+  CHECK(texts(soak({{"C", 0.4}}, 1181), "303") == kNoLiquid + kLay + "\"liquid\")).");
   CHECK(texts(soak({{"C", 0.4}}, 1180), "303").empty());
+}
+
+TEST_CASE("303: the remedy keeps the layers that are there, and is for the file") {
+  const auto at = [](const SharedParameters& set) {
+    return texts(Steel({{"C", 0.4}}, {"", set, false}).soak(Temperature::celsius(1190)),
+                 "303");
+  };
+  CHECK(at(load_parameters(GIBBSTEEL_SOURCE_DIR
+                           "/thermo_data/layers/niobium_titanium_nitrogen.json",
+                           default_parameters())) ==
+        kNoLiquid + kLay + "\"niobium_titanium_nitrogen\", \"liquid\")).");
+  auto layered = std::make_shared<ParameterSet>(*default_parameters());
+  layered->files.push_back({"shop.json", "Shop layer", "1", ""});
+  CHECK(at(layered) == kNoLiquid + " Lay layers/liquid.json on it.");
+  CHECK(at(first_edition()) == kNoLiquid + " Lay layers/liquid.json on it.");
+  auto other = std::make_shared<ParameterSet>(*default_parameters());
+  other->files.front().title = "Another file";
+  CHECK(at(other) == kNoLiquid);
 }
 
 TEST_CASE("304: the published start of melting of a steel that this one resembles") {
@@ -254,6 +276,51 @@ TEST_CASE("310: weak spots of hardened cobalt and hot-work steels") {
   CHECK_FALSE(shows({{"C", 1.0}, {"Cr", 5.2}, {"Mo", 1.1}, {"V", 0.3}}, 1030, carbon));
 }
 
+TEST_CASE("310: 12Cr cold-work steels, and high-chromium steels rich in vanadium") {
+  const NamedValues d2{{"C", 1.55}, {"Cr", 12}, {"Mo", 0.8}, {"V", 0.9}};
+  const NamedValues lean{{"C", 1.4}, {"Cr", 14}, {"Mo", 2}, {"V", 3}};
+  const NamedValues rich{{"C", 2.3}, {"Cr", 14}, {"Mo", 1.3}, {"V", 9}, {"Si", 0.5}};
+  const NamedValues most{{"C", 1.9}, {"Cr", 20}, {"Mo", 1}, {"V", 4}, {"Si", 0.5}};
+  const char* carbon = "the matrix carbon of 12Cr cold-work steels";
+  CHECK(shows(d2, 1030, carbon));
+  for (const NamedValues& steel : {lean, rich, most})
+    CHECK_FALSE(shows(steel, 1120, carbon));
+  const char* ferrite =
+      "Known weak spot: in 14Cr steels rich in vanadium the ferrite is doubtful; as in "
+      "20Cr-4V steels the file puts too much vanadium into M7C3.";
+  CHECK(shows(rich, 1120, ferrite));
+  CHECK_FALSE(shows(lean, 1070, ferrite));  // shows none
+  CHECK_FALSE(shows(most, 1120, ferrite));  // has a text of its own
+  CHECK_FALSE(shows({{"C", 2.15}, {"Cr", 4.75}, {"V", 9}, {"W", 13}, {"Co", 10}}, 1170,
+                    "in 12W-5V-5Co steels"));
+}
+
+TEST_CASE("358: more vanadium than any steel of the published records") {
+  const std::string end =
+      ". How far off carbides, matrix and hardness are is not known.";
+  const std::string other =
+      "No published record near: those of steels with less than 4 wt% Mo + W/2 end at "
+      "1.19 wt% V, this steel has ";
+  const NamedValues nine{{"C", 2.45}, {"Cr", 5.25}, {"V", 9.75}, {"Mo", 1.3}};
+  const NamedValues three{{"C", 0.8}, {"Cr", 7.5}, {"V", 2.75}, {"Mo", 1.3}};
+  CHECK(texts(soak(nine, 1120), "358") == other + "9.75" + end);
+  CHECK(texts(soak(three, 750), "358") == other + "2.75" + end);
+  NamedValues tungsten{{"C", 2.15}, {"Cr", 4.75}, {"V", 9}, {"W", 13}, {"Co", 10}};
+  CHECK(texts(soak(tungsten, 1170), "358") ==
+        "No published record near: those of steels with 4 wt% Mo + W/2 and more end at "
+        "4.9 wt% V, this steel has 9" +
+            end);
+  tungsten.set("V", 5.25);
+  CHECK(texts(soak(tungsten, 1170), "358").empty());
+  CHECK(texts(soak(kHighSpeed, 1170), "358").empty());
+  CHECK(texts(soak({{"C", 0.4}, {"Cr", 5}, {"V", 1.4}, {"Mo", 1.3}}, 1000), "358")
+            .empty());
+  auto another = std::make_shared<ParameterSet>(*default_parameters());
+  another->files.front().title = "Another file";
+  CHECK(texts(Steel(nine, {"", another, false}).soak(Temperature::celsius(1120)), "358")
+            .empty());
+}
+
 TEST_CASE("317: close to the computed solidus, with liquid in the file and none yet") {
   const NamedValues steel{{"C", 0.6}, {"Cr", 4.5}, {"Mo", 3}, {"W", 2}, {"V", 1}};
   const auto close_at = [&](double celsius, const SharedParameters& set) {
@@ -339,12 +406,15 @@ TEST_CASE("311: amounts or potentials that the equilibrium leaves free") {
 TEST_CASE("312: much of an element that forms carbide or nitride and is not modelled") {
   const std::string rest =
       " wt%: forms carbide or nitride that is not modelled: matrix carbon and MC are "
-      "not "
-      "right for this steel.";
+      "not right for this steel.";
+  const std::string remedy =
+      " Lay layers/niobium_titanium_nitrogen.json on it, in Python "
+      "steel.with_parameters(default_parameters(\"niobium_titanium_nitrogen\")).";
   CHECK(texts(soak({{"C", 0.6}, {"Nb", 0.08}, {"Ti", 0.03}}, 1000), "312") ==
-        "Nb 0.08, Ti 0.03" + rest);
+        "Nb 0.08, Ti 0.03" + rest + remedy);
   CHECK(texts(soak({{"C", 0.6}, {"N", 0.2}, {"Ti", 0.02}}, 1000), "312") ==
-        "N 0.2" + rest);
+        "N 0.2" + rest + remedy);
+  CHECK(texts(soak({{"C", 0.6}, {"Zr", 0.2}}, 1000), "312") == "Zr 0.2" + rest);
   CHECK(texts(soak({{"C", 0.6}, {"Nb", 0.1}, {"N", 0.1}}, 1000), "312").empty());
 }
 
@@ -409,12 +479,13 @@ TEST_CASE("315: partly molten, with how much, and molten") {
       internal::fixed(half.volume_percent_of("liquid"), 1) + " vol%";
   CHECK(texts(half, "315") == "Partly molten: " + percent +
                                   " of the steel is liquid; matrix and carbides are "
-                                  "what is still solid.");
+                                  "what is still solid. melting_range gives the "
+                                  "solidus.");
   CHECK(half.brief().find(" vol% carbide, " + percent + " liquid, matrix ") !=
         std::string::npos);
   CHECK(texts(melting.at_solidus, "315") ==
         "Partly molten: less than 0.1 vol% of the steel is liquid; matrix and carbides "
-        "are what is still solid.");
+        "are what is still solid. melting_range gives the solidus.");
   const State molten = at(to + 1.0);
   CHECK(texts(molten, "315") == "Molten: nothing solid is left.");
   CHECK(texts(molten, "305").empty());
@@ -442,7 +513,7 @@ TEST_CASE("315: many soaks share one warning from the least to the most liquid")
         Warning{"gibbsteel.warning.315",
                 "Partly molten: " + percent(1) + " to " + percent(2) +
                     " of the steel is liquid; matrix and carbides are what is still "
-                    "solid."});
+                    "solid. melting_range gives the solidus."});
   CHECK(warnings[1] ==
         Warning{"gibbsteel.warning.315", "Molten: nothing solid is left."});
   const std::string table = sweep.full();
@@ -462,7 +533,7 @@ TEST_CASE("316: an element that the liquid cannot hold") {
   REQUIRE(state.volume_percent_of("liquid") > 0.0);
   CHECK(texts(state, "316") ==
         "The liquid of the parameter file cannot hold V: the steel melts lower than "
-        "predicted.");
+        "predicted. Read a computed solidus and liquidus as upper limits.");
   CHECK(texts(steel.soak(Temperature::celsius(1050)), "316").empty());
   const Steel whole({{"C", 0.8}, {"V", 0.2}}, {"heat", with_liquid(), false});
   CHECK(texts(whole.soak(Temperature::celsius(1450)), "316").empty());
@@ -476,7 +547,7 @@ TEST_CASE("316: boron and the like melt below the computed solidus") {
   };
   CHECK(told({{"C", 0.4}, {"B", 0.01}, {"S", 0.2}}, 1150) ==
         "The liquid of the parameter file cannot hold B, S: the steel melts lower than "
-        "predicted.");
+        "predicted. Read a computed solidus and liquidus as upper limits.");
   CHECK(told({{"C", 0.4}, {"B", 0.01}}, 1050).empty());
   CHECK(told({{"C", 0.4}, {"B", 0.003}, {"S", 0.02}, {"P", 0.02}}, 1150).empty());
   CHECK(texts(soak({{"C", 0.4}, {"B", 0.01}}, 1150), "316").empty());

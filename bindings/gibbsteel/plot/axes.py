@@ -64,17 +64,14 @@ def size_in_points(ax: Axes) -> tuple[float, float]:
     return ax.bbox.width * scale, ax.bbox.height * scale
 
 
-def heading(ax: Axes, title: str, notes: Sequence[str], raised: float = 0.0) -> None:
-    """A title, and under it, in small grey print, what the numbers stand on.
+def heading(ax: Axes, title: str, notes: Sequence[str], raised: float = 0.0) -> Any:
+    """A title, and under it, in small grey print, what the numbers stand on: that text.
 
     `raised` [pt] makes room for a second scale on top of the axes.
     """
-    import textwrap
-
-    letters = max(24, int(size_in_points(ax)[0] / _LETTER))
-    lines = [line for note in notes for line in textwrap.wrap(note, letters)]
-    ax.annotate(
-        "\n".join(lines),
+    width = size_in_points(ax)[0]
+    text = ax.annotate(
+        "",
         (0.0, 1.0),
         xycoords="axes fraction",
         xytext=(0.0, 4.0 + raised),
@@ -85,8 +82,24 @@ def heading(ax: Axes, title: str, notes: Sequence[str], raised: float = 0.0) -> 
         linespacing=1.15,
         gid="notes",
     )
-    pad = 5.0 + raised + len(lines) * SMALL * 1.22
+    lines = _wrap(text, notes, width)
+    pad = 5.0 + raised + lines * SMALL * 1.22
     ax.set_title(title, loc="left", y=1.0, pad=pad, fontsize=11.0)
+    return text
+
+
+def _wrap(text: Any, notes: Sequence[str], width: float) -> int:
+    """Writes the notes in lines of at most `width` [pt]: their number."""
+    import textwrap
+
+    letters = max(24, int(width / _LETTER))
+    while True:
+        lines = [line for note in notes for line in textwrap.wrap(note, letters)]
+        text.set_text("\n".join(lines))
+        wide = text.get_window_extent().width * 72.0 / text.figure.dpi
+        if wide <= width or letters <= 24:
+            return len(lines)
+        letters = max(24, min(letters - 1, int(letters * width / wide)))
 
 
 def temperature_axis(ax: Axes, celsius: Sequence[float], fahrenheit: bool) -> float:

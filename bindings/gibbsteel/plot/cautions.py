@@ -22,6 +22,7 @@ WORDS = {
     "gibbsteel.warning.306": "sigma, Laves or mu may form (not in the file)",
     "gibbsteel.warning.309": "no volume data for a phase (gap)",
     "gibbsteel.warning.310": "known weak spot of the file",
+    "gibbsteel.warning.358": "no published record of a steel like it",
     "gibbsteel.warning.312": "carbide former not modelled",
 }
 

@@ -10,7 +10,7 @@ import numpy.typing as npt
 
 from .._core import Quantity, SoakGrid, SweptVariable
 from .axes import cannot_draw, heading, own_or_given
-from .map_marks import mark_soaks
+from .map_marks import family_notes, mark_soaks
 from .sweeps import volume_basis
 
 if TYPE_CHECKING:
@@ -49,8 +49,11 @@ def map(
     Notes
     -----
     Crosses mark soaks that are not usable, and the map is left open and hatched there,
-    as where a soak was not done. Rings mark soaks with a caution, which is named above
-    the map. Between the soaks the map is interpolated: take numbers from the grid.
+    as where a soak was not done. A dashed outline, half-way between soaks, holds those
+    that carry a caution; its letter is explained above the map, as is what holds
+    everywhere or nearly so. Between the soaks the map is interpolated: take numbers
+    from the grid. Hardening estimates jump where the family of the steel changes, which
+    the words above the map say too.
 
     Examples
     --------
@@ -95,7 +98,7 @@ def draw_map(
     ax.set_ylim(y[0], y[-1])
     _hatch_background(ax)
     _draw_contours(ax, x, y, z, quantity, kw)
-    return mark_soaks(ax, grid)
+    return mark_soaks(ax, grid) + family_notes(grid, quantity)
 
 
 def map_heading(

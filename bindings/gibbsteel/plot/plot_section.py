@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from .._core import SectionAxis, SectionMap
 from .axes import cannot_draw, heading, own_or_given
-from .section_labels import name_fields
+from .section_labels import count_small, name_fields
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -19,6 +19,8 @@ _WORDS = {
     "gibbsteel.warning.304": "partly near or above the solidus of a similar steel",
     "gibbsteel.warning.306": "sigma, Laves or mu may form (not in the file)",
     "gibbsteel.warning.310": "known weak spot of the file",
+    "gibbsteel.warning.312": "carbide former not modelled",
+    "gibbsteel.warning.358": "no published record of a steel like it",
     "gibbsteel.warning.355": "not complete: hatched parts are not known",
 }
 
@@ -48,7 +50,8 @@ def section(
 
     Notes
     -----
-    Names that do not fit into their field stand nearby, at the end of a thin line.
+    A field too crowded for its name carries a number, which the heading explains; where
+    not even that fits, the number stands nearby at the end of a thin line.
     Parts of which nothing is known are hatched. Heavier lines are reactions at one
     temperature.
 
@@ -69,9 +72,22 @@ def section(
     _set_axes(ax, section_map, fahrenheit)
     _draw_gaps(ax, section_map)
     _draw_boundaries(ax, section_map)
-    heading(ax, _title(section_map), _notes(section_map))
-    name_fields(ax, section_map.fields, section_map.boundaries)
+    _write_names(ax, section_map)
     return ax
+
+
+def _write_names(ax: Axes, section_map: SectionMap) -> None:
+    """Heading and names. A number more in the heading leaves the map less room, so that
+    another name may not fit: until nothing changes."""
+    title, notes = _title(section_map), _notes(section_map)
+    fields = count_small(ax, section_map.fields)
+    numbers: dict[str, int] = {}
+    while True:
+        key = "; ".join(f"{number} {label}" for label, number in numbers.items())
+        written = heading(ax, title, [*notes, key] if key else notes)
+        if name_fields(ax, fields, section_map.boundaries, numbers):
+            return
+        written.remove()
 
 
 def _label(axis: SectionAxis) -> str:

@@ -1,8 +1,8 @@
-"""Names of fields: inside where they fit, else nearby at the end of a thin line."""
+"""Names of fields: inside where they fit, else a number that the heading explains."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
@@ -22,24 +22,14 @@ _SPACING = 1.1  # of lines
 Points = npt.NDArray[np.float64]
 
 
-def name_fields(
-    ax: Axes, fields: Sequence[SectionField], boundaries: Sequence[SectionBoundary]
-) -> None:
-    """Writes the names; counts those that are left out."""
-    size_in_points(ax)  # works out the layout, which decides what fits
+def count_small(ax: Axes, fields: Sequence[SectionField]) -> list[SectionField]:
+    """Fields large enough to be named; says under the axes how many are not."""
     named = [field for field in fields if field.area_share >= _LEAST_SHARE]
-    taken: list[Any] = []
-    beside = [field for field in named if not _write_inside(ax, field, taken)]
-    lines = [_path(_in_pixels(ax, boundary.points)) for boundary in boundaries]
-    dots = [_dot(ax, field) for field in beside]
-    for i, field in enumerate(beside):
-        _write_beside(ax, field, lines, taken, dots[:i] + dots[i + 1 :])
     small = len(fields) - len(named)
     if small:
         words = "field is" if small == 1 else "fields are"
-        text = f"{small} {words} too small to be named"
         ax.annotate(
-            text,
+            f"{small} {words} too small to be named",
             (1.0, 0.0),
             xycoords="axes fraction",
             xytext=(0.0, -26.0),
@@ -50,6 +40,44 @@ def name_fields(
             color="0.35",
             gid="notes",
         )
+    return named
+
+
+def name_fields(
+    ax: Axes,
+    fields: Sequence[SectionField],
+    boundaries: Sequence[SectionBoundary],
+    numbers: dict[str, int],
+) -> bool:
+    """Writes the names, and numbers where they do not fit.
+
+    Names that do not fit get a number in `numbers`. True: none was added, and all is
+    written. False: nothing is written; the heading is to explain the new numbers, which
+    leaves the map less room, and then it is tried again.
+    """
+    size_in_points(ax)  # works out the layout, which decides what fits
+    taken: list[Any] = []
+    known = len(numbers)
+    written = [_write_inside(ax, f, _wrapped(f.label), taken) for f in fields]
+    crowded = [f for f, text in zip(fields, written, strict=True) if text is None]
+    for field in crowded:
+        numbers.setdefault(field.label, len(numbers) + 1)
+    if len(numbers) > known:
+        for text in written:
+            if text is not None:
+                text.remove()
+        return False
+    lines = [_path(_in_pixels(ax, boundary.points)) for boundary in boundaries]
+    beside = [
+        field
+        for field in crowded
+        if _write_inside(ax, field, [str(numbers[field.label])], taken) is None
+    ]
+    dots = [_dot(ax, field) for field in beside]
+    for i, field in enumerate(beside):
+        others = dots[:i] + dots[i + 1 :]
+        _write_beside(ax, field, str(numbers[field.label]), lines, taken, others)
+    return True
 
 
 def _wrapped(label: str) -> Iterator[str]:
@@ -111,22 +139,27 @@ def _box(place: Points, half: Points) -> Any:
     return Bbox([place - half, place + half])
 
 
-def _write_inside(ax: Axes, field: SectionField, taken: list[Any]) -> bool:
-    """False when the name fits nowhere in its field; a box for each name to `taken`."""
+def _write_inside(
+    ax: Axes, field: SectionField, forms: Iterable[str], taken: list[Any]
+) -> Any:
+    """The text in the first form that fits in its field, whose box joins `taken`; None
+    when none does."""
     path = _path_of(ax, field)
     places = _places(ax, field, _in_pixels(ax, field.outline))
     places = places[path.contains_points(places)]
-    for label in _wrapped(field.label):
+    for label in forms:
         half = _half_size(ax, label)
         for place in places:
             around = _box(place, half)
-            if not path.intersects_bbox(around, filled=False):
-                x, y = ax.transData.inverted().transform(place)
-                look: dict[str, Any] = {"fontsize": _LETTERS, "gid": "field"}
-                ax.text(x, y, label, ha="center", va="center", **look)
-                taken.append(around)
-                return True
-    return False
+            if path.intersects_bbox(around, filled=False):
+                continue
+            if any(around.overlaps(other) for other in taken):
+                continue
+            x, y = ax.transData.inverted().transform(place)
+            look: dict[str, Any] = {"fontsize": _LETTERS, "gid": "field"}
+            taken.append(around)
+            return ax.text(x, y, label, ha="center", va="center", **look)
+    return None
 
 
 def _free_places(ax: Axes, half: Points, best: Points) -> Points:
@@ -150,13 +183,13 @@ def _dot(ax: Axes, field: SectionField) -> Any:
 def _write_beside(
     ax: Axes,
     field: SectionField,
+    label: str,
     lines: list[Any],
     taken: list[Any],
     dots: Sequence[Any],
 ) -> None:
-    """The name in the nearest free place, and a thin line to the field; on the right of
-    the axes where no place is free."""
-    label = _short(field.label)
+    """The number in the nearest free place, and a thin line to the field; on the field
+    itself where no place is free."""
     half = _half_size(ax, label)
     best = _in_pixels(ax, np.array([field.label_point]))[0]
     for place in _free_places(ax, half, best):
@@ -169,25 +202,22 @@ def _write_beside(
             continue
         taken.append(around)
         lines.append(lead)
-        _lead(ax, field, label, ax.transAxes.inverted().transform(place), "center")
+        _lead(ax, field, label, ax.transAxes.inverted().transform(place))
         return
-    y = ax.transAxes.inverted().transform(best)[1]
-    _lead(ax, field, label, (1.03, y), "left")
+    _lead(ax, field, label, ax.transAxes.inverted().transform(best))
 
 
-def _lead(ax: Axes, field: SectionField, label: str, to: Any, align: str) -> None:
-    """A dot in the field, the name elsewhere (share of the axes), a line between."""
+def _lead(ax: Axes, field: SectionField, label: str, to: Any) -> None:
+    """A dot in the field, its number elsewhere (share of the axes), a line between."""
     ax.annotate(
         label,
         field.label_point,
         xytext=tuple(to),
         textcoords="axes fraction",
         fontsize=_LETTERS,
-        linespacing=_SPACING,
-        ha=align,
+        ha="center",
         va="center",
         gid="field",
-        annotation_clip=False,
         arrowprops={
             "arrowstyle": "-",
             "linewidth": 0.6,
@@ -197,10 +227,3 @@ def _lead(ax: Axes, field: SectionField, label: str, to: Any, align: str) -> Non
         },
     )
     ax.plot(*field.label_point, "o", markersize=2.0, color="0.35", gid="leader")
-
-
-def _short(label: str) -> str:
-    """Lines of at most three phases."""
-    parts = label.split(" + ")
-    lines = [" + ".join(parts[i : i + 3]) for i in range(0, len(parts), 3)]
-    return " +\n".join(lines)

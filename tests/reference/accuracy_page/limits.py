@@ -37,8 +37,9 @@ def limits_section(outcomes):
     return (
         CANNOT
         + "\n\n## Where records stand\n\nWeight percents of the steels among the "
-        "records (those not of pure systems), against the range that the file claims."
-        "\n\n"
+        "records (those not of pure systems), against the range that the file claims. "
+        "A steel a fifth and more above the rows of V by Mo + W/2 carries "
+        "`gibbsteel.warning.358`.\n\n"
         + table(["element", "file", "records", "from", "to"], list(rows(outcomes)))
     )
 
@@ -52,6 +53,20 @@ def rows(outcomes):
     for symbol, (low, high) in library.parameters().weight_percent_validity.items():
         if symbol == "Fe":
             continue
-        there = [c[symbol] for c in compositions if c.get(symbol, 0.0) > 0.0]
-        ends = [number(min(there)), number(max(there))] if there else ["-", "-"]
-        yield [symbol, f"{low:g} to {high:g}", len(there), *ends]
+        range_of_file = f"{low:g} to {high:g}"
+        yield row(symbol, range_of_file, compositions, symbol)
+        if symbol == "V":
+            high_speed = [c for c in compositions if rich_in_molybdenum(c)]
+            others = [c for c in compositions if not rich_in_molybdenum(c)]
+            yield row("V, Mo + W/2 4 and more", range_of_file, high_speed, symbol)
+            yield row("V, Mo + W/2 less than 4", range_of_file, others, symbol)
+
+
+def rich_in_molybdenum(composition):
+    return composition.get("Mo", 0.0) + 0.5 * composition.get("W", 0.0) >= 4.0
+
+
+def row(name, range_of_file, compositions, symbol):
+    there = [c[symbol] for c in compositions if c.get(symbol, 0.0) > 0.0]
+    ends = [number(min(there)), number(max(there))] if there else ["-", "-"]
+    return [name, range_of_file, len(there), *ends]
