@@ -31,7 +31,7 @@ HardeningFamily high_speed_family() {
   family.transformation_rate = 0.0073;
   family.retained_error = 0.15;
   family.retained_records = 2;
-  family.hardness_offset = 161.0;
+  family.hardness_offset = 160.0;
   family.hardness_error = 43.0;
   family.hardness_records = 10;
   family.hardness_steels = 3;
@@ -63,7 +63,7 @@ HardeningFamily stainless_family() {
   family.start_offset = -24.0;
   family.start_scatter = 18.0;
   family.start_records = 3;
-  family.hardness_offset = 70.0;
+  family.hardness_offset = 68.0;
   family.hardness_records = 3;
   family.hardness_steels = 2;
   family.hardness_soaked = 3;
