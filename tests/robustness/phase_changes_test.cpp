@@ -156,8 +156,12 @@ TEST_CASE("random steels: every field and every root that a plain scan finds") {
     if (!at.usable()) continue;
     for (const Quantity& quantity :
          {quantities::matrix("C"), quantities::carbide_volume_percent(),
-          quantities::carbon_activity(), quantities::volume_percent("austenite")})
-      compare_roots(steel, scan, quantity, quantity.value(at) * 1.001 + 1e-5, n);
+          quantities::carbon_activity(), quantities::volume_percent("austenite")}) {
+      const double target = quantity.value(at) * 1.001 + 1e-5;
+      // More than all of a steel is no wish.
+      if (!(target > quantity.scope().most))
+        compare_roots(steel, scan, quantity, target, n);
+    }
   }
   MESSAGE(cases << " steels: " << n.changes << " changes, " << n.soaks
                 << " soaks of the searches, " << n.scanned << " of the scans ("
