@@ -1,5 +1,6 @@
 /// SearchOptions, and the parts of a range: PhaseField and PhaseGap.
 
+#include "counts.hpp"
 #include "gibbsteel/phase_changes.hpp"
 #include "pickling.hpp"
 #include "temperatures.hpp"
@@ -8,8 +9,8 @@ namespace gibbsteel::python {
 namespace {
 
 SearchOptions make_options(double node_spacing, double tolerance,
-                           std::size_t most_soaks) {
-  return {node_spacing, tolerance, most_soaks, {}};
+                           const py::object& most_soaks) {
+  return {node_spacing, tolerance, count_of(most_soaks, "most_soaks"), {}};
 }
 
 std::string joined(const std::vector<std::string>& names) {
@@ -115,7 +116,7 @@ void bind_options(py::module_& m) {
           },
           [](const py::tuple& t) {
             return make_options(t[0].cast<double>(), t[1].cast<double>(),
-                                t[2].cast<std::size_t>());
+                                py::int_(t[2].cast<std::size_t>()));
           }));
 }
 

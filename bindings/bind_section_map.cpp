@@ -1,6 +1,7 @@
 /// SectionMap: which phases are stable where.
 
 #include "common.hpp"
+#include "counts.hpp"
 #include "degrees.hpp"
 #include "gibbsteel/section_map.hpp"
 #include "pickling.hpp"
@@ -10,15 +11,16 @@ namespace gibbsteel::python {
 namespace {
 
 SectionOptions section_options(double temperature_tolerance, double percent_tolerance,
-                               std::size_t columns, std::size_t rows,
-                               std::size_t most_soaks, std::size_t threads) {
+                               const py::object& columns, const py::object& rows,
+                               const py::object& most_soaks,
+                               const py::object& threads) {
   SectionOptions options;
   options.temperature_tolerance = temperature_tolerance;
   options.percent_tolerance = percent_tolerance;
-  options.columns = columns;
-  options.rows = rows;
-  options.most_soaks = most_soaks;
-  options.threads = threads;
+  options.columns = count_of(columns, "columns");
+  options.rows = count_of(rows, "rows");
+  options.most_soaks = count_of(most_soaks, "most_soaks");
+  options.threads = count_of(threads, "threads");
   return options;
 }
 

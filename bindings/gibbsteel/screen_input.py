@@ -31,6 +31,7 @@ from .temperature import many_kelvin, one_kelvin
 
 _TABLE = "give an array with one row per composition and one column per element"
 _NAMES = 'name the element of each column, for instance elements=["C", "Cr", "Mo"]'
+_masks: Any = np.ma  # which states no types
 
 
 @dataclass(frozen=True)
@@ -186,14 +187,14 @@ def _numbers(compositions: Any, elements: Sequence[str]) -> npt.NDArray[np.float
 
 def _real(values: Any) -> Any:
     """The same without a mask; a TypeError for complex numbers."""
-    if isinstance(values, (list, tuple)) and any(map(np.ma.isMaskedArray, values)):
-        values = np.ma.array(values)
+    if isinstance(values, (list, tuple)) and any(map(_masks.isMaskedArray, values)):
+        values = _masks.array(values)
     elif not isinstance(values, np.ndarray):
         values = np.asanyarray(values)
     if values.dtype.kind == "c":
         raise TypeError("complex numbers")
-    if isinstance(values, np.ma.MaskedArray):
-        values = values.astype(np.float64).filled(np.nan)
+    if _masks.isMaskedArray(values):
+        return _masks.filled(values.astype(np.float64), np.nan)
     return values
 
 

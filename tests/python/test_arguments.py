@@ -121,6 +121,23 @@ def test_counts_and_rows_outside_what_there_is(punch):
         assert message(work) == f"[gibbsteel.input.{text}"
 
 
+def test_counts_of_options_are_whole():
+    most = 2**53
+    for options, names in (
+        (gs.SearchOptions, ["most_soaks"]),
+        (gs.SectionOptions, ["columns", "rows", "most_soaks", "threads"]),
+    ):
+        for name in names:
+            for given, what in (
+                (-1, f"is -1; give a whole number from 0 to {most}"),
+                (10**20, f"is {10**20}; give a whole number from 0 to {most}"),
+                (2.5, "is float, not int; give a whole number"),
+            ):
+                text = message(lambda o=options, n=name, g=given: o(**{n: g}))
+                assert text == f"[gibbsteel.input.220] {name}: {what}"
+    assert gs.SearchOptions(most_soaks=np.int64(50)).most_soaks == 50
+
+
 def test_numbers_of_numpy_are_whole(punch):
     one, two = np.int64(1), np.int32(2)
     assert gs.screen(
