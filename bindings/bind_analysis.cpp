@@ -2,6 +2,7 @@
 
 #include "common.hpp"
 #include "gibbsteel/mill_analysis.hpp"
+#include "named.hpp"
 #include "pickling.hpp"
 
 namespace gibbsteel::python {
@@ -36,14 +37,15 @@ void bind_compound(py::module_& m) {
 
 void bind_analysis(py::module_& m) {
   bind_compound(m);
-  py::class_<MillAnalysis>(m, "MillAnalysis",
-                           "The mill certificate, sorted into modelled and not "
-                           "modelled. All numbers are weight percent.")
-      .def_readonly("given", &MillAnalysis::given, "As entered.")
-      .def_readonly("modelled", &MillAnalysis::modelled,
-                    "What enters the calculation, Fe (balance) first.")
-      .def_readonly("not_modelled", &MillAnalysis::not_modelled,
-                    "Known elements that the parameter file does not model.")
+  py::class_<MillAnalysis> analysis(m, "MillAnalysis",
+                                    "The mill certificate, sorted into modelled and "
+                                    "not modelled. All numbers are weight percent.");
+  def_by_element(analysis, "given", &MillAnalysis::given, "As entered.");
+  def_by_element(analysis, "modelled", &MillAnalysis::modelled,
+                 "What enters the calculation, Fe (balance) first.");
+  def_by_element(analysis, "not_modelled", &MillAnalysis::not_modelled,
+                 "Known elements that the parameter file does not model.");
+  analysis
       .def_readonly("bound", &MillAnalysis::bound,
                     "Compounds of tramp elements; empty unless asked for.")
       .def("brief", &MillAnalysis::brief,

@@ -3,6 +3,7 @@
 #include "common.hpp"
 #include "degrees.hpp"
 #include "gibbsteel/hardening_quantities.hpp"
+#include "named.hpp"
 #include "pickling.hpp"
 
 namespace gibbsteel::python {
@@ -77,10 +78,10 @@ void bind_conditions(EstimatesClass& estimates) {
           "Coldest temperature of the quench [C].")
       .def_readonly("family", &E::family, "HardeningFamily in use.")
       .def_readonly("family_chosen", &E::family_chosen, "True: named in the options.")
-      .def_readonly("austenite", &E::austenite,
-                    "dict: weight percent that the equations got.")
       .def_readonly("austenite_percent", &E::austenite_percent,
                     "Of the matrix, before the quench.");
+  def_by_element(estimates, "austenite", &E::austenite,
+                 "dict: weight percent that the equations got.");
 }
 
 }  // namespace

@@ -12,7 +12,7 @@ namespace gibbsteel {
 namespace {
 
 constexpr std::size_t kWidth = 78;
-constexpr std::size_t kSlopesAcross = 6;  ///< in one table
+constexpr std::size_t kSlopesAcross = 4;  ///< in one table
 constexpr int kDigits = 4;
 
 struct Line {

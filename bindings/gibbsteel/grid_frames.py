@@ -10,7 +10,7 @@ from ._core import Quantity, SoakGrid, SweptVariable
 from .column_names import kind_column, matrix_column, steel_column
 from .optional import needed
 from .quantities import carbide_volume_percent, matrix, volume_percent
-from .rows import Row, columns_of, tidy_rows
+from .rows import Row, columns_of, tidy_rows, warning_numbers
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -71,9 +71,10 @@ def grid_to_frame(grid: SoakGrid, *, wide: bool = True) -> pd.DataFrame:
     Returns
     -------
     pandas.DataFrame
-        The two swept variables; carbide by kind; composition of the matrix; ``done``
-        and ``usable``. A cell that was not done or is not usable keeps its row without
-        numbers. ``attrs`` holds title and hash of the parameter set.
+        The two swept variables; carbide by kind; composition of the matrix; ``done``,
+        ``usable``, and ``warnings``, codes such as ``"303 310"``. A cell that was not
+        done or is not usable keeps its row without numbers. ``attrs`` holds title and
+        hash of the parameter set.
     """
     pandas = needed("pandas", "to_frame()")
     rows, columns = np.meshgrid(grid.first.values, grid.second.values, indexing="ij")
@@ -89,6 +90,7 @@ def grid_to_frame(grid: SoakGrid, *, wide: bool = True) -> pd.DataFrame:
         data[name] = grid.array(quantity).ravel()
     data["done"] = [state is not None for state in grid.states]
     data["usable"] = [state is not None and state.usable for state in grid.states]
+    data["warnings"] = [warning_numbers(s) if s else "" for s in grid.states]
     frame = pandas.DataFrame(data)
     frame.attrs.update(_attributes(grid))
     return frame

@@ -12,11 +12,7 @@ _T = TypeVar("_T")
 _Refuse = Callable[[Any], list[Problem]]
 
 _NO_FORCE = "a phase that is suppressed or lacks its elements has none; present: "
-_OTHER_WAYS = {
-    "weight_percent": 'get("{0}", 0.0) gives 0 for it',
-    "atom_fraction": 'get("{0}", 0.0) gives 0 for it',
-    "chemical_potential": "an element that is absent has none",
-}
+_NO_POTENTIAL = "an element that is absent has none"
 
 
 class Named(dict[str, _T]):
@@ -49,7 +45,8 @@ def by_element(values: dict[str, float], place: str) -> Named[float]:
     """
 
     def refuse(symbol: Any) -> list[Problem]:
-        way = _OTHER_WAYS[place].format(symbol)
+        is_content = place != "chemical_potential"
+        way = f'get("{symbol}", 0.0) gives 0 for it' if is_content else _NO_POTENTIAL
         return [element_problem(place, str(symbol), list(values), way)]
 
     return Named(values, refuse)

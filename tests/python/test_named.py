@@ -29,6 +29,16 @@ def test_an_element_that_is_absent(state):
         f"it; present: {', '.join(state['MC'].atom_fraction)}",
     )
     refused(
+        lambda: state.analysis.given["Co"],
+        '[gibbsteel.input.288] given: holds no Co; get("Co", 0.0) gives 0 for it; '
+        f"present: {', '.join(state.analysis.given)}",
+    )
+    refused(
+        lambda: state.hardening().austenite["carbon"],
+        "[gibbsteel.input.201] austenite: 'carbon' is not the symbol of an element; "
+        "did you mean 'C'?",
+    )
+    refused(
         lambda: state.chemical_potential["Co"],
         "[gibbsteel.input.288] chemical_potential: holds no Co; an element that is "
         f"absent has none; present: {present}",

@@ -115,6 +115,8 @@ def test_table(grid):
     volumes = frame["MC_volume_percent"] + frame["M6C_volume_percent"]
     assert np.allclose(volumes, frame["carbide_volume_percent"])
     assert frame["usable"].all() and frame["done"].all()
+    codes = [{w.code[-3:] for w in state.warnings} for state in grid.states]
+    assert [set(row.split()) for row in frame["warnings"]] == codes
     assert frame.attrs["parameters_hash"] == grid.parameters_hash
     assert "temperature_C" not in frame.attrs
 
