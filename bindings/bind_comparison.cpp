@@ -3,6 +3,7 @@
 #include "common.hpp"
 #include "gibbsteel/comparison.hpp"
 #include "pickling.hpp"
+#include "temperatures.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -53,17 +54,24 @@ void bind_comparison(py::module_& m) {
       .def("__repr__", [](const Comparison& c) { return "<" + c.brief() + ">"; })
       .def("__str__", &Comparison::full)
       .def(tagged_pickle(
-          [](const Comparison& c) { return py::make_tuple(c.states, c.rows); },
+          [](const Comparison& c) {
+            return py::make_tuple(c.states, c.rows,
+                                  static_cast<int>(c.temperature_unit));
+          },
           [](const py::tuple& t) {
             return Comparison{t[0].cast<std::vector<State>>(),
-                              t[1].cast<std::vector<ComparisonRow>>()};
-          }));
+                              t[1].cast<std::vector<ComparisonRow>>(), unit_at(t, 2)};
+          },
+          2));
   m.def(
       "compare",
-      [](const std::vector<State>& states, const std::vector<Quantity>& quantities) {
-        return compare(states, quantities);
+      [](const std::vector<State>& states, const std::vector<Quantity>& quantities,
+         const std::string& unit) {
+        Comparison result = compare(states, quantities);
+        result.temperature_unit = temperature_unit(unit);
+        return result;
       },
-      py::arg("states"), py::arg("quantities"),
+      py::arg("states"), py::arg("quantities"), py::arg("temperature_unit"),
       py::call_guard<py::gil_scoped_release>());
 }
 

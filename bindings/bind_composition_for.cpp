@@ -3,6 +3,7 @@
 #include "common.hpp"
 #include "gibbsteel/composition_for.hpp"
 #include "pickling.hpp"
+#include "temperatures.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -69,7 +70,8 @@ py::tuple get_state(const CompositionSearch& s) {
                         static_cast<int>(s.status), s.crossings, pairs_of(s.equal),
                         py::make_tuple(s.lowest.value, s.lowest.weight_percent),
                         py::make_tuple(s.highest.value, s.highest.weight_percent), gaps,
-                        s.soaks, s.stopped, s.text, s.analysis, s.parameters);
+                        s.soaks, s.stopped, s.text, s.analysis, s.parameters,
+                        static_cast<int>(s.temperature_unit));
 }
 
 ValueAtPercent value_at(const py::handle& pair) {
@@ -101,6 +103,7 @@ CompositionSearch set_state(const py::tuple& t) {
   s.text = t[15].cast<std::string>();
   s.analysis = t[16].cast<MillAnalysis>();
   s.parameters = t[17].cast<std::string>();
+  s.temperature_unit = unit_at(t, 18);
   return s;
 }
 
@@ -155,7 +158,7 @@ void bind_answer(SearchClass& search) {
       .def_property_readonly("warnings", &Search::warnings, "list of SoakWarning.")
       .def("__repr__", [](const Search& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &Search::full)
-      .def(tagged_pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state, 2));
 }
 
 }  // namespace

@@ -72,7 +72,8 @@ py::tuple search_state(const TemperatureSearch& s) {
   return py::make_tuple(s.steel, s.quantity, s.unit, s.target, kelvins(s.range),
                         static_cast<int>(s.status), s.crossings, equal_kelvins(s),
                         value_at(s.lowest), value_at(s.highest), s.gaps, s.soaks,
-                        s.stopped, s.text, s.analysis, s.parameters);
+                        s.stopped, s.text, s.analysis, s.parameters,
+                        static_cast<int>(s.temperature_unit));
 }
 
 TemperatureSearch search_from(const py::tuple& t) {
@@ -94,6 +95,7 @@ TemperatureSearch search_from(const py::tuple& t) {
   s.text = t[13].cast<std::string>();
   s.analysis = t[14].cast<MillAnalysis>();
   s.parameters = t[15].cast<std::string>();
+  s.temperature_unit = unit_at(t, 16);
   return s;
 }
 
@@ -141,9 +143,9 @@ void bind_answer(SearchClass& search) {
 void bind_temperature_search(py::module_& m) {
   bind_crossing(m);
   SearchClass search(m, "TemperatureSearch",
-                     "All temperatures at which a quantity has a value; (low, high) is "
-                     "the range that was asked for.");
-  def_temperature(search, [](const TemperatureSearch& s) { return s.range; });
+                     "All temperatures at which a quantity has a value.");
+  def_answers(search, [](const TemperatureSearch& s) { return s.crossings; });
+  def_searched(search, [](const TemperatureSearch& s) { return s.range; });
   bind_answer(search);
   search
       .def(
@@ -155,7 +157,7 @@ void bind_temperature_search(py::module_& m) {
           "Table (pandas): one row per crossing.")
       .def("__repr__", [](const TemperatureSearch& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &TemperatureSearch::full)
-      .def(tagged_pickle(&search_state, &search_from));
+      .def(tagged_pickle(&search_state, &search_from, 2));
   m.def("temperature_for", &run, py::arg("steel"), py::arg("quantity"),
         py::arg("value"), py::arg("kelvin"), py::arg("options"), py::arg("search"),
         py::arg("progress"));

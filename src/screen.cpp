@@ -67,7 +67,8 @@ void check(const ScreenInput& input, const ScreenOptions& options) {
   check_columns(input, problems);
   if (problems.empty()) check_counts(input, options, problems);
   if (!problems.empty()) throw InputError(std::move(problems));
-  if (!input.one_per_composition) internal::check_temperatures(input.temperatures);
+  if (!input.one_per_composition)
+    internal::check_temperatures(input.temperatures, options.soak.temperature_unit);
 }
 
 std::size_t thread_count(std::size_t asked) {

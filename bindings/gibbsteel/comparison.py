@@ -11,7 +11,7 @@ from .errors import InputError
 from .frames import state_columns
 from .steel import Steel
 from .target_quantity import QuantityLike, as_quantity
-from .temperature import many_kelvin
+from .temperature import given_unit
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -64,12 +64,13 @@ def compare(
         elif isinstance(item, ShortSoak):
             states.append(item.state)
         elif isinstance(item, Steel):
-            at = many_kelvin(celsius=_listed(celsius), fahrenheit=_listed(fahrenheit))
-            states.extend(item.sweep(kelvin=at).states)
+            at = {"celsius": _listed(celsius), "fahrenheit": _listed(fahrenheit)}
+            states.extend(item.sweep(**at).states)
         else:
             what = f"holds {item!r}"
             raise InputError([Problem("gibbsteel.input.267", "items", what, _REMEDY)])
-    return _core.compare(states, [as_quantity(q) for q in quantities])
+    unit = given_unit(celsius=celsius, fahrenheit=fahrenheit)
+    return _core.compare(states, [as_quantity(q) for q in quantities], unit)
 
 
 def _listed(values: Any) -> Any:

@@ -10,7 +10,7 @@ from ._core import CompositionSearch, Problem
 from .errors import InputError
 from .soak_options import soak_options
 from .target_quantity import QuantityLike, target_of
-from .temperature import one_kelvin
+from .temperature import one_with_unit
 
 
 def range_of(values: Any, place: str, code: str) -> tuple[float, float]:
@@ -111,8 +111,8 @@ class CompositionSearchMethods:
             carbon_activity=carbon_activity,
         )
         ends = range_of(percent, "range", "gibbsteel.input.268")
-        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
-        soak = soak_options(graphite, None, suppressed, False, None)
+        at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+        soak = soak_options(graphite, None, suppressed, False, None, unit=unit)
         given = _given(steps=steps, tolerance=tolerance)
         return _core.composition_for(
             self._core, element, *wanted, *ends, at, soak, **given

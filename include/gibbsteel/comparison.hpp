@@ -25,6 +25,7 @@ struct Comparison {
   /// Carbides by kind and together, every element of the matrix, carbon activity, then
   /// the quantities that were asked for.
   std::vector<ComparisonRow> rows;
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   /// By name. @throws InputError gibbsteel.input.209 naming what is there
   const ComparisonRow& row(std::string_view name) const;

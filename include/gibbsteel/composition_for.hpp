@@ -72,6 +72,7 @@ struct CompositionSearch {
   std::string text;       ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;  ///< of the steel that was started from
   std::string parameters;
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
   /// The distinct warnings of the states.

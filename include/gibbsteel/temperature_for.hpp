@@ -60,6 +60,7 @@ struct TemperatureSearch {
   std::string text;     ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;
   std::string parameters;
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
   /// The distinct warnings of the states.
