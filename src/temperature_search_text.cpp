@@ -11,6 +11,7 @@ namespace gibbsteel {
 namespace {
 
 using internal::degrees;
+using internal::degrees_inside;
 
 constexpr std::size_t kWidth = 78;
 
@@ -44,9 +45,9 @@ std::string found_text(const TemperatureSearch& search) {
 
 std::string span_text(const TemperatureSearch& search) {
   return search.quantity + " is between " + number(search, search.lowest.value) + " (" +
-         degrees(search.lowest.temperature, search.temperature_unit) + ") and " +
+         degrees_inside(search.lowest.temperature, search.temperature_unit) + ") and " +
          number(search, search.highest.value) + " (" +
-         degrees(search.highest.temperature, search.temperature_unit) + ")";
+         degrees_inside(search.highest.temperature, search.temperature_unit) + ")";
 }
 
 bool equal_everywhere(const TemperatureSearch& search) {

@@ -29,6 +29,13 @@ std::string degrees(Temperature t, TemperatureUnit unit) {
   });
 }
 
+std::string degrees_inside(Temperature t, TemperatureUnit unit) {
+  const std::string celsius = degrees(t);
+  return unit == TemperatureUnit::celsius
+             ? celsius
+             : celsius + ", " + number(t, unit) + " " + symbol_of(unit);
+}
+
 std::string degrees(const TemperatureRange& range, TemperatureUnit unit, int digits) {
   return beside(unit, [&](TemperatureUnit shown) {
     return number(range.low, shown, digits) + " to " +

@@ -193,7 +193,8 @@ class Steel(
         Parameters
         ----------
         celsius, fahrenheit, kelvin : iterable of float
-            Exactly one of them, for instance ``range(900, 1231, 5)``.
+            Exactly one of them, for instance ``range(900, 1231, 5)``. What is printed
+            shows that unit beside C.
         progress : bool or callable
             True shows a bar (tqdm). A callable gets the number of soaks done and stops
             the sweep by returning False.

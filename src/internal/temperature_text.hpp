@@ -11,6 +11,9 @@ namespace gibbsteel::internal {
 /// "1120 C", "1120 C (2048 F)" or "1120 C (1393 K)"
 std::string degrees(Temperature t, TemperatureUnit unit = TemperatureUnit::celsius);
 
+/// "1120 C" or "1120 C, 2048 F", for a place between brackets
+std::string degrees_inside(Temperature t, TemperatureUnit unit);
+
 /// "900 to 1230 C", "900 to 1230 C (1652 to 2246 F)"
 /// @param digits  behind the point
 std::string degrees(const TemperatureRange& range,

@@ -220,6 +220,11 @@ def test_rules_of_a_window_are_never_dropped():
     assert alone.floor_rule == "hardness"
     # Below 20 HRC the scale has no numbers, but there the other rule is broken.
     assert alone.gaps == [] and "Not known" not in str(alone)
+    search = steel.temperature_for(gs.quantities.hardness_hrc(), 52)
+    assert [gap.reason for gap in search.gaps] == [
+        "the quantity has no value there, and there is no austenite",
+        "the quantity has no value there",
+    ]
     soft = steel.hardening_window(no_ferrite=False, least_hardness=52)
     (gap,) = soft.gaps
     assert gap.reason == "the quantity has no value there"

@@ -54,8 +54,8 @@ def test_temperature_for(plain):
     assert str(again(found)) == str(found)
     never = plain.temperature_for(matrix_carbon=2, **RANGE)
     assert never.text == (
-        "C in the matrix is between 0.01452 wt% (700 C (1292 F)) and 0.4 wt% (727 C "
-        "(1340 F)) in the range and never 2 wt%"
+        "C in the matrix is between 0.01452 wt% (700 C, 1292 F) and 0.4 wt% (727 C, "
+        "1340 F) in the range and never 2 wt%"
     )
 
 

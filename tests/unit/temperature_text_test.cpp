@@ -9,6 +9,7 @@
 
 using namespace gibbsteel;
 using internal::degrees;
+using internal::degrees_inside;
 using internal::degrees_with_error;
 using internal::unit_hint;
 using enum TemperatureUnit;
@@ -23,6 +24,8 @@ TEST_CASE("C alone, or the other unit beside it") {
   CHECK(degrees(Temperature::celsius(1120)) == "1120 C");
   CHECK(degrees(Temperature::celsius(1120), fahrenheit) == "1120 C (2048 F)");
   CHECK(degrees(Temperature::celsius(1120), kelvin) == "1120 C (1393 K)");
+  CHECK(degrees_inside(Temperature::celsius(1120), celsius) == "1120 C");
+  CHECK(degrees_inside(Temperature::celsius(1120), kelvin) == "1120 C, 1393 K");
   CHECK(degrees(kRange) == "900 to 1230 C");
   CHECK(degrees(kRange, fahrenheit) == "900 to 1230 C (1652 to 2246 F)");
   CHECK(degrees(kRange, celsius, 2) == "900.00 to 1230.00 C");
