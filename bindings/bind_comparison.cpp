@@ -3,6 +3,7 @@
 #include "common.hpp"
 #include "gibbsteel/comparison.hpp"
 #include "pickling.hpp"
+#include "temperatures.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -33,12 +34,13 @@ void bind_row(py::module_& m) {
 }
 
 py::tuple get_state(const Comparison& c) {
-  return py::make_tuple(c.states, c.rows, c.by_family);
+  return py::make_tuple(c.states, c.rows, c.by_family,
+                        static_cast<int>(c.temperature_unit));
 }
 
 Comparison set_state(const py::tuple& t) {
   return {t[0].cast<std::vector<State>>(), t[1].cast<std::vector<ComparisonRow>>(),
-          t.size() > 2 && t[2].cast<bool>()};
+          t.size() > 2 && t[2].cast<bool>(), unit_at(t, 3)};
 }
 
 }  // namespace
@@ -69,10 +71,13 @@ void bind_comparison(py::module_& m) {
       .def(tagged_pickle(&get_state, &set_state, 2));
   m.def(
       "compare",
-      [](const std::vector<State>& states, const std::vector<Quantity>& quantities) {
-        return compare(states, quantities);
+      [](const std::vector<State>& states, const std::vector<Quantity>& quantities,
+         const std::string& unit) {
+        Comparison result = compare(states, quantities);
+        result.temperature_unit = temperature_unit(unit);
+        return result;
       },
-      py::arg("states"), py::arg("quantities"),
+      py::arg("states"), py::arg("quantities"), py::arg("temperature_unit"),
       py::call_guard<py::gil_scoped_release>());
 }
 

@@ -5,6 +5,7 @@
 #include "gibbsteel/composition_for.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
+#include "temperatures.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -73,7 +74,8 @@ py::tuple get_state(const CompositionSearch& s) {
       pair_of(s.range), static_cast<int>(s.status), s.crossings, pairs_of(s.equal),
       py::make_tuple(s.lowest.value, s.lowest.weight_percent),
       py::make_tuple(s.highest.value, s.highest.weight_percent), gaps, s.soaks,
-      s.stopped, s.text, s.analysis, s.parameters, s.low, s.high, s.by_family);
+      s.stopped, s.text, s.analysis, s.parameters, s.low, s.high, s.by_family,
+      static_cast<int>(s.temperature_unit));
 }
 
 ValueAtPercent value_at(const py::handle& pair) {
@@ -109,6 +111,7 @@ CompositionSearch set_state(const py::tuple& t) {
   s.low = t[18].cast<State>();
   s.high = t[19].cast<State>();
   s.by_family = t[20].cast<bool>();
+  s.temperature_unit = unit_at(t, 21);
   return s;
 }
 

@@ -11,7 +11,8 @@ namespace {
 std::string name_of(WindowRule rule) { return std::string(to_string(rule)); }
 
 WindowRules rules_of(bool no_ferrite, const std::optional<Quantity>& hardness,
-                     double least_hardness, const std::string& pinning_kind,
+                     std::optional<double> least_hardness,
+                     const std::string& pinning_kind,
                      std::optional<double> least_pinning, double solidus_margin) {
   return {no_ferrite,   hardness,      least_hardness,
           pinning_kind, least_pinning, solidus_margin};
@@ -87,7 +88,8 @@ py::tuple window_state(const HardeningWindow& w) {
       w.steel, kelvins(w.range), static_cast<int>(w.status), kelvins(w.floor),
       kelvins(w.ceiling), static_cast<int>(w.floor_rule),
       static_cast<int>(w.ceiling_rule), w.spans, w.rules, w.at_floor, w.at_ceiling,
-      w.remarks, w.text, w.analysis, w.parameters, w.by_family);
+      w.remarks, w.text, w.analysis, w.parameters, w.gaps,
+      static_cast<int>(w.temperature_unit), w.by_family);
 }
 
 HardeningWindow window_from(const py::tuple& t) {
@@ -107,27 +109,29 @@ HardeningWindow window_from(const py::tuple& t) {
   w.text = t[12].cast<std::string>();
   w.analysis = t[13].cast<MillAnalysis>();
   w.parameters = t[14].cast<std::string>();
-  if (t.size() > 15) w.by_family = t[15].cast<bool>();
+  if (t.size() > 15) w.gaps = t[15].cast<std::vector<PhaseGap>>();
+  w.temperature_unit = unit_at(t, 16);
+  if (t.size() > 17) w.by_family = t[17].cast<bool>();
   return w;
-}
-
-/// (floor, ceiling), or None when there is no window.
-std::optional<TemperatureRange> window_range(const HardeningWindow& w) {
-  if (!w.floor || !w.ceiling) return std::nullopt;
-  return TemperatureRange{*w.floor, *w.ceiling};
 }
 
 using WindowClass = py::class_<HardeningWindow>;
 
-template <class Unit>
-void def_range(WindowClass& window, const char* name, Unit unit) {
-  window.def_property_readonly(
-      name,
-      [unit](const HardeningWindow& w) {
-        const auto range = window_range(w);
-        return range ? std::optional(in_unit(*range, unit)) : std::nullopt;
-      },
-      "(floor, ceiling) of the lowest window; None when there is none.");
+/// `celsius` and the like.
+void def_ends(WindowClass& window) {
+  using Ends = std::pair<std::optional<double>, std::optional<double>>;
+  for_each_unit([&](const char* name, Unit unit) {
+    window.def_property_readonly(
+        name,
+        [unit](const HardeningWindow& w) {
+          return w.status == WindowStatus::found
+                     ? std::optional(
+                           Ends{in_unit(w.floor, unit), in_unit(w.ceiling, unit)})
+                     : std::nullopt;
+        },
+        "(floor, ceiling) of the lowest window, with None for an end that no rule "
+        "sets; None when there is no window.");
+  });
 }
 
 void bind_answer(WindowClass& window) {
@@ -149,9 +153,14 @@ void bind_answer(WindowClass& window) {
           "'unknown'.")
       .def_readonly("spans", &HardeningWindow::spans, "All windows, upwards.")
       .def_readonly("rules", &HardeningWindow::rules, "list of RuleSpans.")
-      .def_readonly("at_floor", &HardeningWindow::at_floor, "The soak there.")
-      .def_readonly("at_ceiling", &HardeningWindow::at_ceiling, "The soak there.")
-      .def_readonly("remarks", &HardeningWindow::remarks, "What to know.")
+      .def_readonly("at_floor", &HardeningWindow::at_floor,
+                    "The soak there, or at the low end of the search.")
+      .def_readonly("at_ceiling", &HardeningWindow::at_ceiling,
+                    "The soak there, or at the high end of the search.")
+      .def_readonly("gaps", &HardeningWindow::gaps,
+                    "list of PhaseGap: not known and left out.")
+      .def_readonly("remarks", &HardeningWindow::remarks,
+                    "What is left out, and what no rule looks at.")
       .def_readonly("text", &HardeningWindow::text, "The answer, or why there is none.")
       .def_readonly("analysis", &HardeningWindow::analysis, "The mill certificate.")
       .def_readonly("parameters", &HardeningWindow::parameters,
@@ -168,9 +177,8 @@ void bind_hardening_window(py::module_& m) {
   bind_rule_spans(m);
   WindowClass window(m, "HardeningWindow",
                      "Between which temperatures a steel can be hardened.");
-  def_range(window, "kelvin", &Temperature::in_kelvin);
-  def_range(window, "celsius", &Temperature::in_celsius);
-  def_range(window, "fahrenheit", &Temperature::in_fahrenheit);
+  def_ends(window);
+  def_searched(window, [](const HardeningWindow& w) { return w.range; });
   bind_answer(window);
   window
       .def(

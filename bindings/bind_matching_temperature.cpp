@@ -21,10 +21,12 @@ MatchingTemperature run(const State& reference, const Steel& steel,
 }  // namespace
 
 void bind_matching_temperature(py::module_& m) {
-  py::class_<MatchingTemperature>(
+  py::class_<MatchingTemperature> match(
       m, "MatchingTemperature",
-      "The temperatures at which another steel has the value of a reference.")
-      .def_readonly("reference", &MatchingTemperature::reference, "A State.")
+      "The temperatures at which another steel has the value of a reference.");
+  def_answers(match, [](const MatchingTemperature& x) { return x.search.crossings; });
+  def_searched(match, [](const MatchingTemperature& x) { return x.search.range; });
+  match.def_readonly("reference", &MatchingTemperature::reference, "A State.")
       .def_readonly("value", &MatchingTemperature::value,
                     "Of the quantity in `reference`.")
       .def_readonly("search", &MatchingTemperature::search,

@@ -20,15 +20,12 @@ using End = std::optional<Temperature> MeltingRange::*;
 
 /// `solidus_celsius` and the like.
 void def_end(MeltingClass& melting, const std::string& name, End end) {
-  const auto def = [&](const char* unit_name, Unit unit) {
+  for_each_unit([&](const char* unit_name, Unit unit) {
     melting.def_property_readonly(
         (name + "_" + unit_name).c_str(),
         [end, unit](const MeltingRange& m) { return in_unit(m.*end, unit); },
         "None where there is none: see `status` and `text`.");
-  };
-  def("kelvin", &Temperature::in_kelvin);
-  def("celsius", &Temperature::in_celsius);
-  def("fahrenheit", &Temperature::in_fahrenheit);
+  });
 }
 
 void bind_content(MeltingClass& melting) {
@@ -62,7 +59,8 @@ py::tuple melting_state(const MeltingRange& m) {
   return py::make_tuple(m.steel, kelvins(m.range), static_cast<int>(m.status),
                         kelvins(m.solidus), kelvins(m.liquidus), m.solids_at_solidus,
                         m.primary_solids, m.at_solidus, m.at_liquidus, m.fields, m.text,
-                        m.analysis, m.parameters, m.noted);
+                        m.analysis, m.parameters, m.noted,
+                        static_cast<int>(m.temperature_unit));
 }
 
 MeltingRange melting_from(const py::tuple& t) {
@@ -82,22 +80,21 @@ MeltingRange melting_from(const py::tuple& t) {
   m.analysis = t[11].cast<MillAnalysis>();
   m.parameters = t[12].cast<std::string>();
   m.noted = t[13].cast<std::vector<Warning>>();
+  m.temperature_unit = unit_at(t, 14);
   return m;
 }
 
 }  // namespace
 
 void bind_melting(py::module_& m) {
-  MeltingClass melting(m, "MeltingRange",
-                       "Between which temperatures a steel melts; (low, high) is the "
-                       "range that was searched.");
-  def_temperature(melting, [](const MeltingRange& x) { return x.range; });
+  MeltingClass melting(m, "MeltingRange", "Between which temperatures a steel melts.");
+  def_searched(melting, [](const MeltingRange& x) { return x.range; });
   def_end(melting, "solidus", &MeltingRange::solidus);
   def_end(melting, "liquidus", &MeltingRange::liquidus);
   bind_content(melting);
   melting.def("__repr__", [](const MeltingRange& x) { return "<" + x.brief() + ">"; })
       .def("__str__", &MeltingRange::full)
-      .def(tagged_pickle(&melting_state, &melting_from));
+      .def(tagged_pickle(&melting_state, &melting_from, 2));
   m.def(
       "melting_search_range",
       [](const std::shared_ptr<ParameterSet>& set) {

@@ -72,7 +72,8 @@ void bind_limit(py::module_& m) {
 
 py::tuple changes_state(const PhaseChanges& c) {
   return py::make_tuple(c.steel, kelvins(c.range), c.tolerance, c.changes, c.fields,
-                        c.gaps, c.ae1, c.ae3, c.acm, c.low, c.high, c.soaks, c.stopped);
+                        c.gaps, c.ae1, c.ae3, c.acm, c.low, c.high, c.soaks, c.stopped,
+                        static_cast<int>(c.temperature_unit));
 }
 
 PhaseChanges changes_from(const py::tuple& t) {
@@ -90,6 +91,7 @@ PhaseChanges changes_from(const py::tuple& t) {
   c.high = t[10].cast<State>();
   c.soaks = t[11].cast<std::size_t>();
   c.stopped = t[12].cast<std::string>();
+  c.temperature_unit = unit_at(t, 13);
   return c;
 }
 
@@ -124,9 +126,9 @@ void bind_phase_changes(py::module_& m) {
   bind_change(m);
   bind_limit(m);
   ChangesClass changes(m, "PhaseChanges",
-                       "Where phases appear and disappear on heating; (low, high) is "
-                       "the range that was asked for.");
-  def_temperature(changes, [](const PhaseChanges& c) { return c.range; });
+                       "Where phases appear and disappear on heating.");
+  def_answers(changes, [](const PhaseChanges& c) { return c.changes; });
+  def_searched(changes, [](const PhaseChanges& c) { return c.range; });
   bind_content(changes);
   changes
       .def("intervals", &PhaseChanges::intervals, py::arg("kind"),
@@ -142,7 +144,7 @@ void bind_phase_changes(py::module_& m) {
           "Table (pandas): one row per change.")
       .def("__repr__", [](const PhaseChanges& c) { return "<" + c.brief() + ">"; })
       .def("__str__", &PhaseChanges::full)
-      .def(tagged_pickle(&changes_state, &changes_from));
+      .def(tagged_pickle(&changes_state, &changes_from, 2));
   m.def("phase_changes", &run, py::arg("steel"), py::arg("kelvin"), py::arg("options"),
         py::arg("search"), py::arg("progress"));
 }

@@ -11,7 +11,8 @@ using Holder = std::shared_ptr<ParameterSet>;
 
 SoakOptions soak_options(bool graphite, std::optional<std::vector<std::string>> phases,
                          std::vector<std::string> suppressed, bool at_soak_temperature,
-                         const SolveOptions& solve, int prove_every) {
+                         const SolveOptions& solve, int prove_every,
+                         const std::string& unit) {
   SoakOptions options;
   options.graphite = graphite;
   options.phases = std::move(phases);
@@ -19,6 +20,7 @@ SoakOptions soak_options(bool graphite, std::optional<std::vector<std::string>> 
   options.basis = at_soak_temperature ? VolumeBasis::soak : VolumeBasis::room;
   options.solve = solve;
   options.prove_every = prove_every;
+  options.temperature_unit = temperature_unit(unit);
   return options;
 }
 
@@ -41,7 +43,7 @@ void bind_steel(py::module_& m) {
   py::class_<SoakOptions>(m, "SoakOptions")
       .def(py::init(&soak_options), py::kw_only(), py::arg("graphite"),
            py::arg("phases"), py::arg("suppressed"), py::arg("at_soak_temperature"),
-           py::arg("solve"), py::arg("prove_every"));
+           py::arg("solve"), py::arg("prove_every"), py::arg("temperature_unit"));
 
   py::class_<Steel>(m, "CompiledSteel")
       .def(py::init([](const NamedValues& weight_percent, const std::string& name,

@@ -8,6 +8,7 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/sweep.hpp"
 #include "pickling.hpp"
+#include "temperatures.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -91,11 +92,15 @@ void bind_sweep(py::module_& m) {
       .def("__repr__", [](const Sweep& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &Sweep::full)
       .def(tagged_pickle(
-          [](const Sweep& s) { return py::make_tuple(s.steel, s.states, s.cancelled); },
+          [](const Sweep& s) {
+            return py::make_tuple(s.steel, s.states, s.cancelled,
+                                  static_cast<int>(s.temperature_unit));
+          },
           [](const py::tuple& t) {
             return Sweep{t[0].cast<std::string>(), t[1].cast<std::vector<State>>(),
-                         t[2].cast<bool>()};
-          }));
+                         t[2].cast<bool>(), unit_at(t, 3)};
+          },
+          2));
 }
 
 }  // namespace gibbsteel::python

@@ -73,7 +73,7 @@ py::tuple search_state(const TemperatureSearch& s) {
                         static_cast<int>(s.status), s.crossings, equal_kelvins(s),
                         value_at(s.lowest), value_at(s.highest), s.gaps, s.soaks,
                         s.stopped, s.text, s.analysis, s.parameters, s.low, s.high,
-                        s.by_family);
+                        s.by_family, static_cast<int>(s.temperature_unit));
 }
 
 TemperatureSearch search_from(const py::tuple& t) {
@@ -99,6 +99,7 @@ TemperatureSearch search_from(const py::tuple& t) {
   s.low = t[16].cast<State>();
   s.high = t[17].cast<State>();
   s.by_family = t[18].cast<bool>();
+  s.temperature_unit = unit_at(t, 19);
   return s;
 }
 
@@ -157,9 +158,9 @@ void bind_ends(SearchClass& search) {
 void bind_temperature_search(py::module_& m) {
   bind_crossing(m);
   SearchClass search(m, "TemperatureSearch",
-                     "All temperatures at which a quantity has a value; (low, high) is "
-                     "the range that was asked for.");
-  def_temperature(search, [](const TemperatureSearch& s) { return s.range; });
+                     "All temperatures at which a quantity has a value.");
+  def_answers(search, [](const TemperatureSearch& s) { return s.crossings; });
+  def_searched(search, [](const TemperatureSearch& s) { return s.range; });
   bind_answer(search);
   bind_ends(search);
   search

@@ -3,11 +3,14 @@
 /// range as a pair; nothing as None.
 
 #include <optional>
+#include <string>
 #include <utility>
 
 #include "common.hpp"
 #include "degrees.hpp"
 #include "gibbsteel/temperature_range.hpp"
+#include "gibbsteel/temperature_unit.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 
@@ -25,6 +28,40 @@ inline std::optional<double> in_unit(const std::optional<Temperature>& t, Unit u
 }
 inline Pair in_unit(const TemperatureRange& range, Unit unit) {
   return {in_unit(range.low, unit), in_unit(range.high, unit)};
+}
+
+/// Calls `def` with the name of each unit and how to read it.
+template <class Def>
+void for_each_unit(Def def) {
+  def("kelvin", &Temperature::in_kelvin);
+  def("celsius", &Temperature::in_celsius);
+  def("fahrenheit", &Temperature::in_fahrenheit);
+}
+
+/// Defines `searched_celsius` and the like: the range of a search, from `get`.
+template <class Type, class... Options, class Get>
+void def_searched(py::class_<Type, Options...>& c, Get get) {
+  for_each_unit([&](const std::string& unit_name, Unit unit) {
+    c.def_property_readonly(
+        ("searched_" + unit_name).c_str(),
+        [get, unit](const Type& x) { return in_unit(get(x), unit); },
+        "(low, high) of the range that was searched.");
+  });
+}
+
+/// Defines `temperatures_celsius` and the like from `get`, which gives all answers.
+template <class Type, class... Options, class Get>
+void def_answers(py::class_<Type, Options...>& c, Get get) {
+  for_each_unit([&](const std::string& unit_name, Unit unit) {
+    c.def_property_readonly(("temperatures_" + unit_name).c_str(),
+                            [get, unit](const Type& x) {
+                              py::list all;
+                              for (const auto& item : get(x))
+                                all.append(in_unit(item.temperature, unit));
+                              return py::tuple(all);
+                            },
+                            "All answers, upwards; empty when there is none.");
+  });
 }
 
 /// Defines the three properties from `get`, a function of the class.
@@ -56,6 +93,12 @@ inline std::optional<double> kelvins(const std::optional<Temperature>& t) {
 }
 inline std::optional<Temperature> temperature_of(std::optional<double> kelvin) {
   return kelvin ? std::optional(Temperature::kelvin(*kelvin)) : std::nullopt;
+}
+
+/// For pickling.
+inline TemperatureUnit unit_at(const py::tuple& fields, std::size_t at) {
+  return fields.size() > at ? enumerator(fields[at], TemperatureUnit::kelvin)
+                            : TemperatureUnit::celsius;
 }
 
 /// A class whose equality is that of its members.

@@ -137,7 +137,9 @@ Comparison compare(std::span<const Steel> steels,
   for (const Steel& steel : steels)
     for (State& state : steel.sweep(temperatures, options).states)
       states.push_back(std::move(state));
-  return compare(states, more);
+  Comparison result = compare(states, more);
+  result.temperature_unit = options.temperature_unit;
+  return result;
 }
 
 }  // namespace gibbsteel

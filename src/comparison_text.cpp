@@ -11,6 +11,7 @@
 namespace gibbsteel {
 namespace {
 
+using internal::degrees;
 using internal::fixed;
 
 constexpr std::size_t kWidth = 78;
@@ -32,7 +33,7 @@ std::string legend(const Comparison& comparison) {
   for (std::size_t i = 0; i < comparison.states.size(); ++i) {
     const State& state = comparison.states[i];
     std::string line = letters(i) + ": " + name_of(state) + " at " +
-                       fixed(state.temperature.in_celsius(), 0) + " C, ";
+                       degrees(state.temperature, comparison.temperature_unit) + ", ";
     line += !state.usable() ? state.solve_report.brief() : internal::condition(state);
     text += internal::wrapped(line + "; " + state.analysis.brief(), kWidth, 3);
   }
@@ -94,7 +95,7 @@ std::string Comparison::brief() const {
   std::string text = "comparison of " + std::to_string(states.size()) + " states: ";
   for (std::size_t i = 0; i < states.size(); ++i)
     text += (i == 0 ? "" : ", ") + name_of(states[i]) + " at " +
-            fixed(states[i].temperature.in_celsius(), 0) + " C";
+            degrees(states[i].temperature, temperature_unit);
   return text;
 }
 

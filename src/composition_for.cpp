@@ -55,6 +55,7 @@ CompositionSearch composition_for(const Steel& steel, const std::string& element
   found.unit = quantity.unit();
   found.target = value;
   found.temperature = t;
+  found.temperature_unit = soak.temperature_unit;
   found.range = range;
   found.analysis = steel.analysis();
   found.parameters = scan.blank().parameters;

@@ -5,6 +5,7 @@
 
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
+#include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -143,8 +144,8 @@ void internal::conclude(CompositionSearch& search) {
 std::string CompositionSearch::brief() const {
   return (steel.empty() ? "steel" : steel) + " with " + internal::shortest(range.low) +
          " to " + internal::shortest(range.high) + " wt% " + element + " at " +
-         fixed(temperature.in_celsius(), 0) +
-         " C, long-hold limit: " + std::string(to_string(status)) + ": " + text;
+         internal::degrees(temperature, temperature_unit) +
+         ", long-hold limit: " + std::string(to_string(status)) + ": " + text;
 }
 
 std::string CompositionSearch::full() const {

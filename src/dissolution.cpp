@@ -5,8 +5,8 @@
 #include "internal/distinct_warnings.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/melts.hpp"
-#include "internal/number_format.hpp"
 #include "internal/phase_change_text.hpp"
+#include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -14,19 +14,20 @@ namespace {
 
 constexpr std::size_t kWidth = 78;
 
-std::string intervals_text(const Dissolution& found) {
+std::string intervals_text(const Dissolution& found, TemperatureUnit unit) {
   std::string text;
   for (const PhaseField& interval : found.intervals)
-    text += (text.empty() ? "" : ", and ") + internal::interval_text(interval);
+    text += (text.empty() ? "" : ", and ") + internal::interval_text(interval, unit);
   return text;
 }
 
-std::string sentence(const Dissolution& found) {
-  const std::string present = found.kind + " is present from " + intervals_text(found);
+std::string sentence(const Dissolution& found, TemperatureUnit unit) {
+  const std::string present =
+      found.kind + " is present from " + intervals_text(found, unit);
   switch (found.status) {
     case DissolutionStatus::found:
       return found.kind + " is gone above " +
-             internal::fixed(found.temperature->in_celsius(), 0) + " C; " + present;
+             internal::degrees(*found.temperature, unit) + "; " + present;
     case DissolutionStatus::never_present:
       return found.kind + " is not present anywhere in the range";
     case DissolutionStatus::still_present:
@@ -99,7 +100,7 @@ Dissolution PhaseChanges::dissolution(std::string_view kind) const {
   found.status = status_of(*this, found);
   if (found.status == DissolutionStatus::found)
     found.temperature = found.intervals.back().high;
-  found.text = sentence(found);
+  found.text = sentence(found, temperature_unit);
   if (found.temperature && kind != internal::kLiquid &&
       internal::melts(*this, *found.temperature))
     found.text += "; in the melt";

@@ -1,9 +1,7 @@
 #include "gibbsteel/hardening_window.hpp"
 
 #include <algorithm>
-#include <cmath>
 
-#include "gibbsteel/errors.hpp"
 #include "gibbsteel/melting.hpp"
 #include "internal/distinct_warnings.hpp"
 #include "internal/family_borders.hpp"
@@ -13,6 +11,8 @@
 #include "internal/number_format.hpp"
 #include "internal/quantity_checks.hpp"
 #include "internal/soak_warnings.hpp"
+#include "internal/window_remarks.hpp"
+#include "internal/window_rules.hpp"
 #include "internal/window_spans.hpp"
 #include "internal/window_text.hpp"
 #include "scan/phase_changes_of_scan.hpp"
@@ -23,31 +23,6 @@ namespace {
 
 using internal::shortest;
 using internal::TemperatureScan;
-
-void check(const WindowRules& rules, const std::vector<std::string>& kinds) {
-  std::vector<Problem> problems;
-  const auto require = [&](bool good, const char* name, double value,
-                           const char* remedy) {
-    if (!good)
-      problems.push_back(
-          {"gibbsteel.input.254", name, "is " + shortest(value), remedy});
-  };
-  if (rules.hardness)
-    require(std::isfinite(rules.least_hardness), "least_hardness", rules.least_hardness,
-            "give a number");
-  if (rules.least_pinning_volume_percent) {
-    const double least = *rules.least_pinning_volume_percent;
-    require(least > 0.0 && least < 100.0, "least_pinning_volume_percent", least,
-            "give a number above 0, below 100 [vol%]");
-  }
-  require(rules.solidus_margin >= 0.0 && std::isfinite(rules.solidus_margin),
-          "solidus_margin", rules.solidus_margin, "give 0 or more [K]");
-  if (!rules.pinning_kind.empty() &&
-      std::find(kinds.begin(), kinds.end(), rules.pinning_kind) == kinds.end())
-    problems.push_back(
-        internal::no_such_kind(kinds, rules.pinning_kind, "pinning_kind"));
-  if (!problems.empty()) throw InputError(std::move(problems));
-}
 
 bool is_seen(const SolidusBound& bound) {
   return bound.sense != SolidusSense::at_least;
@@ -84,6 +59,7 @@ class WindowSearch {
     window_.analysis = steel_.analysis();
     window_.parameters = scan_.problem.blank.parameters;
     window_.by_family = rules_.hardness && rules_.hardness->by_family();
+    window_.temperature_unit = scan_.problem.options.temperature_unit;
     add_rules();
     conclude();
     window_.text = internal::window_text(window_);
@@ -92,38 +68,52 @@ class WindowSearch {
 
  private:
   void add_rules() {
-    const bool may_melt = internal::may_melt(scan_.problem.blank);
-    PhaseChanges changes;
-    if (rules_.no_ferrite || may_melt) {
-      changes = internal::changes_of(scan_);
-      note_unknown(changes.complete());
-    }
+    changes_ = internal::changes_of(scan_);
+    stopped_ = changes_.stopped;
+    reached_ = changes_.high.temperature;
     if (rules_.no_ferrite)
       add(WindowRule::ferrite, "no ferrite",
-          internal::without_kind(changes, "ferrite", WindowRule::ferrite));
-    if (rules_.hardness)
-      add_least(WindowRule::hardness, *rules_.hardness, rules_.least_hardness);
+          internal::without_kind(changes_, "ferrite", WindowRule::ferrite),
+          changes_.gaps);
+    if (internal::has_hardness_rule(rules_))
+      add_least(WindowRule::hardness, internal::hardness_of(rules_),
+                *rules_.least_hardness);
     if (rules_.least_pinning_volume_percent)
-      add_least(WindowRule::pinning,
-                rules_.pinning_kind.empty()
-                    ? quantities::carbide_volume_percent()
-                    : quantities::volume_percent(rules_.pinning_kind),
+      add_least(WindowRule::pinning, internal::pinning_of(rules_),
                 *rules_.least_pinning_volume_percent);
     add_solidus();
-    if (may_melt) add_melting(changes);
-    if (!may_melt && !known_solidus_)
-      window_.remarks.push_back(
-          "No start of melting is known of a steel like this: no rule keeps the "
-          "ceiling away from it.");
+    if (may_melt_) add_melting();
   }
 
   void add_least(WindowRule rule, const Quantity& quantity, double least) {
-    const auto found = internal::find_crossings(scan_, quantity, least, search_);
-    note_unknown(found.complete());
+    auto found = internal::find_crossings(scan_, quantity, least, search_);
+    // Where there is no austenite, nothing hardens: the rule is not kept there.
+    const auto soft =
+        rule == WindowRule::hardness
+            ? internal::take_gaps_without(changes_, "austenite", found.gaps)
+            : std::vector<PhaseGap>{};
+    auto spans = internal::at_least(found, rule);
+    for (const PhaseGap& gap : soft) spans = internal::less(spans, gap, rule);
+    note_stop(found);
     add(rule,
         quantity.name() + " at least " + shortest(least) +
             (quantity.unit().empty() ? "" : " " + quantity.unit()),
-        internal::at_least(found, rule));
+        known_part(std::move(spans)), found.gaps);
+  }
+
+  /// Such a search goes upwards; what it found is sure.
+  void note_stop(const TemperatureSearch& found) {
+    if (found.stopped.empty()) return;
+    stopped_ = found.stopped;
+    reached_ = std::min(reached_, found.crossings.empty()
+                                      ? scan_.range.low
+                                      : found.crossings.back().temperature);
+  }
+
+  internal::WindowSpans known_part(internal::WindowSpans spans) const {
+    if (stopped_.empty()) return spans;
+    return internal::less(spans, {reached_, scan_.range.high, stopped_},
+                          WindowRule::unknown);
   }
 
   void add_solidus() {
@@ -141,43 +131,85 @@ class WindowSearch {
                        most < range.high ? WindowRule::solidus : WindowRule::range});
     add(WindowRule::solidus,
         internal::fixed(rules_.solidus_margin, 0) + " K below " +
-            internal::solidus_text(*bound),
+            internal::solidus_text(*bound, window_.temperature_unit),
         std::move(spans));
   }
 
   /// Where nothing is known of a steel like this, from the lower end of the error bar.
-  void add_melting(const PhaseChanges& changes) {
+  void add_melting() {
     const double error = known_solidus_ ? 0.0 : kSolidusError;
     const auto rule = internal::below_melting(
-        changes, rules_.solidus_margin, error, [&](const TemperatureRange& beyond) {
+        changes_, rules_.solidus_margin, error, [&](const TemperatureRange& beyond) {
           return internal::changes_of(internal::scan_temperatures(
               steel_, beyond, scan_.problem.options, search_));
         });
-    add(WindowRule::melting, rule.text, rule.spans);
+    add(WindowRule::melting, rule.text, rule.spans, changes_.gaps);
   }
 
-  void add(WindowRule rule, std::string text, internal::WindowSpans spans) {
+  /// @param gaps  where it is not known whether the rule is kept
+  void add(WindowRule rule, std::string text, internal::WindowSpans spans,
+           std::vector<PhaseGap> gaps = {}) {
     window_.spans =
         window_.rules.empty() ? spans : internal::intersection(window_.spans, spans);
     window_.rules.push_back({rule, std::move(text), std::move(spans)});
+    gaps_.push_back(std::move(gaps));
   }
 
-  void note_unknown(bool complete) { unknown_ = unknown_ || !complete; }
+  /// No rule is certain to be broken all over the gap.
+  bool matters(const PhaseGap& gap) const {
+    for (std::size_t i = 0; i < gaps_.size(); ++i) {
+      const auto& own = gaps_[i];
+      if (std::find(own.begin(), own.end(), gap) == own.end() &&
+          internal::less(window_.rules[i].spans, gap, {}) == window_.rules[i].spans)
+        return false;
+    }
+    return true;
+  }
+
+  void note_gaps() {
+    auto& noted = window_.gaps;
+    for (const auto& own : gaps_)
+      for (const PhaseGap& gap : own)
+        if (std::find(noted.begin(), noted.end(), gap) == noted.end() && matters(gap))
+          noted.push_back(gap);
+    std::sort(noted.begin(), noted.end(),
+              [](const PhaseGap& a, const PhaseGap& b) { return a.low < b.low; });
+  }
+
+  bool all_known() const { return window_.gaps.empty() && stopped_.empty(); }
+
+  internal::MeltingRules melting() const {
+    if (may_melt_ || known_solidus_) return internal::MeltingRules::given;
+    return scan_.problem.system.parameters().find_phase(internal::kLiquid)
+               ? internal::MeltingRules::not_allowed
+               : internal::MeltingRules::no_liquid;
+  }
 
   void conclude() {
-    if (window_.rules.empty()) window_.spans = {{scan_.range, {}, {}}};
-    if (unknown_)
-      window_.remarks.push_back("Part of the range is not known; it is left out.");
-    if (window_.spans.empty()) {
-      window_.status = unknown_ ? WindowStatus::not_known : WindowStatus::no_window;
-      return;
-    }
-    const WindowSpan& lowest = window_.spans.front();
+    if (window_.rules.empty()) take_all_known();
+    window_.spans = known_part(std::move(window_.spans));
+    note_gaps();
+    if (window_.spans.empty())
+      window_.status = all_known() ? WindowStatus::no_window : WindowStatus::not_known;
+    else
+      take(window_.spans.front());
+    window_.remarks =
+        internal::window_remarks(window_, rules_, melting(), stopped_, reached_);
+  }
+
+  void take_all_known() {
+    window_.spans = {{scan_.range, {}, {}}};
+    for (const PhaseGap& gap : changes_.gaps)
+      window_.spans = internal::less(window_.spans, gap, WindowRule::unknown);
+    gaps_.push_back(changes_.gaps);
+  }
+
+  void take(const WindowSpan& lowest) {
     window_.status = WindowStatus::found;
-    window_.floor = lowest.range.low;
-    window_.ceiling = lowest.range.high;
     window_.floor_rule = lowest.floor;
     window_.ceiling_rule = lowest.ceiling;
+    if (lowest.floor != WindowRule::range) window_.floor = lowest.range.low;
+    if (lowest.ceiling != WindowRule::range) window_.ceiling = lowest.range.high;
     const auto soak = [&](Temperature t) {
       return scan_.problem.state_of(scan_.problem.solve(t));
     };
@@ -189,8 +221,13 @@ class WindowSearch {
   const WindowRules& rules_;
   const TemperatureScan& scan_;
   const SearchOptions& search_;
+  const bool may_melt_ = internal::may_melt(scan_.problem.blank);
   HardeningWindow window_;
-  bool unknown_ = false, known_solidus_ = false;
+  PhaseChanges changes_;
+  std::vector<std::vector<PhaseGap>> gaps_;  ///< of each rule
+  std::string stopped_;  ///< why the range is not known above `reached_`; else empty
+  Temperature reached_ = Temperature::kelvin(0.0);
+  bool known_solidus_ = false;
 };
 
 }  // namespace
@@ -198,7 +235,7 @@ class WindowSearch {
 HardeningWindow hardening_window(const Steel& steel, const WindowRules& rules,
                                  const TemperatureRange& range, const SoakOptions& soak,
                                  const SearchOptions& search) {
-  check(rules, internal::kind_names(*steel.parameters()));
+  internal::check_rules(rules, internal::kind_names(*steel.parameters()));
   if (rules.hardness)
     internal::require_known({&*rules.hardness, 1}, *steel.parameters());
   const auto scan = internal::scan_temperatures(steel, range, soak, search);

@@ -27,7 +27,7 @@ std::string reference_text(const MatchingTemperature& match) {
   const State& state = match.reference;
   const std::string unit = match.search.unit.empty() ? "" : " " + match.search.unit;
   return (state.steel.empty() ? "steel" : state.steel) + " at " +
-         internal::fixed(state.temperature.in_celsius(), 0) + " C" +
+         internal::degrees(state.temperature, match.search.temperature_unit) +
          (is_short_soak(match) ? ", " + internal::condition(state) : "") + " (" +
          match.search.quantity + " " + internal::significant(match.value, 4) + unit +
          (state.parameters == match.search.parameters

@@ -116,12 +116,14 @@ MeltingStatus search(const PhaseChanges& changes, MeltingRange& found) {
 }
 
 /// All but the answer. @param state  of the steel, usable or not
-MeltingRange blank(const State& state, const TemperatureRange& range) {
+MeltingRange blank(const State& state, const TemperatureRange& range,
+                   TemperatureUnit unit) {
   MeltingRange found;
   found.steel = state.steel;
   found.range = range;
   found.analysis = state.analysis;
   found.parameters = state.parameters;
+  found.temperature_unit = unit;
   return found;
 }
 
@@ -145,7 +147,7 @@ void conclude(const State& low, const State& high, const std::vector<PhaseGap>& 
 }  // namespace
 
 MeltingRange melting_range(const PhaseChanges& changes) {
-  MeltingRange found = blank(changes.low, changes.range);
+  MeltingRange found = blank(changes.low, changes.range, changes.temperature_unit);
   found.fields = changes.fields;
   found.status = internal::may_melt(changes.low) ? search(changes, found)
                                                  : MeltingStatus::no_liquid;
@@ -155,11 +157,11 @@ MeltingRange melting_range(const PhaseChanges& changes) {
 
 MeltingRange melting_range(const Steel& steel, const TemperatureRange& range,
                            const SoakOptions& soak, const SearchOptions& search) {
-  internal::check_search(range, search);
+  internal::check_search(range, search, soak.temperature_unit);
   const State nothing = internal::SoakProblem(steel, soak).blank;
   if (internal::may_melt(nothing))
     return melting_range(phase_changes(steel, range, soak, search));
-  MeltingRange found = blank(nothing, range);
+  MeltingRange found = blank(nothing, range, soak.temperature_unit);
   found.status = MeltingStatus::no_liquid;
   conclude(nothing, nothing, {}, found);
   return found;

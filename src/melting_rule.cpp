@@ -27,9 +27,10 @@ TemperatureRange beyond(const TemperatureRange& range, double margin) {
   return {range.high, std::min(high, highest_soak_temperature())};
 }
 
-std::string text_of(const WindowSpan& solid, double margin, double error) {
+std::string text_of(const WindowSpan& solid, double margin, double error,
+                    TemperatureUnit unit) {
   const std::string start = fixed(margin, 0) + " K below the computed solidus, ";
-  const std::string high = degrees(solid.range.high);
+  const std::string high = degrees(solid.range.high, unit);
   if (solid.ceiling == WindowRule::unknown) return start + "not known beyond " + high;
   if (solid.ceiling == WindowRule::range) return "no melting computed up to " + high;
   const std::string bar = error > 0.0 ? " (+-" + fixed(error, 0) + ")" : "";
@@ -53,7 +54,7 @@ MeltingRule below_melting(
       Temperature::kelvin(solid.range.high.in_kelvin() - margin - error);
   const bool cut = solid.ceiling != WindowRule::range && most < changes.range.high;
   const TemperatureRange kept{solid.range.low, cut ? most : changes.range.high};
-  MeltingRule rule{text_of(solid, margin, error), {}};
+  MeltingRule rule{text_of(solid, margin, error, changes.temperature_unit), {}};
   if (solid.range.low < solid.range.high && kept.low < kept.high)
     rule.spans.push_back({kept, solid.floor, cut ? solid.ceiling : WindowRule::range});
   return rule;

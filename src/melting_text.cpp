@@ -10,34 +10,30 @@ namespace gibbsteel {
 namespace {
 
 using internal::degrees;
+using internal::degrees_with_error;
 
 constexpr std::size_t kWidth = 78;
 
-std::string span_text(const TemperatureRange& range) {
-  return internal::fixed(range.low.in_celsius(), 0) + " to " + degrees(range.high);
-}
-
-std::string with_error(Temperature t, double error) {
-  return degrees(t) + " +-" + internal::fixed(error, 0);
-}
-
 /// "begins to melt at 1265 C +-30 (solidus, out of austenite + MC)"
 std::string solidus_text(const MeltingRange& found) {
-  return "begins to melt at " + with_error(*found.solidus, kSolidusError) +
+  return "begins to melt at " +
+         degrees_with_error(*found.solidus, kSolidusError, found.temperature_unit) +
          " (solidus, out of " + internal::joined(found.solids_at_solidus) + ")";
 }
 
 /// "molten above 1470 C +-15 (liquidus, ferrite melts last)"
 std::string liquidus_text(const MeltingRange& found) {
   const auto& last = found.primary_solids;
-  return "molten above " + with_error(*found.liquidus, kLiquidusError) +
+  return "molten above " +
+         degrees_with_error(*found.liquidus, kLiquidusError, found.temperature_unit) +
          " (liquidus, " + internal::joined(last) +
          (last.size() == 1 ? " melts" : " melt") + " last)";
 }
 
 std::string known_part(const MeltingRange& found, const std::vector<PhaseGap>& gaps) {
   std::string text = "part of the range is not known";
-  for (const PhaseGap& gap : gaps) text += ", " + span_text({gap.low, gap.high});
+  for (const PhaseGap& gap : gaps)
+    text += ", " + degrees(TemperatureRange{gap.low, gap.high}, found.temperature_unit);
   if (found.solidus) text += "; " + solidus_text(found);
   if (found.liquidus) text += "; " + liquidus_text(found);
   return text;
@@ -86,21 +82,22 @@ std::string_view to_string(MeltingStatus status) noexcept {
 
 std::string internal::melting_text(const MeltingRange& found, bool known,
                                    const std::vector<PhaseGap>& gaps) {
+  const TemperatureUnit unit = found.temperature_unit;
   switch (found.status) {
     case MeltingStatus::found:
       return solidus_text(found) + ", " + liquidus_text(found);
     case MeltingStatus::solidus_only:
       return solidus_text(found) + ", not yet molten at the high end of the range, " +
-             degrees(found.range.high);
+             degrees(found.range.high, unit);
     case MeltingStatus::liquidus_only:
       return "partly molten already at the low end of the range, " +
-             degrees(found.range.low) + "; " + liquidus_text(found);
+             degrees(found.range.low, unit) + "; " + liquidus_text(found);
     case MeltingStatus::partly_molten:
-      return "partly molten at both ends of the range, " + span_text(found.range);
+      return "partly molten at both ends of the range, " + degrees(found.range, unit);
     case MeltingStatus::solid:
-      return "no liquid forms in the range, " + span_text(found.range);
+      return "no liquid forms in the range, " + degrees(found.range, unit);
     case MeltingStatus::molten:
-      return "molten all over the range, " + span_text(found.range);
+      return "molten all over the range, " + degrees(found.range, unit);
     case MeltingStatus::no_liquid:
       return known
                  ? "liquid was not allowed to form: leave it among the phases"
@@ -121,7 +118,8 @@ std::string MeltingRange::full() const {
       internal::wrapped(brief(), kWidth, 2) +
       internal::wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2) +
       internal::wrapped("parameters: " + parameters, kWidth, 2) + "\n";
-  if (!fields.empty()) result += internal::fields_table(fields) + "\n";
+  if (!fields.empty())
+    result += internal::fields_table(fields, temperature_unit) + "\n";
   const std::string compositions = composition_table(*this);
   if (!compositions.empty()) result += compositions + "\n";
   if (status != MeltingStatus::no_liquid)

@@ -35,8 +35,9 @@ std::string verb(const std::vector<std::string>& names, const char* one,
   return joined(names, " and ") + " " + (names.size() == 1 ? one : several);
 }
 
-std::string edge_text(Temperature t, Edge edge, const char* range) {
-  std::string text = degrees(t);
+std::string edge_text(Temperature t, Edge edge, const char* range,
+                      TemperatureUnit unit) {
+  std::string text = degrees(t, unit);
   if (edge == Edge::range) text += std::string(" (") + range + " of the range)";
   if (edge == Edge::gap) text += " (nothing known beyond)";
   return text;
@@ -50,8 +51,8 @@ std::string joined(const std::vector<std::string>& names, const char* between) {
   return text;
 }
 
-std::string change_text(const PhaseChange& change) {
-  const std::string where = degrees(change.temperature) + " on heating: ";
+std::string change_text(const PhaseChange& change, TemperatureUnit unit) {
+  const std::string where = degrees(change.temperature, unit) + " on heating: ";
   if (change.invariant)
     return where + joined(moved(change, -1.0)) + " -> " + joined(moved(change, 1.0)) +
            " (invariant)";
@@ -63,17 +64,17 @@ std::string change_text(const PhaseChange& change) {
   return where + text;
 }
 
-std::string fields_table(const std::vector<PhaseField>& fields) {
+std::string fields_table(const std::vector<PhaseField>& fields, TemperatureUnit unit) {
   std::vector<std::vector<std::string>> rows;
   for (const PhaseField& field : fields)
     rows.push_back({"  " + joined(field.phases),
-                    fixed(field.low.in_celsius(), 0) + " to " + degrees(field.high)});
+                    degrees(TemperatureRange{field.low, field.high}, unit)});
   return "phases present\n" + text_table(rows);
 }
 
-std::string interval_text(const PhaseField& interval) {
-  return edge_text(interval.low, interval.low_edge, "low end") + " to " +
-         edge_text(interval.high, interval.high_edge, "high end");
+std::string interval_text(const PhaseField& interval, TemperatureUnit unit) {
+  return edge_text(interval.low, interval.low_edge, "low end", unit) + " to " +
+         edge_text(interval.high, interval.high_edge, "high end", unit);
 }
 
 }  // namespace internal
@@ -84,13 +85,9 @@ using internal::fixed;
 
 constexpr std::size_t kWidth = 78;
 
-std::string range_text(const TemperatureRange& range) {
-  return fixed(range.low.in_celsius(), 0) + " to " + fixed(range.high.in_celsius(), 0) +
-         " C";
-}
-
 std::string table_of(const PhaseChanges& changes) {
-  std::string text = internal::fields_table(changes.fields) + "\nchanges\n";
+  std::string text =
+      internal::fields_table(changes.fields, changes.temperature_unit) + "\nchanges\n";
   if (changes.changes.empty()) text += "  none\n";
   for (const PhaseChange& change : changes.changes)
     text += internal::wrapped("  " + change.text, kWidth, 4);
@@ -108,14 +105,15 @@ std::string unknown_text(const PhaseChanges& changes) {
   std::string text;
   for (const PhaseGap& gap : changes.gaps)
     text +=
-        internal::wrapped("NOT KNOWN from " + fixed(gap.low.in_celsius(), 2) + " to " +
-                              fixed(gap.high.in_celsius(), 2) + " C: " + gap.reason +
-                              ". Changes in there are not listed.",
+        internal::wrapped("NOT KNOWN from " +
+                              internal::degrees(TemperatureRange{gap.low, gap.high},
+                                                changes.temperature_unit, 2) +
+                              ": " + gap.reason + ". Changes in there are not listed.",
                           kWidth, 2);
   if (!changes.stopped.empty())
     text += internal::wrapped(
         "NOT COMPLETE: " + changes.stopped + "; nothing is known above " +
-            fixed(changes.high.temperature.in_celsius(), 0) + " C.",
+            internal::degrees(changes.high.temperature, changes.temperature_unit) + ".",
         kWidth, 2);
   return text;
 }
@@ -123,7 +121,8 @@ std::string unknown_text(const PhaseChanges& changes) {
 }  // namespace
 
 std::string PhaseChanges::brief() const {
-  std::string text = (steel.empty() ? "steel" : steel) + ", " + range_text(range) +
+  std::string text = (steel.empty() ? "steel" : steel) + ", " +
+                     internal::degrees(range, temperature_unit) +
                      ", long-hold limit: " + std::to_string(changes.size()) +
                      (changes.size() == 1 ? " phase change" : " phase changes");
   if (!gaps.empty())

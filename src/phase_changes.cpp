@@ -48,7 +48,7 @@ PhaseChange change_of(const TemperatureScan& scan, const internal::LineEvent& ev
   change.disappears = event.disappears;
   change.invariant =
       event.appears.size() + event.disappears.size() > 1 && jumps(change);
-  change.text = internal::change_text(change);
+  change.text = internal::change_text(change, scan.problem.options.temperature_unit);
   return change;
 }
 
@@ -111,6 +111,7 @@ PhaseChanges internal::changes_of(const TemperatureScan& scan) {
   found.steel = scan.problem.blank.steel;
   found.range = scan.range;
   found.tolerance = scan.tolerance;
+  found.temperature_unit = scan.problem.options.temperature_unit;
   for (const auto& event : scan.scan.events)
     found.changes.push_back(change_of(scan, event));
   found.fields = fields_of(scan);

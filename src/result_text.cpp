@@ -26,8 +26,6 @@ std::string basis_sentence(const State& state) {
 
 std::string basis_text(const State& state) { return basis_sentence(state) + "\n"; }
 
-std::string degrees(Temperature t) { return fixed(t.in_celsius(), 0) + " C"; }
-
 std::string celsius_and_fahrenheit(Temperature t) {
   return fixed(t.in_celsius(), 0) + " C (" + fixed(t.in_fahrenheit(), 0) + " F)";
 }

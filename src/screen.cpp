@@ -71,7 +71,8 @@ void check(const ScreenInput& input, const ScreenOptions& options) {
   internal::require_known(options.quantities, options.parameters
                                                   ? *options.parameters
                                                   : *default_parameters());
-  if (!input.one_per_composition) internal::check_temperatures(input.temperatures);
+  if (!input.one_per_composition)
+    internal::check_temperatures(input.temperatures, options.soak.temperature_unit);
 }
 
 std::size_t thread_count(std::size_t asked) {

@@ -48,7 +48,7 @@ std::string Sensitivities::brief() const {
 Sensitivities sensitivities(const Steel& steel, Temperature t,
                             const SoakOptions& options,
                             const SensitivityOptions& chosen) {
-  internal::check_temperatures({&t, 1});
+  internal::check_temperatures({&t, 1}, options.temperature_unit);
   const internal::SoakProblem problem(steel, options);
   internal::check_inputs(problem, chosen);
   const Equilibrium result = problem.solve(t);

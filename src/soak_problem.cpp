@@ -11,17 +11,23 @@
 #include "internal/soak_warnings.hpp"
 #include "internal/state_totals.hpp"
 #include "internal/temperature_functions.hpp"
+#include "internal/unit_hint.hpp"
 
 namespace gibbsteel::internal {
 namespace {
 
 constexpr double kLowest = 300.0, kHighest = 2500.0;  ///< of a soak [K]
 
-/// "did you mean 2300 F (1260 C)? " where the number read as F is a soak; else empty.
-std::string fahrenheit_hint(double celsius) {
-  const double read_as_f = Temperature::fahrenheit(celsius).in_celsius();
-  if (!(celsius > 0.0 && read_as_f < 1600.0)) return "";
-  return "did you mean " + fixed(celsius, 0) + " F (" + fixed(read_as_f, 0) + " C)? ";
+/// Soaks that somebody may mean: wide, so that a hint is given for all of them.
+constexpr TemperatureRange kMeant{Temperature::celsius(600.0),
+                                  Temperature::celsius(1600.0)};
+
+/// "is 3033.1 K = 2760.0 C"; what was given in F is told in F.
+std::string refused(Temperature t, TemperatureUnit unit) {
+  if (std::isnan(t.in_kelvin())) return "is nan K = nan C";
+  const bool in_f = unit == TemperatureUnit::fahrenheit;
+  return "is " + fixed(in_f ? t.in_fahrenheit() : t.in_kelvin(), 1) +
+         (in_f ? " F = " : " K = ") + fixed(t.in_celsius(), 1) + " C";
 }
 
 /// curve_value() with the curves that the phases were compiled with.
@@ -88,18 +94,14 @@ Temperature highest_soak_temperature() noexcept {
   return Temperature::kelvin(kHighest);
 }
 
-void check_temperatures(std::span<const Temperature> temperatures) {
+void check_temperatures(std::span<const Temperature> temperatures,
+                        TemperatureUnit unit) {
   std::vector<Problem> problems;
   for (const Temperature t : temperatures) {
-    const double kelvin = t.in_kelvin();
     if (is_soak_temperature(t)) continue;
-    const std::string text =
-        std::isnan(kelvin)
-            ? "is nan K = nan C"
-            : "is " + fixed(kelvin, 1) + " K = " + fixed(t.in_celsius(), 1) + " C";
-    const std::string hint = kelvin > kHighest ? fahrenheit_hint(t.in_celsius()) : "";
-    problems.push_back({"gibbsteel.input.210", "temperature", text,
-                        hint +
+    const std::string hint = unit_hint(t, unit, kMeant);
+    problems.push_back({"gibbsteel.input.210", "temperature", refused(t, unit),
+                        hint + (hint.empty() ? "" : " ") +
                             "give 300 K to 2500 K (27 C to 2227 C, 80 F to 4040 F) and "
                             "check the unit"});
   }
@@ -131,7 +133,7 @@ Equilibrium SoakProblem::solve_unproven(Temperature t) const {
 
 State SoakProblem::state_of(const Equilibrium& result) const {
   State state = blank;
-  fill_state(system, result, state);
+  fill_state(system, result, state, options.temperature_unit);
   return state;
 }
 
@@ -146,11 +148,12 @@ State blank_state(const ParameterSet& set, std::string hash,
   return blank;
 }
 
-void fill_state(const PhaseSystem& system, const Equilibrium& result, State& state) {
+void fill_state(const PhaseSystem& system, const Equilibrium& result, State& state,
+                TemperatureUnit unit) {
   state.temperature = result.temperature;
   state.solve_report = result.report;
   if (result.report.usable()) fill_results(system, result, state);
-  state.warnings = soak_warnings(system.parameters(), state);
+  state.warnings = soak_warnings(system.parameters(), state, unit);
 }
 
 }  // namespace gibbsteel::internal

@@ -8,6 +8,8 @@
 #include "internal/layer_remedy.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
+#include "internal/temperature_text.hpp"
+#include "internal/unit_hint.hpp"
 #include "internal/weak_spots.hpp"
 
 namespace gibbsteel::internal {
@@ -20,27 +22,29 @@ constexpr double kAnnealedBelow = 912.0;
 
 using Warnings = std::vector<Warning>;
 
-std::string degrees(double celsius) { return fixed(celsius, 0) + " C"; }
-
-/// A question where the number, read as F, would be inside the validity; else empty.
-std::string fahrenheit_hint(const ParameterSet& set, double celsius) {
-  constexpr double kFarAbove = 100.0;  // [K]: nobody means 1310 F by 1310 C
-  const Temperature read_as_f = Temperature::fahrenheit(celsius);
-  if (celsius + 273.15 < set.highest_temperature + kFarAbove ||
-      read_as_f.in_kelvin() > set.highest_temperature)
-    return "";
-  return " Did you mean " + fixed(celsius, 0) + " F (" +
-         degrees(read_as_f.in_celsius()) + ")?";
+TemperatureRange validity(const ParameterSet& set) {
+  return {Temperature::kelvin(set.lowest_temperature),
+          Temperature::kelvin(set.highest_temperature)};
 }
 
-void check_ranges(const ParameterSet& set, const State& state, Warnings& out) {
-  const double kelvin = state.temperature.in_kelvin();
-  if (kelvin < set.lowest_temperature || kelvin > set.highest_temperature)
+/// " Did you mean 2050 F (1121 C)? It was given as 2050 K."
+std::string hint_on_unit(const ParameterSet& set, Temperature t, TemperatureUnit unit) {
+  std::string hint = unit_hint(t, unit, validity(set));
+  if (hint.empty()) return hint;
+  hint.front() = 'D';
+  if (unit != TemperatureUnit::celsius)
+    hint += " It was given as " + as_given(t, unit) + ".";
+  return " " + hint;
+}
+
+void check_ranges(const ParameterSet& set, const State& state, TemperatureUnit unit,
+                  Warnings& out) {
+  const TemperatureRange valid = validity(set);
+  if (state.temperature < valid.low || state.temperature > valid.high)
     out.push_back({"gibbsteel.warning.301",
                    "The temperature is outside the validity of the parameter file, " +
-                       degrees(set.lowest_temperature - 273.15) + " to " +
-                       degrees(set.highest_temperature - 273.15) + "." +
-                       fahrenheit_hint(set, state.temperature.in_celsius())});
+                       degrees(valid.low, unit) + " to " + degrees(valid.high, unit) +
+                       "." + hint_on_unit(set, state.temperature, unit)});
   for (const auto& [symbol, percent] : state.analysis.modelled) {
     const ElementRange* range = set.find_range(symbol);
     if (!range || (percent >= range->low && percent <= range->high)) continue;
@@ -51,9 +55,11 @@ void check_ranges(const ParameterSet& set, const State& state, Warnings& out) {
   }
 }
 
-std::string bound_text(const SolidusBound& bound) {
-  const std::string at =
-      degrees(bound.celsius) + " (+-" + fixed(bound.uncertainty, 0) + ")";
+std::string bound_text(const SolidusBound& bound, TemperatureUnit unit) {
+  const Temperature t = Temperature::celsius(bound.celsius);
+  const std::string at = unit == TemperatureUnit::celsius
+                             ? degrees(t) + " (+-" + fixed(bound.uncertainty, 0) + ")"
+                             : degrees_with_error(t, bound.uncertainty, unit);
   switch (bound.sense) {
     case SolidusSense::at_least:
       return "is known to be free of melt only up to " + at;
@@ -78,12 +84,14 @@ bool weighs_more(const SolidusBound& a, const SolidusBound& b) {
   return a_seen != b_seen ? a_seen : a.celsius < b.celsius;
 }
 
-void check_melting(const ParameterSet& set, const State& state, Warnings& out) {
+void check_melting(const ParameterSet& set, const State& state, TemperatureUnit unit,
+                   Warnings& out) {
   const double celsius = state.temperature.in_celsius();
   if (celsius > kNoLiquidAbove && !set.find_phase(kLiquid))
     out.push_back({"gibbsteel.warning.303",
-                   "Above 1180 C, and the parameter file has no liquid: melting is not "
-                   "predicted." +
+                   "Above " + degrees(Temperature::celsius(kNoLiquidAbove), unit) +
+                       ", and the parameter file has no liquid: melting is not "
+                       "predicted." +
                        layer_remedy(set, kLiquid)});
   const SolidusBound* worst = nullptr;
   for (const SolidusBound& bound : set.solidus_bounds)
@@ -92,7 +100,8 @@ void check_melting(const ParameterSet& set, const State& state, Warnings& out) {
       worst = &bound;
   if (worst)
     out.push_back({"gibbsteel.warning.304", "The steel resembles " + worst->steel +
-                                                ", which " + bound_text(*worst) + "."});
+                                                ", which " + bound_text(*worst, unit) +
+                                                "."});
 }
 
 bool can_hold(const Phase& phase, const std::string& symbol) {
@@ -222,10 +231,11 @@ bool resembles(const SolidusBound& bound, const NamedValues& weight_percent) {
   return true;
 }
 
-std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state) {
+std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
+                                   TemperatureUnit unit) {
   Warnings out;
-  check_ranges(set, state, out);
-  check_melting(set, state, out);
+  check_ranges(set, state, unit, out);
+  check_melting(set, state, unit, out);
   check_certificate(set, state.analysis, out);
   if (!state.usable()) {
     out.push_back({"gibbsteel.warning.308",

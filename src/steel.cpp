@@ -23,7 +23,7 @@ Steel::Steel(const NamedValues& weight_percent, SteelOptions options)
 }
 
 State Steel::soak(Temperature t, const SoakOptions& options) const {
-  internal::check_temperatures({&t, 1});
+  internal::check_temperatures({&t, 1}, options.temperature_unit);
   const internal::SoakProblem problem(*this, options);
   return problem.state_of(problem.solve(t));
 }
@@ -31,10 +31,11 @@ State Steel::soak(Temperature t, const SoakOptions& options) const {
 Sweep Steel::sweep(std::span<const Temperature> temperatures,
                    const SoakOptions& options,
                    const std::function<bool(std::size_t)>& progress) const {
-  internal::check_temperatures(temperatures);
+  internal::check_temperatures(temperatures, options.temperature_unit);
   const internal::SoakProblem problem(*this, options);
   Sweep sweep;
   sweep.steel = name_;
+  sweep.temperature_unit = options.temperature_unit;
   if (options.solve.certify == Certificate::proof)
     internal::prove_sweep(problem, temperatures, progress, sweep);
   else

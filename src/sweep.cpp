@@ -11,14 +11,13 @@
 namespace gibbsteel {
 namespace {
 
-using internal::fixed;
-
 constexpr std::size_t kWidth = 78;
 
 std::vector<std::string> row_of(const State& state,
                                 const std::vector<std::string>& kinds,
-                                const std::vector<std::string>& symbols) {
-  std::vector<std::string> row{fixed(state.temperature.in_celsius(), 0)};
+                                const std::vector<std::string>& symbols,
+                                TemperatureUnit unit) {
+  auto row = internal::temperature_cells(state.temperature, unit);
   if (!state.usable()) {
     row.push_back("NOT USABLE");
     return row;
@@ -36,15 +35,21 @@ std::vector<std::string> row_of(const State& state,
 std::string table_of(const Sweep& sweep) {
   const auto kinds = sweep.carbide_kinds();
   const auto symbols = internal::matrix_elements(sweep);
+  const TemperatureUnit unit = sweep.temperature_unit;
   std::vector<std::string> top{"soak", "carbide", "vol%"}, head{"C", "all"};
-  top.resize(2 + kinds.size());
+  if (unit != TemperatureUnit::celsius) {
+    top.insert(top.begin() + 1, "");
+    head.insert(head.begin(), internal::symbol_of(unit));
+  }
+  top.resize(head.size() + kinds.size());
   top.push_back("matrix");
   top.push_back("wt%");
   for (const auto& kind : kinds) head.push_back(kind);
   for (const auto& symbol : symbols) head.push_back(symbol);
   if (top.size() > head.size()) top.resize(head.size());
   std::vector<std::vector<std::string>> rows{top, head};
-  for (const State& state : sweep.states) rows.push_back(row_of(state, kinds, symbols));
+  for (const State& state : sweep.states)
+    rows.push_back(row_of(state, kinds, symbols, unit));
   return internal::text_table(rows);
 }
 
@@ -81,10 +86,7 @@ std::string Sweep::brief() const {
   if (states.empty()) return name + (cancelled ? "CANCELLED" : "no temperatures given");
   std::string text = name + std::to_string(states.size()) +
                      (states.size() == 1 ? " soak at " : " soaks from ") +
-                     fixed(states.front().temperature.in_celsius(), 0);
-  if (states.size() > 1)
-    text += " to " + fixed(states.back().temperature.in_celsius(), 0);
-  text += " C";
+                     internal::temperatures_of(*this, 0, states.size() - 1);
   if (failures() > 0) text += ", " + std::to_string(failures()) + " NOT USABLE";
   return cancelled ? text + ", CANCELLED" : text;
 }

@@ -5,6 +5,7 @@
 #include "internal/distinct_warnings.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
+#include "internal/temperature_text.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -59,15 +60,24 @@ std::vector<std::string> legend_of_marks(const States& states) {
   return lines;
 }
 
+std::vector<std::string> temperature_cells(Temperature t, TemperatureUnit unit) {
+  std::vector<std::string> cells{fixed(t.in_celsius(), 0)};
+  if (unit != TemperatureUnit::celsius)
+    cells.insert(cells.begin(), fixed(in_unit(t, unit), 0));
+  return cells;
+}
+
+std::string temperatures_of(const Sweep& sweep, std::size_t first, std::size_t last) {
+  const Temperature low = sweep.states[first].temperature;
+  const Temperature high = sweep.states[last].temperature;
+  return first == last ? degrees(low, sweep.temperature_unit)
+                       : degrees({low, high}, sweep.temperature_unit);
+}
+
 std::vector<std::string> warning_lines(const Sweep& sweep) {
-  const auto celsius = [&](std::size_t i) {
-    return fixed(sweep.states[i].temperature.in_celsius(), 0);
-  };
   std::vector<std::string> lines;
   for (const SeenWarning& seen : seen_warnings(states_of(sweep))) {
-    std::string range = celsius(seen.first);
-    if (seen.last != seen.first) range += " to " + celsius(seen.last);
-    range += " C";
+    std::string range = temperatures_of(sweep, seen.first, seen.last);
     const std::size_t span = seen.last - seen.first + 1;
     if (seen.count != span)
       range += " (" + std::to_string(seen.count) + " of these " + std::to_string(span) +

@@ -12,7 +12,7 @@ namespace gibbsteel {
 namespace {
 
 using internal::degrees;
-using internal::fixed;
+using internal::degrees_inside;
 
 constexpr std::size_t kWidth = 78;
 
@@ -24,9 +24,9 @@ std::string number(const TemperatureSearch& search, double value) {
 std::string crossing_text(const TemperatureSearch& search, const Crossing& crossing) {
   const std::string end = internal::melting_mark(crossing.state) + ")";
   if (crossing.kind == CrossingKind::crossing)
-    return degrees(crossing.temperature) +
+    return degrees(crossing.temperature, search.temperature_unit) +
            (crossing.rising ? " (rising" : " (falling") + end;
-  return degrees(crossing.temperature) + " (jump from " +
+  return degrees(crossing.temperature, search.temperature_unit) + " (jump from " +
          number(search, crossing.below) + " to " + number(search, crossing.above) + end;
 }
 
@@ -46,13 +46,14 @@ std::string jumps_text(const TemperatureSearch& search) {
 }
 
 std::string found_text(const TemperatureSearch& search) {
+  const TemperatureUnit unit = search.temperature_unit;
   std::string text = search.quantity + " is " + number(search, search.target);
   for (std::size_t i = 0; i < search.crossings.size(); ++i)
     text += (i == 0 ? " at " : ", ") + crossing_text(search, search.crossings[i]);
   bool first = search.crossings.empty();
   for (const TemperatureRange& range : search.equal) {
-    text += (first ? " from " : ", and all the way from ") + degrees(range.low) +
-            " to " + degrees(range.high);
+    text += (first ? " from " : ", and all the way from ") + degrees(range.low, unit) +
+            " to " + degrees(range.high, unit);
     first = false;
   }
   return text;
@@ -60,9 +61,9 @@ std::string found_text(const TemperatureSearch& search) {
 
 std::string span_text(const TemperatureSearch& search) {
   return search.quantity + " is between " + number(search, search.lowest.value) + " (" +
-         degrees(search.lowest.temperature) + ") and " +
+         degrees_inside(search.lowest.temperature, search.temperature_unit) + ") and " +
          number(search, search.highest.value) + " (" +
-         degrees(search.highest.temperature) + ")";
+         degrees_inside(search.highest.temperature, search.temperature_unit) + ")";
 }
 
 bool equal_everywhere(const TemperatureSearch& search) {
@@ -123,10 +124,11 @@ std::string table_of(const TemperatureSearch& search) {
 std::string unknown_text(const TemperatureSearch& search) {
   std::string text;
   for (const PhaseGap& gap : search.gaps)
-    text += internal::wrapped("NOT KNOWN from " + fixed(gap.low.in_celsius(), 2) +
-                                  " to " + fixed(gap.high.in_celsius(), 2) +
-                                  " C: " + gap.reason + ".",
-                              kWidth, 2);
+    text += internal::wrapped(
+        "NOT KNOWN from " +
+            degrees(TemperatureRange{gap.low, gap.high}, search.temperature_unit, 2) +
+            ": " + gap.reason + ".",
+        kWidth, 2);
   if (!search.stopped.empty())
     text += internal::wrapped("NOT COMPLETE: " + search.stopped + ".", kWidth, 2);
   return text;
@@ -140,9 +142,8 @@ void internal::conclude(TemperatureSearch& search) {
 }
 
 std::string TemperatureSearch::brief() const {
-  return (steel.empty() ? "steel" : steel) + ", " + fixed(range.low.in_celsius(), 0) +
-         " to " + fixed(range.high.in_celsius(), 0) +
-         " C, long-hold limit: " + std::string(to_string(status)) + ": " + text;
+  return (steel.empty() ? "steel" : steel) + ", " + degrees(range, temperature_unit) +
+         ", long-hold limit: " + std::string(to_string(status)) + ": " + text;
 }
 
 std::string TemperatureSearch::full() const {

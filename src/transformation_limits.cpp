@@ -16,8 +16,9 @@ bool knows(const PhaseChanges& changes, const char* kind) {
 
 TransformationLimit no(std::string text) { return {std::nullopt, std::move(text)}; }
 
-TransformationLimit at(Temperature t, const std::string& text) {
-  return {t, text + " at " + degrees(t)};
+TransformationLimit at(const PhaseChanges& changes, Temperature t,
+                       const std::string& text) {
+  return {t, text + " at " + degrees(t, changes.temperature_unit)};
 }
 
 TransformationLimit start_of_austenite(const PhaseChanges& changes) {
@@ -25,7 +26,7 @@ TransformationLimit start_of_austenite(const PhaseChanges& changes) {
   if (austenite.empty()) return no("there is no austenite in the range");
   switch (austenite.front().low_edge) {
     case Edge::change:
-      return at(austenite.front().low, "austenite first forms");
+      return at(changes, austenite.front().low, "austenite first forms");
     case Edge::range:
       return no("there is austenite already at the low end of the range");
     case Edge::gap:
@@ -43,7 +44,7 @@ TransformationLimit end_of_ferrite(const PhaseChanges& changes) {
     case Edge::change:
       if (melts(changes, ferrite.front().high))
         return no("ferrite melts before it is gone");
-      return at(ferrite.front().high, "the last ferrite is gone");
+      return at(changes, ferrite.front().high, "the last ferrite is gone");
     case Edge::range:
       return no("there is ferrite up to the high end of the range");
     case Edge::gap:
@@ -62,7 +63,7 @@ TransformationLimit end_of_cementite(const PhaseChanges& changes) {
   const auto& ae3 = changes.ae3.temperature;
   if (melts(changes, last.high)) return no("M3C melts before it is gone");
   if (ae3 && last.high <= *ae3) return no("no M3C is left above Ae3");
-  return at(last.high, "M3C is gone");
+  return at(changes, last.high, "M3C is gone");
 }
 
 }  // namespace

@@ -19,20 +19,19 @@ bool has(const PhaseField& field, const std::string& kind) {
          field.phases.end();
 }
 
-/// Takes out [gap.low, gap.high].
-WindowSpans less(const WindowSpans& spans, const PhaseGap& gap) {
-  WindowSpans rest;
-  for (const WindowSpan& span : spans) {
-    if (span.range.low < gap.low)
-      rest.push_back({{span.range.low, std::min(span.range.high, gap.low)},
-                      span.floor,
-                      gap.low < span.range.high ? WindowRule::unknown : span.ceiling});
-    if (gap.high < span.range.high)
-      rest.push_back({{std::max(span.range.low, gap.high), span.range.high},
-                      span.range.low < gap.high ? WindowRule::unknown : span.floor,
-                      span.ceiling});
+/// The gap lies where phases are known, and the kind is not among them but within the
+/// bracket of a change.
+bool lacks(const PhaseChanges& changes, const std::string& kind, const PhaseGap& gap) {
+  const double close = 2.0 * changes.tolerance;  // [K]
+  double covered = 0.0;
+  for (const PhaseField& field : changes.fields) {
+    const double length = std::min(field.high, gap.high).in_kelvin() -
+                          std::max(field.low, gap.low).in_kelvin();
+    if (length <= 0.0) continue;
+    if (has(field, kind) && length > close) return false;
+    covered += length;
   }
-  return rest;
+  return covered >= gap.high.in_kelvin() - gap.low.in_kelvin() - close;
 }
 
 }  // namespace
@@ -87,8 +86,34 @@ WindowSpans at_least(const TemperatureSearch& search, WindowRule rule) {
   }
   if (!spans.empty() && spans.back().range.high == search.range.high)
     spans.back().ceiling = WindowRule::range;
-  for (const PhaseGap& gap : search.gaps) spans = less(spans, gap);
+  for (const PhaseGap& gap : search.gaps) spans = less(spans, gap, WindowRule::unknown);
   return spans;
+}
+
+WindowSpans less(const WindowSpans& spans, const PhaseGap& gap, WindowRule rule) {
+  WindowSpans rest;
+  for (const WindowSpan& span : spans) {
+    if (span.range.low < gap.low)
+      rest.push_back({{span.range.low, std::min(span.range.high, gap.low)},
+                      span.floor,
+                      gap.low < span.range.high ? rule : span.ceiling});
+    if (gap.high < span.range.high)
+      rest.push_back({{std::max(span.range.low, gap.high), span.range.high},
+                      span.range.low < gap.high ? rule : span.floor,
+                      span.ceiling});
+  }
+  return rest;
+}
+
+std::vector<PhaseGap> take_gaps_without(const PhaseChanges& changes,
+                                        const std::string& kind,
+                                        std::vector<PhaseGap>& gaps) {
+  const auto rest = std::stable_partition(
+      gaps.begin(), gaps.end(),
+      [&](const PhaseGap& gap) { return !lacks(changes, kind, gap); });
+  std::vector<PhaseGap> taken(rest, gaps.end());
+  gaps.erase(rest, gaps.end());
+  return taken;
 }
 
 WindowSpans intersection(const WindowSpans& a, const WindowSpans& b) {

@@ -3,18 +3,31 @@
 #include <algorithm>
 
 #include "internal/number_format.hpp"
+#include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
 namespace {
 
+using internal::degrees;
 using internal::fixed;
 
 constexpr std::size_t kWidth = 78;
 
-std::string span_text(const TemperatureRange& range) {
-  return fixed(range.low.in_celsius(), 0) + " to " + fixed(range.high.in_celsius(), 0) +
-         " C";
+/// "831 to 1038 C"; an end that no rule sets is not named: "from 831 C".
+std::string span_text(const WindowSpan& span, TemperatureUnit unit) {
+  const bool low = span.floor != WindowRule::range;
+  const bool high = span.ceiling != WindowRule::range;
+  if (low && high) return degrees(span.range, unit);
+  if (low) return "from " + degrees(span.range.low, unit);
+  return high ? "up to " + degrees(span.range.high, unit) : "all over the range";
+}
+
+std::string where_text(const RuleSpans& rule, TemperatureUnit unit) {
+  std::string where;
+  for (const WindowSpan& span : rule.spans)
+    where += (where.empty() ? "" : ", ") + span_text(span, unit);
+  return rule.text + ": " + (where.empty() ? "nowhere" : where);
 }
 
 /// "no ferrite" for the rule that sets an end.
@@ -24,27 +37,42 @@ std::string name_of(const HardeningWindow& window, WindowRule rule) {
   return "temperatures beyond are not known";
 }
 
-/// "floor set by: no ferrite"; an end that no rule sets is said to be none.
-std::string end_text(const char* end, const HardeningWindow& window, WindowRule rule) {
-  if (rule == WindowRule::range)
-    return std::string("no ") + end + " found: the range that was searched ends there";
-  return std::string(end) + " set by: " + name_of(window, rule);
+bool has_rule(const HardeningWindow& window, WindowRule rule) {
+  return std::any_of(window.rules.begin(), window.rules.end(),
+                     [&](const RuleSpans& known) { return known.rule == rule; });
+}
+
+std::string floor_text(const HardeningWindow& window) {
+  if (window.floor_rule == WindowRule::range)
+    return "no floor: nothing that was given sets one down to " +
+           degrees(window.range.low, window.temperature_unit) +
+           ", where the search began";
+  const bool ferrite_alone = window.floor_rule == WindowRule::ferrite &&
+                             !has_rule(window, WindowRule::hardness);
+  return "floor set by: " + name_of(window, window.floor_rule) +
+         (ferrite_alone ? " alone" : "");
+}
+
+std::string ceiling_text(const HardeningWindow& window) {
+  if (window.ceiling_rule == WindowRule::range)
+    return "no ceiling: nothing that was given sets one up to " +
+           degrees(window.range.high, window.temperature_unit) +
+           ", where the search ended";
+  return "ceiling set by: " + name_of(window, window.ceiling_rule);
 }
 
 std::string rules_text(const HardeningWindow& window) {
   std::string text;
-  for (const RuleSpans& rule : window.rules) {
-    std::string where;
-    for (const WindowSpan& span : rule.spans)
-      where += (where.empty() ? "" : ", ") + span_text(span.range);
-    text += (text.empty() ? "" : "; ") + rule.text + ": " +
-            (where.empty() ? "nowhere" : where);
-  }
+  for (const RuleSpans& rule : window.rules)
+    text += (text.empty() ? "" : "; ") + where_text(rule, window.temperature_unit);
   return text;
 }
 
-std::string soak_row(const char* name, const State& state) {
-  return internal::wrapped(std::string(name) + ": " + state.brief(), kWidth, 2);
+/// @param end  "floor" or "ceiling"; where there is none, the end of the search
+std::string soak_row(const char* end, const char* of_search, WindowRule rule,
+                     const State& state) {
+  const std::string name = rule == WindowRule::range ? of_search : end;
+  return internal::wrapped(name + ": " + state.brief(), kWidth, 2);
 }
 
 }  // namespace
@@ -81,9 +109,11 @@ std::string_view to_string(WindowStatus status) noexcept {
   return "not known";
 }
 
-std::string internal::solidus_text(const SolidusBound& bound) {
-  const std::string at =
-      fixed(bound.celsius, 0) + " C (+-" + fixed(bound.uncertainty, 0) + ")";
+std::string internal::solidus_text(const SolidusBound& bound, TemperatureUnit unit) {
+  const Temperature t = Temperature::celsius(bound.celsius);
+  const std::string at = unit == TemperatureUnit::celsius
+                             ? degrees(t) + " (+-" + fixed(bound.uncertainty, 0) + ")"
+                             : degrees_with_error(t, bound.uncertainty, unit);
   switch (bound.sense) {
     case SolidusSense::at_least:
       return "what is known to be free of melt of " + bound.steel + ", " + at;
@@ -96,18 +126,20 @@ std::string internal::solidus_text(const SolidusBound& bound) {
 }
 
 std::string internal::window_text(const HardeningWindow& window) {
+  const TemperatureUnit unit = window.temperature_unit;
+  const std::string searched = degrees(window.range, unit);
   switch (window.status) {
     case WindowStatus::found:
-      return span_text(window.spans.front().range) + "; " +
-             end_text("floor", window, window.floor_rule) + "; " +
-             end_text("ceiling", window, window.ceiling_rule);
+      return span_text(window.spans.front(), unit) + "; " + floor_text(window) + "; " +
+             ceiling_text(window);
     case WindowStatus::no_window:
-      return "none: no temperature in the range keeps all rules (" +
+      return "none: no temperature in the range, " + searched + ", keeps all rules (" +
              rules_text(window) + ")";
     case WindowStatus::not_known:
       break;
   }
-  return "none found, but part of the range is not known (" + rules_text(window) + ")";
+  return "none found, but part of the range, " + searched + ", is not known (" +
+         rules_text(window) + ")";
 }
 
 std::string HardeningWindow::brief() const {
@@ -120,15 +152,13 @@ std::string HardeningWindow::full() const {
       internal::wrapped(brief(), kWidth, 2) +
       internal::wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2) +
       internal::wrapped("parameters: " + parameters, kWidth, 2) + "\n";
-  for (const RuleSpans& rule : rules) {
-    std::string where;
-    for (const WindowSpan& span : rule.spans)
-      where += (where.empty() ? "" : ", ") + span_text(span.range);
-    result += internal::wrapped(rule.text + ": " + (where.empty() ? "nowhere" : where),
-                                kWidth, 2);
-  }
+  result +=
+      internal::wrapped("searched: " + degrees(range, temperature_unit), kWidth, 2);
+  for (const RuleSpans& rule : rules)
+    result += internal::wrapped(where_text(rule, temperature_unit), kWidth, 2);
   if (status == WindowStatus::found)
-    result += soak_row("floor", at_floor) + soak_row("ceiling", at_ceiling);
+    result += soak_row("floor", "low end of the search", floor_rule, at_floor) +
+              soak_row("ceiling", "high end of the search", ceiling_rule, at_ceiling);
   for (const std::string& remark : remarks)
     result += internal::wrapped(remark, kWidth, 2);
   for (const Warning& warning : warnings())

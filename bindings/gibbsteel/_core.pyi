@@ -1080,14 +1080,23 @@ class PhaseChanges(_Compiled):
 
     def _repr_html_(self) -> str: ...
     @property
-    def kelvin(self) -> tuple[float, float]:
-        """The range that was asked for [K]."""
+    def temperatures_kelvin(self) -> tuple[float, ...]:
+        """Of all changes, upwards [K]; empty when there is none."""
     @property
-    def celsius(self) -> tuple[float, float]:
-        """The range that was asked for [C]."""
+    def temperatures_celsius(self) -> tuple[float, ...]:
+        """Of all changes, upwards [C]; empty when there is none."""
     @property
-    def fahrenheit(self) -> tuple[float, float]:
-        """The range that was asked for [F]."""
+    def temperatures_fahrenheit(self) -> tuple[float, ...]:
+        """Of all changes, upwards [F]; empty when there is none."""
+    @property
+    def searched_kelvin(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [K]."""
+    @property
+    def searched_celsius(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [C]."""
+    @property
+    def searched_fahrenheit(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [F]."""
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""
@@ -1207,14 +1216,14 @@ class MeltingRange(_Compiled):
 
     def _repr_html_(self) -> str: ...
     @property
-    def kelvin(self) -> tuple[float, float]:
-        """The range that was searched [K]."""
+    def searched_kelvin(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [K]."""
     @property
-    def celsius(self) -> tuple[float, float]:
-        """The range that was searched [C]."""
+    def searched_celsius(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [C]."""
     @property
-    def fahrenheit(self) -> tuple[float, float]:
-        """The range that was searched [F]."""
+    def searched_fahrenheit(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [F]."""
     @property
     def solidus_kelvin(self) -> float | None:
         """The first liquid forms on heating [K]; None where that is not found."""
@@ -1323,14 +1332,23 @@ class TemperatureSearch(_Compiled):
 
     def _repr_html_(self) -> str: ...
     @property
-    def kelvin(self) -> tuple[float, float]:
-        """The range that was asked for [K]."""
+    def temperatures_kelvin(self) -> tuple[float, ...]:
+        """Of all crossings, upwards [K]; empty when there is none."""
     @property
-    def celsius(self) -> tuple[float, float]:
-        """The range that was asked for [C]."""
+    def temperatures_celsius(self) -> tuple[float, ...]:
+        """Of all crossings, upwards [C]; empty when there is none."""
     @property
-    def fahrenheit(self) -> tuple[float, float]:
-        """The range that was asked for [F]."""
+    def temperatures_fahrenheit(self) -> tuple[float, ...]:
+        """Of all crossings, upwards [F]; empty when there is none."""
+    @property
+    def searched_kelvin(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [K]."""
+    @property
+    def searched_celsius(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [C]."""
+    @property
+    def searched_fahrenheit(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [F]."""
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""
@@ -1412,6 +1430,24 @@ class MatchingTemperature(_Compiled):
 
     def _repr_html_(self) -> str: ...
     @property
+    def temperatures_kelvin(self) -> tuple[float, ...]:
+        """Of all crossings, upwards [K]; empty when there is none."""
+    @property
+    def temperatures_celsius(self) -> tuple[float, ...]:
+        """Of all crossings, upwards [C]; empty when there is none."""
+    @property
+    def temperatures_fahrenheit(self) -> tuple[float, ...]:
+        """Of all crossings, upwards [F]; empty when there is none."""
+    @property
+    def searched_kelvin(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [K]."""
+    @property
+    def searched_celsius(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [C]."""
+    @property
+    def searched_fahrenheit(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [F]."""
+    @property
     def reference(self) -> State:
         """The soak to be matched."""
     @property
@@ -1447,7 +1483,7 @@ class WindowRules(_Compiled):
         *,
         no_ferrite: bool,
         hardness: Quantity | None,
-        least_hardness: float,
+        least_hardness: float | None,
         pinning_kind: str,
         least_pinning_volume_percent: float | None,
         solidus_margin: float = 30.0,
@@ -1494,14 +1530,32 @@ class HardeningWindow(_Compiled):
 
     def _repr_html_(self) -> str: ...
     @property
-    def kelvin(self) -> tuple[float, float] | None:
-        """(floor, ceiling) of the lowest window [K]; None when there is none."""
+    def kelvin(self) -> tuple[float | None, float | None] | None:
+        """(floor, ceiling) of the lowest window [K]; None when there is none.
+
+        An end that no rule sets is None.
+        """
     @property
-    def celsius(self) -> tuple[float, float] | None:
-        """(floor, ceiling) of the lowest window [C]; None when there is none."""
+    def celsius(self) -> tuple[float | None, float | None] | None:
+        """(floor, ceiling) of the lowest window [C]; None when there is none.
+
+        An end that no rule sets is None.
+        """
     @property
-    def fahrenheit(self) -> tuple[float, float] | None:
-        """(floor, ceiling) of the lowest window [F]; None when there is none."""
+    def fahrenheit(self) -> tuple[float | None, float | None] | None:
+        """(floor, ceiling) of the lowest window [F]; None when there is none.
+
+        An end that no rule sets is None.
+        """
+    @property
+    def searched_kelvin(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [K]."""
+    @property
+    def searched_celsius(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [C]."""
+    @property
+    def searched_fahrenheit(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [F]."""
     @property
     def steel(self) -> str:
         """Name of the steel; may be empty."""
@@ -1526,13 +1580,22 @@ class HardeningWindow(_Compiled):
         """Every rule, and where it holds."""
     @property
     def at_floor(self) -> State:
-        """The soak there; not usable when there is no window."""
+        """The soak there, or at the low end of the search.
+
+        Not usable when there is no window.
+        """
     @property
     def at_ceiling(self) -> State:
-        """The soak there; not usable when there is no window."""
+        """The soak there, or at the high end of the search.
+
+        Not usable when there is no window.
+        """
+    @property
+    def gaps(self) -> list[PhaseGap]:
+        """What is not known and left out."""
     @property
     def remarks(self) -> list[str]:
-        """What to know."""
+        """What is left out, and what no rule looks at."""
     @property
     def text(self) -> str:
         """The answer, or why there is none."""
@@ -1613,6 +1676,7 @@ class SoakOptions(_Compiled):
         at_soak_temperature: bool,
         solve: SolveOptions,
         prove_every: int,
+        temperature_unit: str,
     ) -> None: ...
 
 class CompiledSteel(_Compiled):
@@ -1750,7 +1814,9 @@ class Comparison(_Compiled):
     def __getitem__(self, name: str) -> ComparisonRow: ...
     def __len__(self) -> int: ...
 
-def compare(states: Sequence[State], quantities: Sequence[Quantity]) -> Comparison:
+def compare(
+    states: Sequence[State], quantities: Sequence[Quantity], temperature_unit: str
+) -> Comparison:
     """See gibbsteel.compare."""
 
 # bind_measured_carbide.cpp

@@ -13,7 +13,7 @@ from .frames import state_columns
 from .rows import warning_numbers
 from .steel import Steel
 from .target_quantity import QuantityLike, as_list, as_quantity, require_known
-from .temperature import many_kelvin
+from .temperature import given_unit, many_kelvin
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -70,12 +70,13 @@ def compare(
         elif isinstance(item, ShortSoak):
             states.append(item.state)
         elif isinstance(item, Steel):
-            at = many_kelvin(celsius=_listed(celsius), fahrenheit=_listed(fahrenheit))
-            states.extend(item.sweep(kelvin=at).states)
+            at = {"celsius": _listed(celsius), "fahrenheit": _listed(fahrenheit)}
+            states.extend(item.sweep(**at).states)
         else:
             what = f"holds {item!r}"
             raise InputError([Problem("gibbsteel.input.267", "items", what, _REMEDY)])
-    return _core.compare(states, rows)
+    unit = given_unit(celsius=celsius, fahrenheit=fahrenheit)
+    return _core.compare(states, rows, unit)
 
 
 def _listed(values: Any) -> Any:

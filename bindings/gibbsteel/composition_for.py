@@ -12,7 +12,7 @@ from .errors import InputError
 from .progress import Callback, counting
 from .soak_options import soak_options
 from .target_quantity import QuantityLike, target_of
-from .temperature import one_kelvin
+from .temperature import one_with_unit
 
 
 def range_of(values: Any, place: str, code: str) -> tuple[float, float]:
@@ -126,8 +126,10 @@ class CompositionSearchMethods:
         wish |= {"volume_percent": volume_percent, "mass_percent": mass_percent}
         wanted = target_of(quantity, value, carbon_activity=carbon_activity, **wish)
         ends = range_of(percent, "range", "gibbsteel.input.268")
-        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
-        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
+        at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+        soak = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options, unit=unit
+        )
         how = _settings(steps, tolerance, most_soaks)
         with counting(progress) as callback:
             return _core.composition_for(

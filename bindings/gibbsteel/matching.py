@@ -12,7 +12,7 @@ from .progress import Callback, counting
 from .soak_options import soak_options
 from .steel import Steel
 from .target_quantity import QuantityLike, as_quantity
-from .temperature_range import kelvin_range
+from .temperature_range import range_and_unit
 
 
 def matching_temperature(
@@ -48,7 +48,8 @@ def matching_temperature(
     Returns
     -------
     MatchingTemperature
-        ``search.crossings``; look at ``search.status`` when there is none.
+        ``temperatures_celsius``, and ``search`` with its crossings; look at
+        ``search.status`` when there is none.
 
     Raises
     ------
@@ -61,15 +62,17 @@ def matching_temperature(
     >>> lean = gs.Steel(C=0.9, name="lean").soak(celsius=780)
     >>> rich = gs.Steel(C=1.2, name="rich")
     >>> match = gs.matching_temperature(reference=lean, steel=rich)
-    >>> [crossing.rising for crossing in match.search.crossings]
-    [True]
+    >>> [round(celsius) for celsius in match.temperatures_celsius]
+    [780]
     """
     state = reference.state if isinstance(reference, ShortSoak) else reference
     require(state, State, "reference", "give a soak of it: steel.soak(celsius=1120)")
     require(steel, Steel, "steel", "give the steel that is to match the reference")
-    chosen = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
-    at = kelvin_range(
+    at, unit = range_and_unit(
         steel.parameters, celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin
+    )
+    chosen = soak_options(
+        graphite, phases, suppressed, at_soak_temperature, options, unit=unit
     )
     wanted = quantities.matrix("C") if quantity is None else as_quantity(quantity)
     chosen_search = search or SearchOptions()

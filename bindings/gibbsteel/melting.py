@@ -9,6 +9,7 @@ from . import _core
 from ._core import MeltingRange, SearchOptions, SolveOptions
 from .progress import Callback, counting
 from .soak_options import soak_options
+from .temperature import given_unit
 from .temperature_range import kelvin_range
 
 
@@ -44,7 +45,8 @@ class MeltingMethods:
         Returns
         -------
         MeltingRange
-            ``solidus_celsius``, ``liquidus_celsius``; look at ``status`` and ``text``
+            ``solidus_celsius``, ``liquidus_celsius``, and ``searched_celsius`` for the
+            range; look at ``status`` and ``text``
             when one is None. ``at_solidus`` holds the first liquid.
 
         Raises
@@ -70,7 +72,14 @@ class MeltingMethods:
         >>> 1200 < found.solidus_celsius < found.liquidus_celsius < 1500
         True
         """
-        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
+        soak = soak_options(
+            graphite,
+            phases,
+            suppressed,
+            at_soak_temperature,
+            options,
+            unit=given_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),
+        )
         given = {"celsius": celsius, "fahrenheit": fahrenheit, "kelvin": kelvin}
         parameters = self._core.parameters
         if all(value is None for value in given.values()):

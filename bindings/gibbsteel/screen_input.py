@@ -27,7 +27,7 @@ from .names import as_names
 from .parameters import content_hash, default_parameters
 from .soak_options import soak_options
 from .target_quantity import as_list
-from .temperature import many_kelvin, one_kelvin
+from .temperature import given_unit, many_kelvin, one_kelvin
 
 _TABLE = "give an array with one row per composition and one column per element"
 _NAMES = 'name the element of each column, for instance elements=["C", "Cr", "Mo"]'
@@ -269,10 +269,12 @@ def _settings(
     }
 
 
-def _options(settings: dict[str, Any]) -> _core.ScreenOptions:
+def _options(settings: dict[str, Any], unit: str) -> _core.ScreenOptions:
     of_soaks = ("graphite", "phases", "suppressed", "at_soak_temperature", "options")
     soak = soak_options(
-        **{name: settings[name] for name in of_soaks}, certify=settings["certify"]
+        **{name: settings[name] for name in of_soaks},
+        certify=settings["certify"],
+        unit=unit,
     )
     of_steels = ("parameters", "bind_tramp_elements", "quantities")
     return _core.ScreenOptions(soak, **{name: settings[name] for name in of_steels})
@@ -292,12 +294,13 @@ def screen_job(
     """See `gibbsteel.screen` for the arguments."""
     table, names = _table(compositions, elements)
     settings = _settings(**given)
+    unit = given_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
     return ScreenJob(
         elements=names,
         compositions=_numbers(table, names),
         kelvin=_kelvins(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),
         one_per_composition=bool(one_per_composition),
-        options=_options(settings),
+        options=_options(settings, unit),
         settings=settings,
         threads=threads_of(threads),
     )

@@ -9,7 +9,7 @@ from . import _core
 from ._core import Sensitivities, SolveOptions
 from .names import as_names
 from .soak_options import soak_options
-from .temperature import one_kelvin, refuse_without_unit
+from .temperature import one_with_unit, refuse_without_unit
 
 
 class SensitivityMethods:
@@ -69,10 +69,10 @@ class SensitivityMethods:
         True
         """
         refuse_without_unit(without_unit, "sensitivities(celsius=1120)")
+        at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         chosen = soak_options(
-            graphite, phases, suppressed, at_soak_temperature, options
+            graphite, phases, suppressed, at_soak_temperature, options, unit=unit
         )
-        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         every = isinstance(parameters, str) and parameters == "all"
         return _core.sensitivities(
             self._core,

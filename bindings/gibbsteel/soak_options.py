@@ -25,8 +25,13 @@ def soak_options(
     options: SolveOptions | None,
     certify: str | None = None,
     prove_every: int = 1,
+    *,
+    unit: str = "celsius",
 ) -> _core.SoakOptions:
-    """See `Steel.soak` and `Steel.sweep` for their meaning."""
+    """See `Steel.soak` and `Steel.sweep` for their meaning.
+
+    Texts show temperatures in ``unit`` too: that of the call.
+    """
     if options is None:
         options = SolveOptions() if certify is None else SolveOptions(certify=certify)
     elif certify is not None and certify != options.certify:
@@ -38,4 +43,5 @@ def soak_options(
         at_soak_temperature=at_soak_temperature,
         solve=options,
         prove_every=prove_every,
+        temperature_unit=unit,
     )

@@ -23,7 +23,8 @@ from .sensitivities import SensitivityMethods
 from .soak_grid import GridMethods
 from .soak_options import soak_options
 from .targets import TargetMethods
-from .temperature import many_kelvin, one_kelvin, refuse_without_unit
+from .temperature import given_unit, many_kelvin, one_with_unit, refuse_without_unit
+from .window import WindowMethods
 
 
 class Steel(
@@ -36,6 +37,7 @@ class Steel(
     SectionMethods,
     SensitivityMethods,
     TargetMethods,
+    WindowMethods,
 ):
     """A steel, given as a mill certificate in weight percent.
 
@@ -160,10 +162,16 @@ class Steel(
         (700, ['M3C'])
         """
         refuse_without_unit(without_unit, "soak(celsius=1120)")
+        at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         chosen = soak_options(
-            graphite, phases, suppressed, at_soak_temperature, options, certify
+            graphite,
+            phases,
+            suppressed,
+            at_soak_temperature,
+            options,
+            certify,
+            unit=unit,
         )
-        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         return self._core.soak(at, chosen)
 
     def sweep(
@@ -186,7 +194,8 @@ class Steel(
         Parameters
         ----------
         celsius, fahrenheit, kelvin : iterable of float
-            Exactly one of them, for instance ``range(900, 1231, 5)``.
+            Exactly one of them, for instance ``range(900, 1231, 5)``. What is printed
+            shows that unit beside C.
         progress : bool or callable
             True shows a bar (tqdm). A callable gets the number of soaks done and stops
             the sweep by returning False.
@@ -225,6 +234,7 @@ class Steel(
             options,
             certify,
             prove_every,
+            unit=given_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),
         )
         at = many_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         with reporting(progress, len(at)) as callback:

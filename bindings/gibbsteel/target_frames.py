@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING, Any
 
 from ._core import (
@@ -44,6 +45,7 @@ def phase_changes_to_frame(found: PhaseChanges) -> pd.DataFrame:
     ]
     frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
     frame.attrs["parameters"] = found.low.parameters
+    frame.attrs["searched_C"] = found.searched_celsius
     frame.attrs["gaps_C"] = [gap.celsius for gap in found.gaps]
     frame.attrs["stopped"] = found.stopped
     return frame
@@ -78,6 +80,7 @@ def _crossing_rows(search: TemperatureSearch) -> list[dict[str, Any]]:
 def _search_frame(search: TemperatureSearch, rows: list[dict[str, Any]]) -> Any:
     frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
     frame.attrs["parameters"] = search.parameters
+    frame.attrs["searched_C"] = search.searched_celsius
     frame.attrs["status"] = search.status
     frame.attrs["text"] = search.text
     frame.attrs["warnings"] = [str(warning) for warning in search.warnings]
@@ -105,8 +108,17 @@ def matching_temperature_to_frame(match: MatchingTemperature) -> pd.DataFrame:
     return frame
 
 
+def _set_end(degrees: float, rule: str) -> float:
+    """NaN for an end that is only that of the search."""
+    return math.nan if rule == "range" else degrees
+
+
 def hardening_window_to_frame(window: HardeningWindow) -> pd.DataFrame:
-    """One row per rule and stretch where it holds, and per window ("all rules")."""
+    """One row per rule and stretch where it holds, and per window ("all rules").
+
+    An end that no rule sets is NaN; ``attrs`` holds the range that was searched, what
+    is not known, and the remarks.
+    """
     spans = [
         (rule.rule, rule.text, span) for rule in window.rules for span in rule.spans
     ]
@@ -116,8 +128,10 @@ def hardening_window_to_frame(window: HardeningWindow) -> pd.DataFrame:
             "steel": window.steel,
             "rule": rule,
             "text": text,
-            "low_C": span.celsius[0],
-            "high_C": span.celsius[1],
+            "low_C": _set_end(span.celsius[0], span.floor_rule),
+            "high_C": _set_end(span.celsius[1], span.ceiling_rule),
+            "low_F": _set_end(span.fahrenheit[0], span.floor_rule),
+            "high_F": _set_end(span.fahrenheit[1], span.ceiling_rule),
             "floor_rule": span.floor_rule,
             "ceiling_rule": span.ceiling_rule,
         }
@@ -125,7 +139,10 @@ def hardening_window_to_frame(window: HardeningWindow) -> pd.DataFrame:
     ]
     frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
     frame.attrs["parameters"] = window.parameters
+    frame.attrs["searched_C"] = window.searched_celsius
+    frame.attrs["gaps_C"] = [gap.celsius for gap in window.gaps]
     frame.attrs["status"] = window.status
     frame.attrs["text"] = window.text
     frame.attrs["warnings"] = [str(warning) for warning in window.warnings]
+    frame.attrs["remarks"] = window.remarks
     return frame

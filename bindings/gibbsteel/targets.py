@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from typing import Any
+from collections.abc import Callable, Mapping, Sequence
+from typing import Any, TypeVar
 
 from . import _core
 from ._core import (
     Dissolution,
-    HardeningWindow,
     PhaseChanges,
     SearchOptions,
     SolveOptions,
@@ -18,7 +17,9 @@ from .arguments import require
 from .progress import Callback, counting
 from .soak_options import soak_options
 from .target_quantity import QuantityLike, as_quantity, target_of
-from .temperature_range import kelvin_range
+from .temperature_range import range_and_unit
+
+_Result = TypeVar("_Result")
 
 
 class TargetMethods:
@@ -46,7 +47,8 @@ class TargetMethods:
         ----------
         celsius, fahrenheit, kelvin : pair of float
             Low and high end of the range, in one of the units; 700 to 1250 C, as far
-            as the parameter file goes, when left out.
+            as the parameter file goes, when left out. Texts show what is found in that
+            unit beside C; ``searched_celsius`` tells the range.
         search : SearchOptions, optional
             How closely to search, and how far to locate.
         progress : bool or callable
@@ -74,12 +76,12 @@ class TargetMethods:
         727 C on heating: ferrite + M3C -> austenite (invariant)
         787 C on heating: ferrite disappears
         """
-        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
-        at = self._range(celsius, fahrenheit, kelvin)
-        with counting(progress) as callback:
-            return _core.phase_changes(
-                self._core, at, soak, search or SearchOptions(), callback
-            )
+        at, unit = self._range(celsius, fahrenheit, kelvin)
+        soak = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options, unit=unit
+        )
+        asked = (at, soak)
+        return self._searched(_core.phase_changes, asked, search, progress)
 
     def dissolution_temperature(
         self,
@@ -124,12 +126,12 @@ class TargetMethods:
         'found'
         """
         require(kind, str, "kind", "give one kind, and call it once for each")
-        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
-        at = self._range(celsius, fahrenheit, kelvin)
-        with counting(progress) as callback:
-            return _core.dissolution_temperature(
-                self._core, kind, at, soak, search or SearchOptions(), callback
-            )
+        at, unit = self._range(celsius, fahrenheit, kelvin)
+        soak = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options, unit=unit
+        )
+        asked = (kind, at, soak)
+        return self._searched(_core.dissolution_temperature, asked, search, progress)
 
     def temperature_for(
         self,
@@ -177,9 +179,9 @@ class TargetMethods:
         Returns
         -------
         TemperatureSearch
-            ``crossings`` in order of temperature; look at ``status`` and ``text`` when
-            there is none. A crossing of kind ``"jump"`` does not have the value: see
-            ``below`` and ``above``.
+            ``temperatures_celsius``, upwards; ``crossings`` with their soaks; look at
+            ``status`` and ``text`` when there is none. A crossing of kind ``"jump"``
+            does not have the value: see ``below`` and ``above``.
 
         Raises
         ------
@@ -192,7 +194,7 @@ class TargetMethods:
         >>> import gibbsteel as gs
         >>> steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75, "W": 2.0, "V": 1.0})
         >>> found = steel.temperature_for(matrix_carbon=0.50, celsius=(1000, 1200))
-        >>> [round(crossing.celsius) for crossing in found.crossings]
+        >>> [round(celsius) for celsius in found.temperatures_celsius]
         [1144]
         """
         wanted = target_of(
@@ -206,84 +208,24 @@ class TargetMethods:
             mass_percent=mass_percent,
             carbon_activity=carbon_activity,
         )
-        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
-        at = self._range(celsius, fahrenheit, kelvin)
-        with counting(progress) as callback:
-            return _core.temperature_for(
-                self._core, *wanted, at, soak, search or SearchOptions(), callback
-            )
-
-    def hardening_window(
-        self,
-        *,
-        no_ferrite: bool = True,
-        hardness: QuantityLike | None = None,
-        least_hardness: float = 0.0,
-        pinning_kind: str = "",
-        least_pinning_volume_percent: float | None = None,
-        solidus_margin: float | None = None,
-        celsius: Sequence[Any] | None = None,
-        fahrenheit: Sequence[Any] | None = None,
-        kelvin: Sequence[Any] | None = None,
-        search: SearchOptions | None = None,
-        progress: bool | Callback = False,
-        graphite: bool = False,
-        phases: str | Sequence[str] | None = None,
-        suppressed: str | Sequence[str] = (),
-        at_soak_temperature: bool = False,
-        options: SolveOptions | None = None,
-    ) -> HardeningWindow:
-        """Between which temperatures the steel can be hardened, by chosen rules.
-
-        Parameters
-        ----------
-        no_ferrite : bool
-            The matrix must be without ferrite.
-        hardness, least_hardness : Quantity or callable, and float
-            Least value of a quantity, such as as-quenched hardness.
-        pinning_kind, least_pinning_volume_percent : str and float
-            The carbide that keeps grains small (all together when left out), and its
-            least volume percent.
-        solidus_margin : float
-            Distance from the known start of melting of a similar steel, and from the
-            computed solidus where the parameter file has a liquid [K].
-
-        The other parameters are those of `phase_changes`.
-
-        Returns
-        -------
-        HardeningWindow
-            ``celsius`` is (floor, ceiling), or None: see ``status`` and ``text``.
-
-        Raises
-        ------
-        InputError
-            As `phase_changes`, and for rules outside their range.
-
-        Examples
-        --------
-        >>> import gibbsteel as gs
-        >>> window = gs.Steel(C=0.8).hardening_window(celsius=(700, 900))
-        >>> window.floor_rule, window.ceiling_rule
-        ('ferrite', 'range')
-        """
-        margin = {} if solidus_margin is None else {"solidus_margin": solidus_margin}
-        rules = _core.WindowRules(
-            no_ferrite=no_ferrite,
-            hardness=None if hardness is None else as_quantity(hardness),
-            least_hardness=least_hardness,
-            pinning_kind=pinning_kind,
-            least_pinning_volume_percent=least_pinning_volume_percent,
-            **margin,
+        at, unit = self._range(celsius, fahrenheit, kelvin)
+        soak = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options, unit=unit
         )
-        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
-        at = self._range(celsius, fahrenheit, kelvin)
-        with counting(progress) as callback:
-            return _core.hardening_window(
-                self._core, rules, at, soak, search or SearchOptions(), callback
-            )
+        asked = (*wanted, at, soak)
+        return self._searched(_core.temperature_for, asked, search, progress)
 
-    def _range(self, celsius: Any, fahrenheit: Any, kelvin: Any) -> tuple[float, float]:
-        return kelvin_range(
+    def _searched(
+        self,
+        run: Callable[..., _Result],
+        asked: tuple[Any, ...],
+        search: SearchOptions | None,
+        progress: bool | Callback,
+    ) -> _Result:
+        with counting(progress) as callback:
+            return run(self._core, *asked, search or SearchOptions(), callback)
+
+    def _range(self, celsius: Any, fahrenheit: Any, kelvin: Any) -> Any:
+        return range_and_unit(
             self._core.parameters, celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin
         )

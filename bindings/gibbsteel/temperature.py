@@ -58,10 +58,20 @@ def _number(name: str, value: Any) -> float:
         raise _error(f"{name}={value!r} is not a number", _NUMBER) from None
 
 
+def given_unit(**given: Any) -> str:
+    """The keyword that is given; ``"celsius"`` when none is."""
+    return next((name for name, v in given.items() if v is not None), "celsius")
+
+
 def one_kelvin(**given: Any) -> float:
     """The single temperature among the given keywords [K]."""
     name, value = _the_one(given)
     return _to_kelvin(name, _number(name, value))
+
+
+def one_with_unit(**given: Any) -> tuple[float, str]:
+    """`one_kelvin`, and the unit that it was given in."""
+    return one_kelvin(**given), given_unit(**given)
 
 
 def many_kelvin(**given: Any) -> list[float]:

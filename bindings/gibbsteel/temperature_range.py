@@ -8,7 +8,7 @@ from typing import Any
 from . import _core
 from ._core import ParameterSet, Problem
 from .errors import InputError
-from .temperature import many_kelvin
+from .temperature import given_unit, many_kelvin
 
 _REMEDY = "give the low and the high end, for instance celsius=(700, 1250)"
 
@@ -29,6 +29,13 @@ def kelvin_range(parameters: ParameterSet, **given: Any) -> tuple[float, float]:
             raise _no_pair(name, pair)
     low, high = many_kelvin(**chosen)
     return low, high
+
+
+def range_and_unit(
+    parameters: ParameterSet, **given: Any
+) -> tuple[tuple[float, float], str]:
+    """`kelvin_range`, and the unit that it was given in."""
+    return kelvin_range(parameters, **given), given_unit(**given)
 
 
 def _no_pair(name: str, value: Any) -> InputError:

@@ -26,6 +26,7 @@ struct Comparison {
   /// the quantities that were asked for.
   std::vector<ComparisonRow> rows;
   bool by_family = false;  ///< as Quantity::by_family(), of any row
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   /// Those of a state; with by_family also that its steel is near a border of its
   /// family (gibbsteel.warning.335), or that the steels are of several (.357).

@@ -74,6 +74,7 @@ struct CompositionSearch {
   std::string parameters;
   State low, high;         ///< at the ends of what was searched
   bool by_family = false;  ///< as Quantity::by_family()
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
   /// The distinct warnings of the crossings; where there are none, of `low` and `high`.

@@ -50,6 +50,7 @@
 #include "gibbsteel/sweep.hpp"
 #include "gibbsteel/temperature_for.hpp"
 #include "gibbsteel/temperature_range.hpp"
+#include "gibbsteel/temperature_unit.hpp"
 #include "gibbsteel/tolerance.hpp"
 #include "gibbsteel/tolerance_band.hpp"
 #include "gibbsteel/trade_indices.hpp"

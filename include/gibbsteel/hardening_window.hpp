@@ -14,10 +14,12 @@ namespace gibbsteel {
 struct WindowRules {
   /// The matrix is without ferrite.
   bool no_ferrite = true;
-  /// The least value of a quantity, for instance as-quenched hardness.
+  /// What shall have a least value; quantities::hardness_hrc() when only the value is
+  /// given. Not a rule without the value, and refused then.
   std::optional<Quantity> hardness;
-  double least_hardness = 0.0;  ///< in the unit of the quantity
+  std::optional<double> least_hardness;  ///< in the unit of the quantity: else HRC
   /// The carbide that keeps austenite grains small; empty: all carbides together.
+  /// Refused without the volume.
   std::string pinning_kind;
   /// Its least volume percent, above 0; not a rule when not given.
   std::optional<double> least_pinning_volume_percent;
@@ -67,17 +69,22 @@ struct HardeningWindow {
   std::string steel;
   TemperatureRange range{Temperature::kelvin(0.0), Temperature::kelvin(0.0)};
   WindowStatus status = WindowStatus::not_known;
-  /// The lowest window; `spans` holds all of them.
+  /// Of the lowest window; `spans` holds all of them. None for an end that no rule
+  /// sets: the rules hold up to the end of `range` there.
   std::optional<Temperature> floor, ceiling;
   WindowRule floor_rule = WindowRule::unknown, ceiling_rule = WindowRule::unknown;
   std::vector<WindowSpan> spans;
   std::vector<RuleSpans> rules;
-  State at_floor, at_ceiling;  ///< soaks there; not run when there is no window
+  /// Soaks there, or at the end of `range`; not run when there is no window.
+  State at_floor, at_ceiling;
+  std::vector<PhaseGap> gaps;  ///< what is not known and left out, upwards
+  /// What is left out, and what no rule looks at: grain growth above all.
   std::vector<std::string> remarks;
   std::string text;  ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;
   std::string parameters;
   bool by_family = false;  ///< the hardness is, as Quantity::by_family()
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   /// The distinct ones of both soaks; with by_family also that the steel is near a
   /// border of its family (gibbsteel.warning.335).
@@ -91,9 +98,12 @@ struct HardeningWindow {
 /// a similar steel less a margin (bounds of the parameter set; common practice, no
 /// source), or the computed solidus less that margin, looked for beyond the range too.
 /// Temperatures of long-hold equilibrium: a shop soak of minutes dissolves
-/// less.
-/// @throws InputError gibbsteel.input.254 (rules), .205 (pinning kind), .205, .206 of
-///         the hardness (see Quantity::problems()), and as phase_changes()
+/// less. Grain growth is looked at by the least volume of carbide only, hardness by its
+/// least value only: without them the remarks say so. Where there is no austenite a
+/// steel does not harden, and a least value of a hardening estimate is not kept.
+/// @throws InputError gibbsteel.input.254 (rules), .285 (half a rule), .205 (pinning
+///         kind), .205, .206 of the hardness (see Quantity::problems()), and as
+///         phase_changes()
 HardeningWindow hardening_window(const Steel& steel, const WindowRules& rules,
                                  const TemperatureRange& range,
                                  const SoakOptions& soak = {},

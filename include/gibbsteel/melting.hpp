@@ -51,6 +51,7 @@ struct MeltingRange {
   std::string text;  ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;
   std::string parameters;
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   const std::vector<Warning>& warnings() const noexcept { return noted; }
   std::string brief() const;  ///< one line

@@ -95,6 +95,7 @@ struct PhaseChanges {
   State low, high;        ///< at the ends of what was searched
   std::size_t soaks = 0;  ///< that the search took
   std::string stopped;    ///< why it does not reach the end of the range; else empty
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   /// True when nothing in the range is unknown.
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }

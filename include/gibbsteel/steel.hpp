@@ -10,6 +10,7 @@
 #include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/state.hpp"
 #include "gibbsteel/sweep.hpp"
+#include "gibbsteel/temperature_unit.hpp"
 
 namespace gibbsteel {
 
@@ -28,6 +29,9 @@ struct SoakOptions {
   /// 5 J/mol of atoms or less (neighbours some kelvin apart, no phase change between),
   /// and proven one by one where not. >= 1
   int prove_every = 1;
+  /// In which the temperatures of the call were given: texts show it beside C, and
+  /// hints repeat the number in it. No influence on what is computed.
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;
 };
 
 struct SteelOptions {

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "gibbsteel/state.hpp"
+#include "gibbsteel/temperature_unit.hpp"
 
 namespace gibbsteel {
 
@@ -12,6 +13,8 @@ struct Sweep {
   std::string steel;
   std::vector<State> states;  ///< in the order asked for
   bool cancelled = false;  ///< true: stopped by the caller, `states` is the part done
+
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   /// Kinds of all carbides that occur anywhere in the sweep, in order of first
   /// appearance.

@@ -49,6 +49,8 @@ inline constexpr std::string_view kAxisElement = "gibbsteel.input.281";
 inline constexpr std::string_view kSectionOption = "gibbsteel.input.282";
 inline constexpr std::string_view kNotLinear = "gibbsteel.input.283";
 inline constexpr std::string_view kNoShortSoakLimit = "gibbsteel.input.284";
+inline constexpr std::string_view kHalfRule = "gibbsteel.input.285";
+inline constexpr std::string_view kNoTemperatureUnit = "gibbsteel.input.286";
 inline constexpr std::string_view kGridVariables = "gibbsteel.input.295";
 inline constexpr std::string_view kGridValues = "gibbsteel.input.296";
 inline constexpr std::string_view kNothingToDraw = "gibbsteel.input.297";
@@ -125,6 +127,8 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kAxisElement, "an axis of a map is that of Fe, or both are that of one element"},
     {kSectionOption, "an option of a section map is outside its range"},
     {kNotLinear, "bound tramp elements bend the composition over a section map"},
+    {kHalfRule, "half a rule of a hardening window is given"},
+    {kNoTemperatureUnit, "no unit of temperatures has this name"},
     {kGridVariables, "a grid of soaks is not over two different variables"},
     {kGridValues, "the values of a swept variable are none, or not finite numbers"},
     {kNothingToDraw, "a plot is given something that it cannot draw"},

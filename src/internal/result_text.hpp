@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "gibbsteel/state.hpp"
+#include "internal/temperature_text.hpp"
 
 namespace gibbsteel::internal {
 
@@ -18,8 +19,6 @@ std::string basis_text(const State& state);
 
 /// "1120 C (2048 F)"
 std::string celsius_and_fahrenheit(Temperature t);
-/// "1120 C"
-std::string degrees(Temperature t);
 
 /// "punch heat 7 at 1120 C (2048 F)"
 std::string heading(const State& state);

@@ -30,7 +30,9 @@ State blank_state(const ParameterSet& set, std::string hash, const SoakOptions& 
 
 /// Fills a blank state (with its analysis) from an equilibrium: everything a
 /// metallurgist reads, with the warnings.
-void fill_state(const PhaseSystem& system, const Equilibrium& result, State& state);
+/// @param unit  in which the temperature was given
+void fill_state(const PhaseSystem& system, const Equilibrium& result, State& state,
+                TemperatureUnit unit = TemperatureUnit::celsius);
 
 /// The range of temperatures that a soak takes. False for NaN.
 bool is_soak_temperature(Temperature t) noexcept;
@@ -38,7 +40,9 @@ bool is_soak_temperature(Temperature t) noexcept;
 Temperature highest_soak_temperature() noexcept;
 
 /// Refuses all that are not temperatures of a soak, in one go.
+/// @param unit  in which they were given
 /// @throws InputError gibbsteel.input.210
-void check_temperatures(std::span<const Temperature> temperatures);
+void check_temperatures(std::span<const Temperature> temperatures,
+                        TemperatureUnit unit = TemperatureUnit::celsius);
 
 }  // namespace gibbsteel::internal

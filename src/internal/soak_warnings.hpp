@@ -5,11 +5,14 @@
 
 #include "gibbsteel/parameter_set.hpp"
 #include "gibbsteel/state.hpp"
+#include "gibbsteel/temperature_unit.hpp"
 
 namespace gibbsteel::internal {
 
 /// @param state  complete but for its warnings
-std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state);
+/// @param unit   in which its temperature was given
+std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
+                                   TemperatureUnit unit = TemperatureUnit::celsius);
 
 /// True when a steel resembles the one for which a solidus is known: at most 0.15 less
 /// carbon or 0.5 more, every other element within 0.5 or a fifth of it, whichever is

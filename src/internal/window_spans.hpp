@@ -17,6 +17,15 @@ WindowSpans without_kind(const PhaseChanges& changes, const std::string& kind,
 /// Where the quantity of a search is at least its target.
 WindowSpans at_least(const TemperatureSearch& search, WindowRule rule);
 
+/// Takes out a gap; `rule` is what its ends are called.
+WindowSpans less(const WindowSpans& spans, const PhaseGap& gap, WindowRule rule);
+
+/// Takes those gaps out of the list that lie where phases are known and the kind is not
+/// among them. @return them
+std::vector<PhaseGap> take_gaps_without(const PhaseChanges& changes,
+                                        const std::string& kind,
+                                        std::vector<PhaseGap>& gaps);
+
 /// Both lists go upwards, and so does the result.
 WindowSpans intersection(const WindowSpans& a, const WindowSpans& b);
 

@@ -9,6 +9,6 @@ namespace gibbsteel::internal {
 std::string window_text(const HardeningWindow& window);
 
 /// "the start of melting of AISI M2, 1240 C (+-12)"
-std::string solidus_text(const SolidusBound& bound);
+std::string solidus_text(const SolidusBound& bound, TemperatureUnit unit);
 
 }  // namespace gibbsteel::internal

@@ -62,9 +62,9 @@ void check_options(const CompositionSearchOptions& search, Problems& out) {
 
 /// The steel with all elements of the line; checked first.
 Steel at_high_end(const Steel& steel, const std::string& element,
-                  const WeightPercentRange& range, Temperature t,
+                  const WeightPercentRange& range, Temperature t, TemperatureUnit unit,
                   const CompositionSearchOptions& search) {
-  check_temperatures({&t, 1});
+  check_temperatures({&t, 1}, unit);
   Problems problems;
   check_element(steel, element, problems);
   check_range(steel, element, range, problems);
@@ -79,7 +79,7 @@ CompositionScan::CompositionScan(const Steel& steel, const std::string& element,
                                  const WeightPercentRange& range, Temperature t,
                                  const SoakOptions& soak,
                                  const CompositionSearchOptions& search)
-    : steel_(at_high_end(steel, element, range, t, search)),
+    : steel_(at_high_end(steel, element, range, t, soak.temperature_unit, search)),
       element_(element),
       range_(range),
       search_(search),

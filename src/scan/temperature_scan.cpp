@@ -18,8 +18,9 @@ Temperature TemperatureScan::temperature_of(const LineEvent& event) const {
   return at(std::midpoint(scan.nodes[event.below].s, scan.nodes[event.above].s));
 }
 
-void check_search(const TemperatureRange& range, const SearchOptions& search) {
-  check_temperatures(std::array{range.low, range.high});
+void check_search(const TemperatureRange& range, const SearchOptions& search,
+                  TemperatureUnit unit) {
+  check_temperatures(std::array{range.low, range.high}, unit);
   auto problems = search.problems();
   if (!(range.low < range.high))
     problems.push_back({"gibbsteel.input.250", "range",
@@ -32,7 +33,7 @@ void check_search(const TemperatureRange& range, const SearchOptions& search) {
 TemperatureScan scan_temperatures(const Steel& steel, const TemperatureRange& range,
                                   const SoakOptions& soak,
                                   const SearchOptions& search) {
-  check_search(range, search);
+  check_search(range, search, soak.temperature_unit);
   TemperatureScan result{SoakProblem(steel, soak), range, search.tolerance, {}};
   const auto& moles = result.problem.mole_fractions;
   const ConditionLine line(result.problem.system, soak.solve, {range.low, moles},

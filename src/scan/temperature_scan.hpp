@@ -28,6 +28,7 @@ TemperatureScan scan_temperatures(const Steel& steel, const TemperatureRange& ra
                                   const SoakOptions& soak, const SearchOptions& search);
 
 /// The checks alone.
-void check_search(const TemperatureRange& range, const SearchOptions& search);
+void check_search(const TemperatureRange& range, const SearchOptions& search,
+                  TemperatureUnit unit);
 
 }  // namespace gibbsteel::internal

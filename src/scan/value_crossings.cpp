@@ -52,6 +52,7 @@ TemperatureSearch find_crossings(const TemperatureScan& scan, const Quantity& qu
   found.unit = quantity.unit();
   found.target = target;
   found.range = scan.range;
+  found.temperature_unit = scan.problem.options.temperature_unit;
   for (const LineCrossing& crossing : line.crossings)
     found.crossings.push_back(crossing_of(scan, crossing));
   for (const LineSpan& span : line.equal)

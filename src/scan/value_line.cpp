@@ -185,9 +185,18 @@ class CrossingSearch {
 
   void add_unknown(const ValueSample& a, const ValueSample& b) {
     const ValueSample& bad = known(a) ? b : a;
-    add_gap(a.s, b.s,
-            bad.state.usable() ? "the quantity has no value there"
-                               : bad.state.solve_report.reason);
+    add_gap(
+        a.s, b.s,
+        bad.state.usable() ? why_no_value(bad.state) : bad.state.solve_report.reason);
+  }
+
+  static std::string why_no_value(const State& state) {
+    const auto& all = state.occurrences;
+    const bool austenite = std::any_of(all.begin(), all.end(), [](const Occurrence& o) {
+      return o.kind == "austenite";
+    });
+    return austenite ? "the quantity has no value there"
+                     : "the quantity has no value there, and there is no austenite";
   }
 
   void add_gap(double from, double to, const std::string& reason) {

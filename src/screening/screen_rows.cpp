@@ -168,7 +168,7 @@ void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
   const std::size_t at = problem.row - table.first_row;
   State state = blank_state_;
   state.analysis = analysis;
-  fill_state(*problem.system, result, state);
+  fill_state(*problem.system, result, state, options_.soak.temperature_unit);
   table.status[at] = status_of(result.report);
   table.certificate[at] = result.report.certificate;
   if (by_family_ && state.usable()) {

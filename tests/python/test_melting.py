@@ -37,11 +37,14 @@ def test_the_answer(steel, found):
 
 def test_the_range_that_is_searched(with_liquid, steel, found):
     highest = with_liquid.kelvin_validity[1]
-    assert found.kelvin == pytest.approx((1273.15, highest))
+    assert found.searched_kelvin == pytest.approx((1273.15, highest))
     narrow = steel.melting_range(fahrenheit=(1900, 2000))
-    assert narrow.fahrenheit == pytest.approx((1900, 2000))
+    assert narrow.searched_fahrenheit == pytest.approx((1900, 2000))
     assert (narrow.status, narrow.solidus_celsius) == ("solid", None)
-    assert narrow.text == "no liquid forms in the range, 1038 to 1093 C"
+    assert narrow.text == (
+        "no liquid forms in the range, 1038 to 1093 C (1900 to 2000 F)"
+    )
+    assert not hasattr(narrow, "celsius")
 
 
 def test_texts(found):

@@ -70,11 +70,25 @@ def test_texts(changes, found):
 
 def test_units_of_a_range(plain, changes):
     in_fahrenheit = plain.phase_changes(fahrenheit=(1292, 1562))
-    assert in_fahrenheit.celsius == pytest.approx((700, 850))
+    assert in_fahrenheit.searched_celsius == pytest.approx((700, 850))
+    assert in_fahrenheit.searched_fahrenheit == pytest.approx((1292, 1562))
     assert in_fahrenheit.ae3.fahrenheit == pytest.approx(
         changes.ae3.fahrenheit, abs=0.02
     )
-    assert plain.phase_changes().celsius == pytest.approx((700, 1250))
+    assert plain.phase_changes().searched_celsius == pytest.approx((700, 1250))
+
+
+def test_one_meaning_of_celsius(plain, changes, found):
+    """An answer: a range that was searched is `searched_celsius`."""
+    for result in (changes, found):
+        assert not hasattr(result, "celsius")
+        assert result.searched_celsius == pytest.approx((700, 850))
+        assert result.to_frame().attrs["searched_C"] == result.searched_celsius
+    assert changes.temperatures_celsius == tuple(c.celsius for c in changes.changes)
+    assert found.temperatures_kelvin == tuple(c.kelvin for c in found.crossings)
+    assert isinstance(found.temperatures_fahrenheit, tuple)
+    never = plain.temperature_for(carbon_activity=30, celsius=(700, 850))
+    assert never.temperatures_celsius == ()
 
 
 def test_dissolution(plain):
@@ -220,7 +234,9 @@ def test_matching_temperature():
     lean = gs.Steel(C=0.9, name="lean").soak(celsius=780)
     rich = gs.Steel(C=1.2, name="rich")
     match = gs.matching_temperature(reference=lean, steel=rich, celsius=(720, 950))
-    there = rich.soak(kelvin=match.search.crossings[0].kelvin)
+    (kelvin,) = match.temperatures_kelvin
+    assert match.searched_celsius == pytest.approx((720, 950))
+    there = rich.soak(kelvin=kelvin)
     assert there.matrix.weight_percent["C"] == pytest.approx(match.value, abs=1e-6)
     assert again(match).search.text == match.search.text
     assert str(match).startswith("reference: lean at 780 C (C in the matrix")
@@ -232,16 +248,65 @@ def test_hardening_window():
     steel = gs.Steel(C=0.8, name="plain")
     window = steel.hardening_window(celsius=(700, 900))
     assert (window.status, window.floor_rule) == ("found", "ferrite")
-    assert window.celsius == pytest.approx((727, 900), abs=2)  # Okamoto 1992
+    floor, ceiling = window.celsius
+    assert floor == pytest.approx(727, abs=2)  # Okamoto 1992
+    assert (ceiling, window.ceiling_rule) == (None, "range")
+    assert window.searched_celsius == pytest.approx((700, 900))
+    assert repr(window) == (
+        "<plain, hardening window, long-hold limit: from 727 C; floor set by: no "
+        "ferrite alone; no ceiling: nothing that was given sets one up to 900 C, where "
+        "the search ended>"
+    )
     assert "ferrite" not in window.at_floor
     none = steel.hardening_window(
         celsius=(700, 900), hardness=lambda state: 60.0, least_hardness=64
     )
     assert (none.status, none.celsius) == ("no window", None)
     assert str(again(none)) == str(none)
-    assert set(window.to_frame()["rule"]) == {"ferrite", "all"}
+    frame = window.to_frame()
+    assert set(frame["rule"]) == {"ferrite", "all"}
+    assert list(frame["low_C"]) == pytest.approx([floor, floor])
+    assert frame["high_C"].isna().all() and frame["high_F"].isna().all()
+    assert frame.attrs["remarks"] == window.remarks
+    assert frame.attrs["searched_C"] == window.searched_celsius
     assert problem(steel.hardening_window, solidus_margin=-5) == (
         "[gibbsteel.input.254] solidus_margin: is -5; give 0 or more [K]"
+    )
+
+
+def test_rules_of_a_window_are_never_dropped():
+    """`least_hardness` alone is a rule on the estimate, half a rule is refused."""
+    steel = gs.Steel({"C": 0.4, "Cr": 5, "Mo": 1.35, "V": 1, "Si": 1}, name="H13")
+    alone = steel.hardening_window(least_hardness=52)
+    both = steel.hardening_window(
+        hardness=gs.quantities.hardness_hrc(), least_hardness=52
+    )
+    assert alone.text == both.text
+    assert alone.floor_rule == "hardness"
+    # Below 20 HRC the scale has no numbers, but there the other rule is broken.
+    assert alone.gaps == [] and "Not known" not in str(alone)
+    search = steel.temperature_for(gs.quantities.hardness_hrc(), 52)
+    assert [gap.reason for gap in search.gaps] == [
+        "the quantity has no value there, and there is no austenite",
+        "the quantity has no value there",
+    ]
+    soft = steel.hardening_window(no_ferrite=False, least_hardness=52)
+    (gap,) = soft.gaps
+    assert gap.reason == "the quantity has no value there"
+    low, high = gap.celsius
+    assert soft.remarks[0] == (
+        f"Not known and left out: {low:.0f} to {high:.0f} C (the quantity has no value "
+        "there)."
+    )
+    hardness = gs.quantities.hardness_hrc().value(alone.at_floor)
+    assert hardness == pytest.approx(52, abs=1e-3)
+    assert problem(steel.hardening_window, hardness=gs.quantities.hardness_hrc()) == (
+        "[gibbsteel.input.285] hardness: is 'as-quenched hardness' without a least "
+        "value; give least_hardness in HRC"
+    )
+    assert problem(steel.hardening_window, pinning_kind="MC") == (
+        "[gibbsteel.input.285] pinning_kind: is 'MC' without a least volume; give "
+        "least_pinning_volume_percent, for instance 1"
     )
 
 

@@ -27,6 +27,28 @@ Steel high_speed() {
                {"M2", {}, false});
 }
 
+const std::string kGrains =
+    "Grain growth is not considered, and in practice it often sets the ceiling: "
+    "least_pinning_volume_percent asks for carbide that keeps the grains small, "
+    "pinning_kind for one kind of it.";
+const std::string kPinned =
+    "Grain growth is considered by the least volume of carbide alone, which is a "
+    "choice: steels that hold little carbide are hardened with less.";
+const std::string kHardness =
+    "Hardness is not considered: least_hardness asks for as-quenched hardness [HRC], "
+    "with hardness for another quantity.";
+const std::string kOnlyFerrite =
+    " The floor is only where the last ferrite is gone; the matrix may hold too "
+    "little carbon there to become hard.";
+const std::string kRest =
+    "Retained austenite, soak time, section and distortion are not considered.";
+const std::string kNoMelting =
+    "No start of melting is known of a steel like this: no rule keeps the ceiling away "
+    "from it.";
+const std::string kLayer =
+    " With a liquid in the parameter file it is computed: lay layers/liquid.json on "
+    "it, in Python steel.with_parameters(default_parameters(\"liquid\")).";
+
 bool has(const State& state, const std::string& kind) {
   for (const Occurrence& o : state.occurrences)
     if (o.kind == kind) return true;
@@ -45,7 +67,93 @@ TEST_CASE("ferrite sets the floor, known melting the ceiling") {
             "ferrite"));
   // The file knows 1240 +-12 C for M2; the margin is 30 K.
   CHECK(window.ceiling->in_celsius() == doctest::Approx(1240.0 - 12.0 - 30.0));
-  CHECK(window.remarks.empty());
+  CHECK(window.remarks ==
+        std::vector<std::string>{kGrains, kHardness + kOnlyFerrite, kRest});
+  CHECK(window.text ==
+        "847 to 1198 C; floor set by: no ferrite alone; ceiling set by: 30 K below the "
+        "start of melting of AISI M2 (HS6-5-2), 1240 C (+-12)");
+}
+
+TEST_CASE("an end that no rule sets is none, and is not in the answer") {
+  const auto window = hardening_window(punch_heat(), {}, range(700, 1250));
+  CHECK(
+      window.text ==
+      "from 831 C; floor set by: no ferrite alone; no ceiling: nothing that was given "
+      "sets one up to 1250 C, where the search ended");
+  CHECK(window.floor);
+  CHECK_FALSE(window.ceiling);
+  CHECK(window.at_ceiling.temperature.in_celsius() == doctest::Approx(1250.0));
+  const std::string page = window.full();
+  CHECK(page.find("\nsearched: 700 to 1250 C\nno ferrite: from 831 C\nfloor: punch "
+                  "heat 7 at 831 C (1528 F), ") != std::string::npos);
+  CHECK(page.find("\nhigh end of the search: punch heat 7 at 1250 C (2282 F), ") !=
+        std::string::npos);
+  CHECK(page.find("\nGrain growth is not considered, and in practice it often sets "
+                  "the ceiling:\n") != std::string::npos);
+  const auto inside = hardening_window(punch_heat(), {}, range(900, 1000));
+  CHECK(
+      inside.text ==
+      "all over the range; no floor: nothing that was given sets one down to 900 C, "
+      "where the search began; no ceiling: nothing that was given sets one up to 1000 "
+      "C, where the search ended");
+  CHECK_FALSE(inside.floor);
+}
+
+TEST_CASE("a least hardness alone is that of the estimate, and not kept in ferrite") {
+  WindowRules rules;
+  rules.least_hardness = 60.0;
+  const auto window = hardening_window(punch_heat(), rules, range(700, 1250));
+  CHECK(window.floor_rule == WindowRule::hardness);
+  CHECK(quantities::hardness_hrc().value(window.at_floor) ==
+        doctest::Approx(60.0).epsilon(1e-5));
+  CHECK(window.gaps.empty());
+  CHECK(window.remarks ==
+        std::vector<std::string>{kNoMelting + kLayer, kGrains, kRest});
+  rules.hardness = quantities::hardness_hrc();
+  CHECK(hardening_window(punch_heat(), rules, range(700, 1250)).text == window.text);
+  rules.least_hardness = 70.0;
+  const auto none = hardening_window(punch_heat(), rules, range(700, 1250));
+  CHECK(none.status == WindowStatus::no_window);
+  CHECK(
+      none.text ==
+      "none: no temperature in the range, 700 to 1250 C, keeps all rules (no ferrite: "
+      "from 831 C; as-quenched hardness at least 70 HRC: nowhere)");
+}
+
+TEST_CASE("a least hardness that all austenite has begins where austenite does") {
+  WindowRules rules;
+  rules.no_ferrite = false;
+  rules.least_hardness = 5.0;
+  const auto window = hardening_window(punch_heat(), rules, range(700, 1000));
+  const auto changes = phase_changes(punch_heat(), range(700, 1000));
+  CHECK(window.floor_rule == WindowRule::hardness);
+  CHECK(std::abs(window.floor->in_celsius() -
+                 changes.ae1.temperature.value().in_celsius()) < 0.02);
+}
+
+TEST_CASE("half a rule is refused") {
+  WindowRules rules;
+  rules.hardness = quantities::hardness_hrc();
+  rules.pinning_kind = "MC";
+  CHECK_THROWS_WITH_AS(
+      hardening_window(punch_heat(), rules, range(700, 1250)),
+      "[gibbsteel.input.285] hardness: is 'as-quenched hardness' without a least "
+      "value; "
+      "give least_hardness in HRC\n"
+      "[gibbsteel.input.285] pinning_kind: is 'MC' without a least volume; give "
+      "least_pinning_volume_percent, for instance 1",
+      InputError);
+}
+
+TEST_CASE("temperatures in the unit of the call") {
+  SoakOptions options;
+  options.temperature_unit = TemperatureUnit::fahrenheit;
+  const TemperatureRange fahrenheit{Temperature::fahrenheit(1300),
+                                    Temperature::fahrenheit(2250)};
+  CHECK(hardening_window(high_speed(), {}, fahrenheit, options).text ==
+        "847 to 1198 C (1556 to 2188 F); floor set by: no ferrite alone; ceiling set "
+        "by: 30 K below the start of melting of AISI M2 (HS6-5-2), 1240 C +-12 (2264 F "
+        "+-22)");
 }
 
 TEST_CASE("least value and pinning carbide, by rules that the user chooses") {
@@ -62,9 +170,8 @@ TEST_CASE("least value and pinning carbide, by rules that the user chooses") {
         doctest::Approx(0.3).epsilon(1e-6));
   CHECK(window.at_ceiling.volume_percent_of("M6C") ==
         doctest::Approx(2.0).epsilon(1e-6));
-  CHECK(window.remarks == std::vector<std::string>{
-                              "No start of melting is known of a steel like this: no "
-                              "rule keeps the ceiling away from it."});
+  CHECK(window.remarks ==
+        std::vector<std::string>{kNoMelting + kLayer, kPinned, kRest});
 }
 
 TEST_CASE("no window is an answer") {
@@ -76,11 +183,11 @@ TEST_CASE("no window is an answer") {
   CHECK(window.status == WindowStatus::no_window);
   CHECK_FALSE(window.floor);
   CHECK_FALSE(window.at_floor.usable());
-  CHECK(
-      window.brief() ==
-      "punch heat 7, hardening window, long-hold limit: none: no temperature in the "
-      "range keeps all rules (no ferrite: 831 to 1250 C; C in the matrix at least 0.5 "
-      "wt%: 1144 to 1250 C; carbide at least 2 vol%: 700 to 1088 C)");
+  CHECK(window.brief() ==
+        "punch heat 7, hardening window, long-hold limit: none: no temperature in the "
+        "range, 700 to 1250 C, keeps all rules (no ferrite: from 831 C; C in the "
+        "matrix at "
+        "least 0.5 wt%: from 1144 C; carbide at least 2 vol%: up to 1088 C)");
 }
 
 TEST_CASE("ferrite that comes back at high temperature is a ceiling") {
@@ -137,10 +244,12 @@ TEST_CASE("the computed solidus is a rule where the file has a liquid") {
   const auto window = hardening_window(steel, {}, range(700, 1550));
   CHECK(window.ceiling_rule == WindowRule::melting);
   CHECK(std::abs(window.ceiling->in_celsius() - (start - 30.0 - kSolidusError)) < 0.05);
-  CHECK(window.remarks.empty());
+  CHECK(window.remarks ==
+        std::vector<std::string>{kGrains, kHardness + kOnlyFerrite, kRest});
   CHECK(window.text == internal::fixed(window.floor->in_celsius(), 0) + " to " +
                            degrees(start - 30.0 - kSolidusError) +
-                           "; floor set by: no ferrite; ceiling set by: 30 K below the "
+                           "; floor set by: no ferrite alone; ceiling set by: 30 K "
+                           "below the "
                            "computed solidus, " +
                            degrees(start) + " (+-30)");
   const Steel shipped(kPlain, {"heat", {}, false});
@@ -193,7 +302,8 @@ TEST_CASE("a range that begins with liquid, and a liquid that is not allowed") {
   options.suppressed = {"liquid"};
   const auto forbidden = hardening_window(steel, {}, range(900, 1500), options);
   CHECK(forbidden.rules.size() == 1);
-  CHECK(forbidden.remarks.size() == 1);
+  CHECK(forbidden.remarks ==
+        std::vector<std::string>{kNoMelting, kGrains, kHardness, kRest});
 }
 
 TEST_CASE("a stopped search leaves the ceiling where nothing is known beyond") {
@@ -207,8 +317,11 @@ TEST_CASE("a stopped search leaves the ceiling where nothing is known beyond") {
   CHECK(part.ceiling_rule == WindowRule::unknown);
   CHECK(part.rules.back().text.rfind(
             "30 K below the computed solidus, not known beyond ", 0) == 0);
-  CHECK(part.remarks ==
-        std::vector<std::string>{"Part of the range is not known; it is left out."});
+  REQUIRE(part.remarks.size() == 4);
+  const std::string rule = part.rules.back().text;
+  const std::string beyond = rule.substr(rule.rfind(", not known beyond ") + 19);
+  CHECK(part.remarks.front() ==
+        "Not known and left out: above " + beyond + " (cancelled).");
 }
 
 TEST_CASE("a least value that is jumped over is kept at the floor") {

@@ -73,6 +73,37 @@ TEST_CASE("301: temperature outside the validity of the file") {
       "Did you mean 2000 F (1093 C)?");
 }
 
+TEST_CASE("301: a number in the wrong unit is named as it was given") {
+  const std::string outside =
+      "The temperature is outside the validity of the parameter "
+      "file, ";
+  const auto hint = [&](Temperature t, TemperatureUnit unit) {
+    SoakOptions options;
+    options.temperature_unit = unit;
+    return texts(Steel({{"C", 0.4}}).soak(t, options), "301");
+  };
+  using enum TemperatureUnit;
+  CHECK(hint(Temperature::celsius(1393), celsius) ==
+        outside + "600 C to 1300 C. Did you mean 1393 K (1120 C)?");
+  CHECK(hint(Temperature::celsius(1450), celsius) ==
+        outside + "600 C to 1300 C. Did you mean 1450 F (788 C) or 1450 K (1177 C)?");
+  CHECK(hint(Temperature::kelvin(2050), kelvin) ==
+        outside +
+            "600 C (873 K) to 1300 C (1573 K). Did you mean 2050 F (1121 C)? It was "
+            "given as 2050 K.");
+  CHECK(hint(Temperature::kelvin(850), kelvin) ==
+        outside +
+            "600 C (873 K) to 1300 C (1573 K). Did you mean 850 C? It was given as 850 "
+            "K.");
+  CHECK(hint(Temperature::fahrenheit(1050), fahrenheit) ==
+        outside +
+            "600 C (1112 F) to 1300 C (2372 F). Did you mean 1050 C or 1050 K (777 C)? "
+            "It was given as 1050 F.");
+  CHECK(hint(Temperature::fahrenheit(3000), fahrenheit) ==
+        outside + "600 C (1112 F) to 1300 C (2372 F).");
+  CHECK(hint(Temperature::kelvin(1120), kelvin).empty());
+}
+
 TEST_CASE("302: one warning per element outside its range, at the bound none") {
   CHECK(texts(soak({{"C", 3.2}, {"Cr", 21}, {"Mo", 1}}, 1000), "302") ==
         "3.2 wt% C is outside the validity of the parameter file, 0 to 3.\n"

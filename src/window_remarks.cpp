@@ -1,0 +1,75 @@
+#include "internal/window_remarks.hpp"
+
+#include "internal/temperature_text.hpp"
+#include "internal/window_rules.hpp"
+
+namespace gibbsteel::internal {
+namespace {
+
+using Remarks = std::vector<std::string>;
+
+void tell_unknown(const HardeningWindow& window, const std::string& stopped,
+                  Temperature reached, Remarks& remarks) {
+  std::string text;
+  for (const PhaseGap& gap : window.gaps)
+    text += (text.empty() ? "" : "; ") +
+            degrees(TemperatureRange{gap.low, gap.high}, window.temperature_unit) +
+            " (" + gap.reason + ")";
+  if (!stopped.empty())
+    text += (text.empty() ? "" : "; ") + std::string("above ") +
+            degrees(reached, window.temperature_unit) + " (" + stopped + ")";
+  if (!text.empty()) remarks.push_back("Not known and left out: " + text + ".");
+}
+
+void tell_melting(MeltingRules melting, Remarks& remarks) {
+  if (melting == MeltingRules::given) return;
+  std::string text =
+      "No start of melting is known of a steel like this: no rule keeps the ceiling "
+      "away from it.";
+  if (melting == MeltingRules::no_liquid)
+    text +=
+        " With a liquid in the parameter file it is computed: lay layers/liquid.json "
+        "on it, in Python steel.with_parameters(default_parameters(\"liquid\")).";
+  remarks.push_back(std::move(text));
+}
+
+void tell_grain_growth(const WindowRules& rules, Remarks& remarks) {
+  remarks.push_back(
+      rules.least_pinning_volume_percent
+          ? "Grain growth is considered by the least volume of carbide alone, which is "
+            "a choice: steels that hold little carbide are hardened with less."
+          : "Grain growth is not considered, and in practice it often sets the "
+            "ceiling: least_pinning_volume_percent asks for carbide that keeps the "
+            "grains small, pinning_kind for one kind of it.");
+}
+
+void tell_hardness(const HardeningWindow& window, const WindowRules& rules,
+                   Remarks& remarks) {
+  if (has_hardness_rule(rules)) return;
+  std::string text =
+      "Hardness is not considered: least_hardness asks for as-quenched hardness "
+      "[HRC], with hardness for another quantity.";
+  if (window.floor_rule == WindowRule::ferrite)
+    text +=
+        " The floor is only where the last ferrite is gone; the matrix may hold too "
+        "little carbon there to become hard.";
+  remarks.push_back(std::move(text));
+}
+
+}  // namespace
+
+std::vector<std::string> window_remarks(const HardeningWindow& window,
+                                        const WindowRules& rules, MeltingRules melting,
+                                        const std::string& stopped,
+                                        Temperature reached) {
+  Remarks remarks;
+  tell_unknown(window, stopped, reached, remarks);
+  tell_melting(melting, remarks);
+  tell_grain_growth(rules, remarks);
+  tell_hardness(window, rules, remarks);
+  remarks.push_back(
+      "Retained austenite, soak time, section and distortion are not considered.");
+  return remarks;
+}
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,60 @@
+/// Temperatures in printed results, in the unit of the call.
+
+#include "internal/temperature_text.hpp"
+
+#include <doctest/doctest.h>
+
+#include "gibbsteel/errors.hpp"
+#include "internal/unit_hint.hpp"
+
+using namespace gibbsteel;
+using internal::degrees;
+using internal::degrees_inside;
+using internal::degrees_with_error;
+using internal::unit_hint;
+using enum TemperatureUnit;
+
+namespace {
+
+const TemperatureRange kRange{Temperature::celsius(900), Temperature::celsius(1230)};
+
+}  // namespace
+
+TEST_CASE("C alone, or the other unit beside it") {
+  CHECK(degrees(Temperature::celsius(1120)) == "1120 C");
+  CHECK(degrees(Temperature::celsius(1120), fahrenheit) == "1120 C (2048 F)");
+  CHECK(degrees(Temperature::celsius(1120), kelvin) == "1120 C (1393 K)");
+  CHECK(degrees_inside(Temperature::celsius(1120), celsius) == "1120 C");
+  CHECK(degrees_inside(Temperature::celsius(1120), kelvin) == "1120 C, 1393 K");
+  CHECK(degrees(kRange) == "900 to 1230 C");
+  CHECK(degrees(kRange, fahrenheit) == "900 to 1230 C (1652 to 2246 F)");
+  CHECK(degrees(kRange, celsius, 2) == "900.00 to 1230.00 C");
+}
+
+TEST_CASE("an error is that of a difference") {
+  const Temperature solidus = Temperature::celsius(1265);
+  CHECK(degrees_with_error(solidus, 30.0, celsius) == "1265 C +-30");
+  CHECK(degrees_with_error(solidus, 30.0, kelvin) == "1265 C +-30 (1538 K +-30)");
+  CHECK(degrees_with_error(solidus, 30.0, fahrenheit) == "1265 C +-30 (2309 F +-54)");
+}
+
+TEST_CASE("a hint only where the number is far outside and another unit fits") {
+  CHECK(unit_hint(Temperature::celsius(1100), celsius, kRange).empty());
+  CHECK(unit_hint(Temperature::celsius(1240), celsius, kRange).empty());
+  CHECK(unit_hint(Temperature::celsius(1290), celsius, kRange) ==
+        "did you mean 1290 K (1017 C)?");
+  CHECK(unit_hint(Temperature::celsius(2000), celsius, kRange) ==
+        "did you mean 2000 F (1093 C)?");
+  CHECK(unit_hint(Temperature::kelvin(1120), kelvin, kRange) == "did you mean 1120 C?");
+  CHECK(unit_hint(Temperature::celsius(5000), celsius, kRange).empty());
+  CHECK(internal::as_given(Temperature::fahrenheit(2050.5), fahrenheit) == "2050.5 F");
+}
+
+TEST_CASE("units have names") {
+  for (const TemperatureUnit unit : {celsius, fahrenheit, kelvin})
+    CHECK(temperature_unit(to_string(unit)) == unit);
+  CHECK_THROWS_WITH_AS(temperature_unit("F"),
+                       "[gibbsteel.input.286] temperature_unit: is 'F'; give celsius, "
+                       "fahrenheit or kelvin",
+                       InputError);
+}
