@@ -109,10 +109,8 @@ Dissolution PhaseChanges::dissolution(std::string_view kind) const {
 }
 
 std::string Dissolution::brief() const {
-  return (steel.empty() ? "steel" : steel) + ", " +
-         internal::fixed(range.low.in_celsius(), 0) + " to " +
-         internal::fixed(range.high.in_celsius(), 0) +
-         " C, long-hold limit: " + std::string(to_string(status)) + ": " + text;
+  return (steel.empty() ? "steel" : steel) + ", " + internal::degrees(range) +
+         ", long-hold limit: " + std::string(to_string(status)) + ": " + text;
 }
 
 std::string Dissolution::full() const {
