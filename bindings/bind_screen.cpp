@@ -23,7 +23,8 @@ Quantity interruptible(const Quantity& quantity) {
       throw StopScreen{};
     }
   };
-  const Quantity made{{}, quantity.scope(), quantity.name(), quantity.unit(), value, {}};
+  const Quantity made{{}, quantity.scope(), quantity.name(), quantity.unit(), value,
+                      {}};
   return quantity.by_family() ? made.with_families() : made;
 }
 

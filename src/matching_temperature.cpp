@@ -64,8 +64,7 @@ MatchingTemperature matching_temperature(const State& reference, const Steel& ot
 
 std::vector<Warning> MatchingTemperature::warnings() const {
   std::vector<Warning> all = reference.warnings;
-  for (const Warning& warning : search.warnings())
-    internal::add_distinct(warning, all);
+  for (const Warning& warning : search.warnings()) internal::add_distinct(warning, all);
   internal::add_distinct(two_families(*this), all);
   return all;
 }

@@ -37,7 +37,8 @@ std::string jumps_text(const TemperatureSearch& search) {
   std::string text = search.quantity + " jumps over " + number(search, search.target);
   for (std::size_t i = 0; i < search.crossings.size(); ++i) {
     const Crossing& crossing = search.crossings[i];
-    text += (i == 0 ? " at " : ", ") + degrees(crossing.temperature) + " (from " +
+    text += (i == 0 ? " at " : ", ") +
+            degrees(crossing.temperature, search.temperature_unit) + " (from " +
             internal::significant(crossing.below, 4) + " to " +
             number(search, crossing.above) + internal::melting_mark(crossing.state) +
             ")";

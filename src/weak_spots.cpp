@@ -91,7 +91,7 @@ constexpr std::array kWeakSpots{
                return c.steel["Cr"] > 15.0 && c.steel["V"] > 3.0 && c.celsius > 950.0;
              },
              "Known weak spot: in 20Cr-4V steels the file puts too much vanadium into "
-             "M7C3 and shows ferrite that is not expected."},
+             "M7C3, and with silicon shows ferrite that is not expected."},
     WeakSpot{
         [](const Conditions& c) {
           return c.ferrite && c.steel["Cr"] > 13.0 && c.steel["Cr"] <= 15.0 &&

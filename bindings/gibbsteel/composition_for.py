@@ -121,17 +121,15 @@ class CompositionSearchMethods:
         'found'
         """
         wish: dict[str, Any] = {"matrix_carbon": matrix_carbon, "matrix": matrix}
-        wish |= {"carbide_volume_percent": carbide_volume_percent}
-        wish |= {"carbide_mass_percent": carbide_mass_percent}
+        wish["carbide_volume_percent"] = carbide_volume_percent
+        wish["carbide_mass_percent"] = carbide_mass_percent
         wish |= {"volume_percent": volume_percent, "mass_percent": mass_percent}
         wanted = target_of(quantity, value, carbon_activity=carbon_activity, **wish)
         ends = range_of(percent, "range", "gibbsteel.input.268")
+        held = (graphite, phases, suppressed, at_soak_temperature, options)
         at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
-        soak = soak_options(
-            graphite, phases, suppressed, at_soak_temperature, options, unit=unit
-        )
+        soak = soak_options(*held, unit=unit)
         how = _settings(steps, tolerance, most_soaks)
+        asked = (self._core, element, *wanted, *ends, at, soak)
         with counting(progress) as callback:
-            return _core.composition_for(
-                self._core, element, *wanted, *ends, at, soak, progress=callback, **how
-            )
+            return _core.composition_for(*asked, progress=callback, **how)

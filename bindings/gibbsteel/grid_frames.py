@@ -90,7 +90,7 @@ def grid_to_frame(grid: SoakGrid, *, wide: bool = True) -> pd.DataFrame:
         data[name] = grid.array(quantity).ravel()
     data["done"] = [state is not None for state in grid.states]
     data["usable"] = [state is not None and state.usable for state in grid.states]
-    data["warnings"] = [warning_numbers(s) if s else "" for s in grid.states]
+    data["warnings"] = [warning_numbers(s.warnings) if s else "" for s in grid.states]
     frame = pandas.DataFrame(data)
     frame.attrs.update(_attributes(grid))
     return frame

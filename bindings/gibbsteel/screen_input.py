@@ -25,13 +25,13 @@ from .arguments import require, threads_of, whole
 from .errors import InputError
 from .names import as_names
 from .parameters import content_hash, default_parameters
+from .screen_numbers import real_numbers, where_no_numbers
 from .soak_options import soak_options
 from .target_quantity import as_list
 from .temperature import given_unit, many_kelvin, one_kelvin
 
 _TABLE = "give an array with one row per composition and one column per element"
 _NAMES = 'name the element of each column, for instance elements=["C", "Cr", "Mo"]'
-_masks: Any = np.ma  # which states no types
 
 
 @dataclass(frozen=True)
@@ -173,9 +173,9 @@ def _numbers(compositions: Any, elements: Sequence[str]) -> npt.NDArray[np.float
     What is masked is not known: NaN.
     """
     try:
-        array = np.ascontiguousarray(_real(compositions), dtype=np.float64)
+        array = np.ascontiguousarray(real_numbers(compositions), dtype=np.float64)
     except (TypeError, ValueError):
-        what = _not_numbers(compositions, elements)
+        what = where_no_numbers(compositions, elements)
         problem = Problem("gibbsteel.input.320", "compositions", what, _TABLE)
         raise InputError([problem]) from None
     if array.ndim != 2 or (elements and array.shape[1] != len(elements)):
@@ -185,34 +185,6 @@ def _numbers(compositions: Any, elements: Sequence[str]) -> npt.NDArray[np.float
     return array
 
 
-def _real(values: Any) -> Any:
-    """The same without a mask; a TypeError for complex numbers."""
-    if isinstance(values, (list, tuple)) and any(map(_masks.isMaskedArray, values)):
-        values = _masks.array(values)
-    elif not isinstance(values, np.ndarray):
-        values = np.asanyarray(values)
-    if values.dtype.kind == "c":
-        raise TypeError("complex numbers")
-    if _masks.isMaskedArray(values):
-        return _masks.filled(values.astype(np.float64), np.nan)
-    return values
-
-
-def _not_numbers(compositions: Any, elements: Sequence[str]) -> str:
-    """Where the compositions are no numbers."""
-    if hasattr(compositions, "columns"):
-        for symbol in elements:
-            for value in compositions[symbol]:
-                try:
-                    float(value)
-                except (TypeError, ValueError):
-                    return f"column {symbol!r} holds {value!r}, no number"
-    kind = type(compositions).__name__
-    if isinstance(compositions, np.ndarray):
-        kind += f" of {compositions.dtype}"
-    return f"are {kind}, no table of numbers"
-
-
 def _kelvins(**given: Any) -> npt.NDArray[np.float64]:
     """Temperatures [K]: one, a series, or an array of any length."""
     chosen = {name: value for name, value in given.items() if value is not None}
@@ -220,7 +192,7 @@ def _kelvins(**given: Any) -> npt.NDArray[np.float64]:
     if len(chosen) == 1 and isinstance(values[0], np.ndarray) and values[0].ndim == 1:
         name = next(iter(chosen))
         try:
-            array = np.asarray(_real(values[0]), dtype=np.float64)
+            array = np.asarray(real_numbers(values[0]), dtype=np.float64)
         except (TypeError, ValueError):
             what = f"{name}= holds {values[0].dtype}, no temperatures"
             remedy = "give a series, for instance celsius=range(900, 1231, 5)"

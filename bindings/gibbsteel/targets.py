@@ -195,7 +195,7 @@ class TargetMethods:
         >>> steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75, "W": 2.0, "V": 1.0})
         >>> found = steel.temperature_for(matrix_carbon=0.50, celsius=(1000, 1200))
         >>> [round(celsius) for celsius in found.temperatures_celsius]
-        [1144]
+        [1138]
         """
         wanted = target_of(
             quantity,

@@ -10,8 +10,8 @@ struct MatchingTemperature {
   State reference;
   double value = 0.0;        ///< of the quantity in `reference`
   TemperatureSearch search;  ///< of the other steel, see there for the status
-  /// The distinct warnings of the reference, then those of the search; also that the two
-  /// steels are of different families, when the quantity rests on them
+  /// The distinct warnings of the reference, then those of the search; also that the
+  /// two steels are of different families, when the quantity rests on them
   /// (gibbsteel.warning.357).
   std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line

@@ -125,7 +125,9 @@ ParameterSet merge(const Draft& draft, const ParameterSet* below, Problems& prob
   merge_phases(draft, set, problems);
   merge_correlations(draft, set);
   for (const auto& [bound, place, sound] : draft.bounds) {
-    set.solidus_bounds.push_back(bound);
+    auto& known = set.solidus_bounds;
+    if (std::find(known.begin(), known.end(), bound) == known.end())
+      known.push_back(bound);
   }
   return set;
 }

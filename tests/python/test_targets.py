@@ -152,7 +152,7 @@ def test_a_jump_is_no_crossing():
     search = steel.composition_for("Mo", retained, 20, percent=(1, 4), celsius=1040)
     assert repr(search) == (
         "<x with 1 to 4 wt% Mo at 1040 C, long-hold limit: jumps over: retained "
-        "austenite jumps over 20 vol% at 2.00 wt% Mo (from 9.408 to 34.05 vol%)>"
+        "austenite jumps over 20 vol% at 2.00 wt% Mo (from 9.508 to 34.29 vol%)>"
     )
     (jump,) = search.crossings
     assert (search.status, jump.kind) == ("jumps over", "jump")

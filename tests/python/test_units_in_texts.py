@@ -131,7 +131,8 @@ def test_compare_and_match(plain):
     match = gs.matching_temperature(
         reference=both.states[0], steel=plain.changed(C=0.5, name="rich"), **RANGE
     )
-    assert repr(match).startswith(
+    assert repr(match) == (
         "<as plain at 816 C (1500 F) (C in the matrix 0.4 wt%): rich, 700 to 850 C "
-        "(1292 to 1562 F), long-hold limit: found: C in the matrix is 0.4 wt% at "
+        "(1292 to 1562 F), long-hold limit: jumps over: C in the matrix jumps over 0.4 "
+        "wt% at 727 C (1340 F) (from 0.01904 to 0.5 wt%)>"
     )

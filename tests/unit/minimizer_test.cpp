@@ -5,6 +5,7 @@
 #include <cmath>
 #include <random>
 
+#include "first_edition.hpp"
 #include "solve_helpers.hpp"
 
 using namespace gibbsteel;
@@ -33,12 +34,12 @@ TEST_CASE("pure iron: ferrite, austenite, ferrite") {
 }
 
 TEST_CASE("regular solution: the binodal of a symmetric gap") {
-  // Cr-W in the file is a regular solution with L = 32400 J/mol; the gap then obeys
+  // Cr-W in the first file is a regular solution with L = 32400 J/mol; the gap obeys
   // ln(x / (1 - x)) = L (2 x - 1) / (R T) (textbook result). The magnetic part of Cr is
   // below 0.01 J/mol here.
   const double t = 1273.15;
-  const auto s =
-      solve_moles({{"Cr", 0.5}, {"W", 0.5}}, Temperature::kelvin(t), {"ferrite"});
+  const auto s = solve_moles({{"Cr", 0.5}, {"W", 0.5}}, Temperature::kelvin(t),
+                             {"ferrite"}, {}, first_edition());
   REQUIRE(s.result.report.usable());
   const auto sets = s.of("ferrite");
   REQUIRE(sets.size() == 2);

@@ -63,6 +63,7 @@ TEST_CASE("quantity: what the parameter set lacks is refused before any soak") {
         }) == kCementite);
   WindowRules rules;
   rules.hardness = both[0];
+  rules.least_hardness = 0.1;
   CHECK(message([&] { hardening_window(punch(), rules, kRange, {}, search); }) ==
         kNiobium);
   const std::vector<double> numbers{0.55, 4.5};

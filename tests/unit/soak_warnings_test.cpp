@@ -310,7 +310,7 @@ TEST_CASE("310: weak spots of hardened cobalt and hot-work steels") {
 TEST_CASE("310: 12Cr cold-work steels, and high-chromium steels rich in vanadium") {
   const NamedValues d2{{"C", 1.55}, {"Cr", 12}, {"Mo", 0.8}, {"V", 0.9}};
   const NamedValues lean{{"C", 1.4}, {"Cr", 14}, {"Mo", 2}, {"V", 3}};
-  const NamedValues rich{{"C", 2.3}, {"Cr", 14}, {"Mo", 1.3}, {"V", 9}, {"Si", 0.5}};
+  const NamedValues rich{{"C", 2.3}, {"Cr", 14}, {"Mo", 1.3}, {"V", 9}, {"Si", 1}};
   const NamedValues most{{"C", 1.9}, {"Cr", 20}, {"Mo", 1}, {"V", 4}, {"Si", 0.5}};
   const char* carbon = "the matrix carbon of 12Cr cold-work steels";
   CHECK(shows(d2, 1030, carbon));
@@ -359,12 +359,12 @@ TEST_CASE("317: close to the computed solidus, with liquid in the file and none 
         Steel(steel, {"", set, false}).soak(Temperature::celsius(celsius));
     return texts(state, "317");
   };
-  CHECK(close_at(1290, with_liquid()) ==
+  CHECK(close_at(1280, with_liquid()) ==
         "Close to melting: within 60 C of the computed solidus, which may be 30 C too "
         "high, and below which carbide streaks melt.");
   CHECK(close_at(1200, with_liquid()).empty());
   CHECK(close_at(1320, with_liquid()).empty());
-  CHECK(close_at(1290, default_parameters()).empty());
+  CHECK(close_at(1280, default_parameters()).empty());
 }
 
 TEST_CASE("310: the solidus of high-speed steels, where there is one") {
@@ -476,10 +476,11 @@ TEST_CASE("310: each weak spot shows where the notes of the file put it") {
         "0.2 wt% low.");
   CHECK(texts(soak({{"C", 1.9}, {"Cr", 20}, {"V", 4}, {"Mo", 1}}, 1150), "310")
             .find("Known weak spot: in 20Cr-4V steels the file puts too much vanadium "
-                  "into M7C3 and shows ferrite that is not expected.") == 0);
+                  "into M7C3, and with silicon shows ferrite that is not expected.") ==
+        0);
   NamedValues silicon = kHighSpeed;
   silicon.set("Si", 1.2);
-  silicon.set("C", 0.75);
+  silicon.set("C", 0.7);
   CHECK(
       texts(soak(silicon, 1200), "310")
           .find("Known weak spot: with 1 % silicon and more in a high-speed steel the "

@@ -43,7 +43,8 @@ struct Solved {
 
 inline Solved solve_moles(const Composition& moles, Temperature t,
                           const std::vector<std::string>& phases = steel_phases(),
-                          const SolveOptions& options = {}) {
+                          const SolveOptions& options = {},
+                          SharedParameters set = default_parameters()) {
   std::vector<std::string> elements;
   std::vector<double> x;
   double sum = 0.0;
@@ -53,7 +54,7 @@ inline Solved solve_moles(const Composition& moles, Temperature t,
     sum += amount;
   }
   for (double& value : x) value /= sum;
-  PhaseSystem system(default_parameters(), elements, phases);
+  PhaseSystem system(std::move(set), elements, phases);
   auto result = minimize(system, t, x, options);
   return {std::move(system), std::move(x), std::move(result)};
 }

@@ -97,8 +97,12 @@ TEST_CASE("which steel resembles which") {
   using internal::resembles;
   CHECK(
       resembles(bound, {{"C", 0.9}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
-  CHECK_FALSE(
-      resembles(bound, {{"C", 1.1}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
+  for (const double carbon : {0.70, 1.1, 1.35})
+    CHECK(resembles(bound,
+                    {{"C", carbon}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
+  for (const double carbon : {0.69, 1.36})
+    CHECK_FALSE(resembles(
+        bound, {{"C", carbon}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
   CHECK_FALSE(resembles(
       bound,
       {{"C", 0.9}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}, {"Co", 5.0}}));

@@ -19,84 +19,54 @@ CITATIONS = {
         "et al., Acta Materialia 77 (2014) 17"
     ),
     VANADIUM: (
-        "own estimate: nine times as much vanadium in cementite as in ferrite at 700 C, "
-        "as M. Ko, T. Sakuma, T. Nishizawa found, J. Japan Inst. Met. 40 (1976) 593 "
-        "(from memory)"
+        "own estimate: nine times as much vanadium in cementite as in ferrite at 700 "
+        "C, as M. Ko, T. Sakuma, T. Nishizawa found, J. Japan Inst. Met. 40 (1976) "
+        "593 (from memory)"
     ),
 }
 
 
-def added(title):
-    """A layer with these terms.
+NICKEL_TERM = {
+    "on": [["Fe", "Ni"], "C"],
+    "order": 0,
+    "terms": {"1": 24000},
+    "source": NICKEL,
+    "kind": "estimated",
+    "confidence": "low",
+    "note": "without it the file has nickel in M3C as easily as in ferrite",
+}
+VANADIUM_TERM = {
+    "on": ["V", "C"],
+    "curves": {"vanadium, body-centred": 3, "carbon, graphite": 1},
+    "terms": {"1": -104500},
+    "source": VANADIUM,
+    "kind": "estimated",
+    "confidence": "low",
+    "note": "set so that the cementite/ferrite ratio of V is 9 at 973 K; it was "
+    "-144000 with the Curie temperature of Fe-V cut short",
+}
+CURIE_TERM = {
+    "on": [["Fe", "V"], "vacancy"],
+    "order": 3,
+    "terms": {"1": -2169},
+    "source": HUANG,
+    "kind": "recalled",
+    "confidence": "medium",
+    "note": "the last of four coefficients, which edition 2026-11-25 left out; "
+    "digits from memory",
+}
 
-    @param title  its first entries: format, title, edition, licence
-    """
-    recalled = {
+
+def silicon(value, slope):
+    """Of chromium with silicon."""
+    return {
+        "on": [["Cr", "Si"], "vacancy"],
+        "order": 0,
+        "terms": {"1": value, "T": slope},
         "source": SILICON,
         "kind": "recalled",
         "confidence": "low",
         "note": "first coefficient of the Cr-Si mixing only; digits from memory",
-    }
-
-    def silicon(value, slope):
-        on = [["Cr", "Si"], "vacancy"]
-        return {"on": on, "order": 0, "terms": {"1": value, "T": slope}, **recalled}
-
-    nickel = {
-        "on": [["Fe", "Ni"], "C"],
-        "order": 0,
-        "terms": {"1": 24000},
-        "source": NICKEL,
-        "kind": "estimated",
-        "confidence": "low",
-        "note": "without it the file has nickel in M3C as easily as in ferrite",
-    }
-    vanadium = {
-        "on": ["V", "C"],
-        "curves": {"vanadium, body-centred": 3, "carbon, graphite": 1},
-        "terms": {"1": -104500},
-        "source": VANADIUM,
-        "kind": "estimated",
-        "confidence": "low",
-        "note": "set so that the cementite/ferrite ratio of V is 9 at 973 K; it was "
-        "-144000 with the Curie temperature of Fe-V cut short",
-    }
-    curie = {
-        "on": [["Fe", "V"], "vacancy"],
-        "order": 3,
-        "terms": {"1": -2169},
-        "source": HUANG,
-        "kind": "recalled",
-        "confidence": "medium",
-        "note": "the last of four coefficients, which edition 2026-11-25 left out; "
-        "digits from memory",
-    }
-    return {
-        **title,
-        "sources": {
-            HUANG: {"citation": CITATIONS[HUANG]},
-            SILICON: {"citation": CITATIONS[SILICON]},
-            NICKEL: {
-                "citation": CITATIONS[NICKEL],
-                "fitted_to_check_records": ["systems/PC-11:Ni"],
-            },
-            VANADIUM: {
-                "citation": CITATIONS[VANADIUM],
-                "fitted_to_check_records": ["systems/PC-03"],
-            },
-        },
-        "phases": {
-            "austenite": {"energy": [silicon(-122850, 9.85)]},
-            "ferrite": {
-                "energy": [silicon(-104538, 10.7)],
-                "curie_temperature": [curie],
-            },
-            "M3C": {"energy": [nickel, vanadium]},
-        },
-        "solidus_bounds": [
-            hardened_to_1220("AISI M1", C=0.8, Cr=3.8, Mo=8.5, W=1.5, V=1.15),
-            hardened_to_1220("AISI M10", C=0.9, Cr=4.0, Mo=8.1, V=2.0),
-        ],
     }
 
 
@@ -111,6 +81,37 @@ def hardened_to_1220(steel, **weight_percent):
         "source": "HardeningRanges",
         "kind": "published",
         "confidence": "high",
-        "note": "Range as for AISI M7; middle of the standard's composition, from memory.",
+        "note": "Range as for AISI M7; middle of the standard's composition, from "
+        "memory.",
     }
 
+
+def sources():
+    fitted = {NICKEL: ["systems/PC-11:Ni"], VANADIUM: ["systems/PC-03"]}
+    made = {key: {"citation": citation} for key, citation in CITATIONS.items()}
+    for key, records in fitted.items():
+        made[key]["fitted_to_check_records"] = records
+    return made
+
+
+def added(title):
+    """A layer with these terms.
+
+    @param title  its first entries: format, title, edition, licence
+    """
+    return {
+        **title,
+        "sources": sources(),
+        "phases": {
+            "austenite": {"energy": [silicon(-122850, 9.85)]},
+            "ferrite": {
+                "energy": [silicon(-104538, 10.7)],
+                "curie_temperature": [CURIE_TERM],
+            },
+            "M3C": {"energy": [NICKEL_TERM, VANADIUM_TERM]},
+        },
+        "solidus_bounds": [
+            hardened_to_1220("AISI M1", C=0.8, Cr=3.8, Mo=8.5, W=1.5, V=1.15),
+            hardened_to_1220("AISI M10", C=0.9, Cr=4.0, Mo=8.1, V=2.0),
+        ],
+    }
