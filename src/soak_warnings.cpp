@@ -231,6 +231,22 @@ bool resembles(const SolidusBound& bound, const NamedValues& weight_percent) {
   return true;
 }
 
+/// Silicon [wt%] from which graphite forms in practice: O6 and A10 have it by design.
+/// Own judgement.
+constexpr double kGraphitizes = 0.8;
+
+void check_graphite(const State& state, Warnings& out) {
+  const double silicon = state.analysis.modelled["Si"];
+  const bool allowed = std::any_of(state.kinds.begin(), state.kinds.end(),
+                                   [](const auto& kind) { return kind == "graphite"; });
+  if (allowed || silicon < kGraphitizes || !(state.carbon_activity > 1.0)) return;
+  out.push_back({"gibbsteel.warning.359",
+                 "Carbon activity " + fixed(state.carbon_activity, 2) + " with " +
+                     shortest(silicon) +
+                     " wt% Si: graphite may form in place of cementite, as in "
+                     "graphitic tool steels. It was not allowed here."});
+}
+
 std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
                                    TemperatureUnit unit) {
   Warnings out;
@@ -249,6 +265,7 @@ std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
   if (!liquid_share(state).nothing_solid) check_matrix(state, out);
   check_missing_phases(set, state, out);
   check_volumes(state, out);
+  check_graphite(state, out);
   check_weak_spots(set, state, out);
   return out;
 }

@@ -19,6 +19,7 @@ struct Conditions {
   bool m2c;       ///< M2C is present
   bool ferrite;   ///< ferrite is present
   bool m23c6;     ///< M23C6 is present
+  bool carbide;   ///< any is present
   bool may_melt;  ///< the parameter set has a liquid
 };
 
@@ -100,8 +101,8 @@ constexpr std::array kWeakSpots{
         "Known weak spot: in 14Cr steels rich in vanadium the ferrite is doubtful; "
         "as in 20Cr-4V steels the file puts too much vanadium into M7C3."},
     WeakSpot{[](const Conditions& c) {
-               return c.steel["Cr"] > 10.0 && c.steel["C"] < kDieSteelCarbon &&
-                      c.celsius > 880.0;
+               return c.carbide && c.steel["Cr"] > 10.0 &&
+                      c.steel["C"] < kDieSteelCarbon && c.celsius > 880.0;
              },
              "Known weak spot: the matrix carbon of 13 to 17Cr stainless grades reads "
              "up to 0.2 wt% low."},
@@ -133,7 +134,8 @@ constexpr std::array kWeakSpots{
              "Known weak spot: in cobalt steels rich in molybdenum M6C reads high, and "
              "Mo, W and V of the matrix read low."},
     WeakSpot{[](const Conditions& c) {
-               return is_hot_work(c.steel, c.molybdenum) && c.celsius > 950.0;
+               return c.carbide && is_hot_work(c.steel, c.molybdenum) &&
+                      c.celsius > 950.0;
              },
              "Known weak spot: the matrix carbon of 5Cr-Mo-V hot-work steels reads "
              "0.06 to 0.07 wt% low."},
@@ -217,6 +219,7 @@ void check_weak_spots(const ParameterSet& set, const State& state,
                               holds_kind(state, "M2C"),
                               holds_kind(state, "ferrite"),
                               holds_kind(state, "M23C6"),
+                              state.carbide_volume_percent > 0.0,
                               set.find_phase(kLiquid) != nullptr};
   for (const WeakSpot& spot : kWeakSpots)
     if (spot.edition.value_or(*edition) == *edition && spot.touched(conditions))

@@ -221,6 +221,7 @@ inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
 inline constexpr std::string_view kExactPhases = "gibbsteel.warning.356";
 inline constexpr std::string_view kSeveralFamilies = "gibbsteel.warning.357";
 inline constexpr std::string_view kBeyondRecords = "gibbsteel.warning.358";
+inline constexpr std::string_view kGraphite = "gibbsteel.warning.359";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({

@@ -11,6 +11,15 @@ namespace gibbsteel::parameter_file {
 
 namespace {
 
+/// Whoever says it.
+bool is_known(SolidusBound bound, const ParameterSet& set) {
+  return std::any_of(set.solidus_bounds.begin(), set.solidus_bounds.end(),
+                     [&](const SolidusBound& known) {
+                       bound.provenance = known.provenance;
+                       return bound == known;
+                     });
+}
+
 void report_redefined(const std::string& what, const std::string& place,
                       const std::string& below_file, Problems& problems) {
   problems.add(codes::kLayerRedefines, place,
@@ -125,9 +134,7 @@ ParameterSet merge(const Draft& draft, const ParameterSet* below, Problems& prob
   merge_phases(draft, set, problems);
   merge_correlations(draft, set);
   for (const auto& [bound, place, sound] : draft.bounds) {
-    auto& known = set.solidus_bounds;
-    if (std::find(known.begin(), known.end(), bound) == known.end())
-      known.push_back(bound);
+    if (!is_known(bound, set)) set.solidus_bounds.push_back(bound);
   }
   return set;
 }

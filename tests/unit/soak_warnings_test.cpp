@@ -326,6 +326,16 @@ TEST_CASE("310: 12Cr cold-work steels, and high-chromium steels rich in vanadium
                     "in 12W-5V-5Co steels"));
 }
 
+TEST_CASE("310: matrix carbon is doubted only where carbide holds some") {
+  const NamedValues h11{{"C", 0.38}, {"Cr", 5.1}, {"Mo", 1.3}, {"V", 0.5}, {"Si", 1}};
+  const char* hot_work = "the matrix carbon of 5Cr-Mo-V hot-work steels";
+  CHECK(shows(h11, 1000, hot_work));
+  CHECK_FALSE(shows(h11, 1150, hot_work));
+  const char* stainless = "the matrix carbon of 13 to 17Cr stainless grades";
+  CHECK(shows({{"C", 0.38}, {"Cr", 13.5}}, 1000, stainless));
+  CHECK_FALSE(shows({{"C", 0.12}, {"Cr", 12.5}}, 1000, stainless));
+}
+
 TEST_CASE("358: more vanadium than any steel of the published records") {
   const std::string end =
       ". How far off carbides, matrix and hardness are is not known.";
