@@ -237,8 +237,7 @@ constexpr double kGraphitizes = 0.8;
 
 void check_graphite(const State& state, Warnings& out) {
   const double silicon = state.analysis.modelled["Si"];
-  const bool allowed = std::any_of(state.kinds.begin(), state.kinds.end(),
-                                   [](const auto& kind) { return kind == "graphite"; });
+  const bool allowed = state.driving_force.contains("graphite");
   if (allowed || silicon < kGraphitizes || !(state.carbon_activity > 1.0)) return;
   out.push_back({"gibbsteel.warning.359",
                  "Carbon activity " + fixed(state.carbon_activity, 2) + " with " +

@@ -274,6 +274,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kExactPhases, "a parameter band takes the numbers of a phase as exact"},
     {kSeveralFamilies, "hardening estimates come from several families of steels"},
     {kBeyondRecords, "no published record of a steel like this one was compared"},
+    {kGraphite, "carbon is more active than in graphite, in a steel rich in silicon"},
 });
 
 }  // namespace gibbsteel::codes

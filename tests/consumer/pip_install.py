@@ -52,8 +52,7 @@ def settings_of_dev(source: Path) -> str:
     presets = {p["name"]: p for p in json.loads(text)["configurePresets"]}
     variables = presets["base"]["cacheVariables"] | presets["dev"]["cacheVariables"]
     names = [name for name in variables if name.startswith("CMAKE_CXX_FLAGS")]
-    names += ["CMAKE_BUILD_TYPE", "GIBBSTEEL_FACE_FLAGS"]
-    names += ["GIBBSTEEL_WARNINGS_AS_ERRORS"]
+    names += ["CMAKE_BUILD_TYPE", "GIBBSTEEL_WARNINGS_AS_ERRORS"]
     return shlex.join(f"-D{name}={variables[name]}" for name in names)
 
 
