@@ -27,7 +27,7 @@ constexpr Band kSoaks{700.0, 1250.0};
 /// States drawn; GIBBSTEEL_SLOPE_STATES asks for another number (1000 take minutes).
 int states_of(int usual) {
 #if defined(__SANITIZE_ADDRESS__) || defined(__SANITIZE_THREAD__)
-  usual = std::max(12, usual / 15);  // with fewer, one odd draw decides
+  usual = std::max(20, usual / 15);  // with fewer, one odd draw decides
 #endif
   const char* asked = std::getenv("GIBBSTEEL_SLOPE_STATES");
   return asked ? std::atoi(asked) : usual;
