@@ -192,9 +192,9 @@ def test_crowded_fields_carry_numbers_that_the_heading_explains():
     assert page.x0 <= box.x0 and box.x1 <= page.x1 and box.y1 <= page.y1
     led = [text for text in texts if hasattr(text, "arrow_patch")]
     assert led
-    for text in led:  # a leader does not cross the map
+    for text in led:  # near the field
         dot = ax.transAxes.inverted().transform(ax.transData.transform(text.xy))
-        assert max(abs(np.subtract(text.get_position(), dot))) < 0.3
+        assert max(abs(np.subtract(text.get_position(), dot))) < 0.1
 
 
 def test_the_figure_refuses_what_is_no_section():

@@ -16,6 +16,8 @@ if TYPE_CHECKING:
 
 _LETTERS = 8.0  # [pt]
 _TRIES = 24  # places along each axis
+_ANCHORS = 24  # places of a field where a thin line is tried
+_NEAR = 0.05  # of the map: no shorter thin line is looked for
 _LEAST_SHARE = 5e-4  # of the map: smaller fields are not named
 _SPACING = 1.1  # of lines
 
@@ -180,6 +182,15 @@ def _dot(ax: Axes, field: SectionField) -> Any:
     return _box(best, np.array([4.0, 4.0]))
 
 
+def _anchors(ax: Axes, field: SectionField) -> Points:
+    """Where a thin line may end [pixels]: the place with most room, then others."""
+    path = _path_of(ax, field)
+    places = _places(ax, field, _in_pixels(ax, field.outline))
+    inside = places[path.contains_points(places)]
+    spread = inside[:: max(1, len(inside) // _ANCHORS)]
+    return np.vstack([places[:1], spread])
+
+
 def _write_beside(
     ax: Axes,
     field: SectionField,
@@ -191,28 +202,42 @@ def _write_beside(
     """The number in the nearest free place, and a thin line to the field; on the field
     itself where no place is free."""
     half = _half_size(ax, label)
-    best = _in_pixels(ax, np.array([field.label_point]))[0]
-    for place in _free_places(ax, half, best):
-        around, lead = _box(place, half), _path(np.vstack([best, place]))
-        if any(around.overlaps(other) for other in (*taken, *dots)):
-            continue
-        if any(lead.intersects_bbox(other, filled=False) for other in (*taken, *dots)):
-            continue
-        if any(line.intersects_bbox(around, filled=False) for line in lines):
-            continue
-        taken.append(around)
-        lines.append(lead)
-        _lead(ax, field, label, ax.transAxes.inverted().transform(place))
-        return
-    _lead(ax, field, label, ax.transAxes.inverted().transform(best))
+    anchors = _anchors(ax, field)
+    near = _NEAR * min(ax.bbox.width, ax.bbox.height)
+    best, place, shortest = anchors[0], anchors[0], np.inf
+    for anchor in anchors:
+        for free in _free_places(ax, half, anchor):
+            length = float(np.hypot(*(free - anchor)))
+            if length >= shortest:
+                break
+            around, lead = _box(free, half), _path(np.vstack([anchor, free]))
+            if _is_free(around, lead, lines, (*taken, *dots)):
+                best, place, shortest = anchor, free, length
+                break
+        if shortest < near:
+            break
+    if np.isfinite(shortest):
+        taken.append(_box(place, half))
+        lines.append(_path(np.vstack([best, place])))
+    _lead(ax, label, best, place)
 
 
-def _lead(ax: Axes, field: SectionField, label: str, to: Any) -> None:
-    """A dot in the field, its number elsewhere (share of the axes), a line between."""
+def _is_free(around: Any, lead: Any, lines: list[Any], taken: Sequence[Any]) -> bool:
+    """Neither the number nor its thin line lies on what is there."""
+    return not (
+        any(around.overlaps(other) for other in taken)
+        or any(lead.intersects_bbox(other, filled=False) for other in taken)
+        or any(line.intersects_bbox(around, filled=False) for line in lines)
+    )
+
+
+def _lead(ax: Axes, label: str, at: Points, to: Points) -> None:
+    """A dot in the field, its number elsewhere, a line between [pixels]."""
+    point = tuple(ax.transData.inverted().transform(at))
     ax.annotate(
         label,
-        field.label_point,
-        xytext=tuple(to),
+        point,
+        xytext=tuple(ax.transAxes.inverted().transform(to)),
         textcoords="axes fraction",
         fontsize=_LETTERS,
         ha="center",
@@ -226,4 +251,4 @@ def _lead(ax: Axes, field: SectionField, label: str, to: Any) -> None:
             "shrinkB": 0.0,
         },
     )
-    ax.plot(*field.label_point, "o", markersize=2.0, color="0.35", gid="leader")
+    ax.plot(*point, "o", markersize=2.0, color="0.35", gid="leader")
