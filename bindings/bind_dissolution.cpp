@@ -23,24 +23,23 @@ Dissolution dissolution_from(const py::tuple& t) {
   d.temperature = temperature_of(t[2].cast<std::optional<double>>());
   d.intervals = t[3].cast<std::vector<PhaseField>>();
   d.text = t[4].cast<std::string>();
-  if (t.size() == 5) return d;  // format 1
+  if (t.size() == 5) {  // format 1
+    const Temperature not_known = Temperature::kelvin(Occurrence::kUnknown);
+    d.range = {not_known, not_known};
+    return d;
+  }
   d.steel = t[5].cast<std::string>();
   d.range = range_of(t[6].cast<Pair>());
   d.analysis = t[7].cast<MillAnalysis>();
   d.parameters = t[8].cast<std::string>();
   d.warnings = t[9].cast<std::vector<Warning>>();
+  d.temperature_unit = unit_at(t, 10);
   return d;
 }
 
 void bind_question(py::class_<Dissolution>& dissolution) {
   dissolution
       .def_readonly("steel", &Dissolution::steel, "Name of the steel; may be empty.")
-      .def_property_readonly(
-          "searched_celsius",
-          [](const Dissolution& d) {
-            return in_unit(d.range, &Temperature::in_celsius);
-          },
-          "(low, high) of the range that was searched [C].")
       .def_readonly("analysis", &Dissolution::analysis, "The mill certificate.")
       .def_readonly("parameters", &Dissolution::parameters,
                     "Title and edition of the file.")
@@ -57,6 +56,7 @@ void bind_dissolution(py::module_& m) {
       "The temperature above which a kind of phase is gone; None unless `status` is "
       "'found'.");
   def_temperature(dissolution, [](const Dissolution& d) { return d.temperature; });
+  def_searched(dissolution, [](const Dissolution& d) { return d.range; });
   bind_question(dissolution);
   dissolution.def_readonly("kind", &Dissolution::kind, "Kind of phase.")
       .def_property_readonly(
@@ -74,7 +74,7 @@ void bind_dissolution(py::module_& m) {
             return py::make_tuple(d.kind, static_cast<int>(d.status),
                                   kelvins(d.temperature), d.intervals, d.text, d.steel,
                                   kelvins(d.range), d.analysis, d.parameters,
-                                  d.warnings);
+                                  d.warnings, static_cast<int>(d.temperature_unit));
           },
           &dissolution_from, 2));
   m.def("dissolution_temperature", &run, py::arg("steel"), py::arg("kind"),

@@ -68,6 +68,9 @@ std::vector<Warning> warnings_of(const PhaseChanges& changes,
   return internal::distinct_warnings({&changes.low, &changes.high});
 }
 
+/// False: read from a pickle of the format that did not hold it.
+bool says_where(const Dissolution& found) { return !found.parameters.empty(); }
+
 }  // namespace
 
 std::string_view to_string(DissolutionStatus status) noexcept {
@@ -100,6 +103,7 @@ Dissolution PhaseChanges::dissolution(std::string_view kind) const {
   found.status = status_of(*this, found);
   if (found.status == DissolutionStatus::found)
     found.temperature = found.intervals.back().high;
+  found.temperature_unit = temperature_unit;
   found.text = sentence(found, temperature_unit);
   if (found.temperature && kind != internal::kLiquid &&
       internal::melts(*this, *found.temperature))
@@ -109,15 +113,18 @@ Dissolution PhaseChanges::dissolution(std::string_view kind) const {
 }
 
 std::string Dissolution::brief() const {
-  return (steel.empty() ? "steel" : steel) + ", " + internal::degrees(range) +
-         ", long-hold limit: " + std::string(to_string(status)) + ": " + text;
+  std::string result;
+  if (says_where(*this))
+    result = (steel.empty() ? "steel" : steel) + ", " +
+             internal::degrees(range, temperature_unit) + ", ";
+  return result + "long-hold limit: " + std::string(to_string(status)) + ": " + text;
 }
 
 std::string Dissolution::full() const {
-  std::string result =
-      internal::wrapped(brief(), kWidth, 2) +
-      internal::wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2) +
-      "parameters: " + parameters + "\n\n";
+  std::string result = internal::wrapped(brief(), kWidth, 2);
+  if (says_where(*this))
+    result += internal::wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2) +
+              "parameters: " + parameters + "\n\n";
   for (const Warning& warning : warnings)
     result += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
   return result + internal::wrapped(internal::kCaution, kWidth, 0);

@@ -1188,8 +1188,14 @@ class Dissolution(_Compiled):
     def steel(self) -> str:
         """Name of the steel; may be empty."""
     @property
+    def searched_kelvin(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [K]."""
+    @property
     def searched_celsius(self) -> tuple[float, float]:
         """(low, high) of the range that was searched [C]."""
+    @property
+    def searched_fahrenheit(self) -> tuple[float, float]:
+        """(low, high) of the range that was searched [F]."""
     @property
     def analysis(self) -> MillAnalysis:
         """The mill certificate."""

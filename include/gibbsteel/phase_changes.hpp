@@ -77,6 +77,7 @@ struct Dissolution {
   /// The distinct ones on both sides of the answer; where there is none, of the ends of
   /// what was searched.
   std::vector<Warning> warnings;
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   std::string brief() const;  ///< one line
   std::string full() const;   ///< the answer, warnings and cautions

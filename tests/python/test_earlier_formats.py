@@ -1,0 +1,58 @@
+"""Pickles of the format before fields were appended are read and say what they said."""
+
+import json
+import math
+import pickle
+import pickletools
+from pathlib import Path
+
+import gibbsteel as gs
+import pytest
+
+FOLDER = Path(__file__).with_name("earlier_formats")
+TOLD = json.loads((FOLDER / "told.json").read_text("utf-8"))
+PICKLES = sorted(FOLDER.glob("*.pickle"))
+every = pytest.mark.parametrize("path", PICKLES, ids=[p.stem for p in PICKLES])
+
+
+def marks(data):
+    found = [arg for _, arg, _ in pickletools.genops(data) if isinstance(arg, str)]
+    return [text for text in found if text.startswith("gibbsteel ")]
+
+
+def test_there_is_one_of_each_class():
+    assert [path.stem for path in PICKLES] == sorted(TOLD)
+
+
+@every
+def test_it_says_what_it_said(path):
+    data = path.read_bytes()
+    assert {mark[-2:] for mark in marks(data)} == {" 1"}
+    value = pickle.loads(data)
+    for name, told in TOLD[path.stem].items():
+        now = getattr(value, name)
+        if isinstance(told, list):
+            now = list(now)
+        assert now == told or now == pytest.approx(told, rel=1e-12), name
+
+
+@every
+def test_it_is_written_in_the_format_of_now(path):
+    value = pickle.loads(path.read_bytes())
+    data = pickle.dumps(value)
+    assert " 2" in {mark[-2:] for mark in marks(data)}
+    assert str(pickle.loads(data)) == str(value)
+
+
+def test_what_the_format_did_not_hold_is_not_made_up():
+    path = FOLDER / "dissolution.pickle"
+    found = pickle.loads(path.read_bytes())
+    assert repr(found) == (
+        "<Dissolution long-hold limit: found: M6C is gone above 1150 C; M6C is present "
+        "from 1000 C (low end of the range) to 1150 C>"
+    )
+    assert all(math.isnan(degrees) for degrees in found.searched_celsius)
+    assert (found.steel, found.parameters, found.warnings) == ("", "", [])
+    assert "analysis" not in str(found) and "Before hardening" in str(found)
+    fresh = gs.Steel(C=0.9, Cr=4, Mo=5).dissolution_temperature("M6C")
+    assert "analysis, wt%: 0.9C 4Cr 5Mo, balance Fe\n" in str(fresh)
