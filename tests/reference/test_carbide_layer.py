@@ -2,6 +2,7 @@
 the file that ships, which is the edition before with the layer on it."""
 
 import json
+from itertools import product
 from pathlib import Path
 
 import calibrate_carbides
@@ -12,13 +13,8 @@ from carbide_layer import added, data, numbers, text
 from evaluate import record_file
 
 LAYERS = Path(__file__).resolve().parents[2] / "thermo_data" / "layers"
-TERMS = {
-    phase: content["energy"]
-    for phase, content in json.loads((LAYERS / "carbides.json").read_text("utf-8"))[
-        "phases"
-    ].items()
-}
 NEW = added.added({})["phases"]
+PROPERTIES = ("energy", "curie_temperature", "magnetic_moment")
 
 
 @pytest.fixture(scope="module")
@@ -26,8 +22,8 @@ def layered():
     return shipped_edition.layered()
 
 
-def energy_terms(parameters, phase):
-    return json.loads(gs.write_parameters(parameters))["phases"][phase]["energy"]
+def terms_of(parameters, phase, name="energy"):
+    return json.loads(gs.write_parameters(parameters))["phases"][phase].get(name, [])
 
 
 def test_the_page_says_of_the_records_what_the_layer_does(layered):
@@ -36,15 +32,15 @@ def test_the_page_says_of_the_records_what_the_layer_does(layered):
 
 
 def test_published_and_recalled_terms_are_untouched(layered):
-    for phase in TERMS:
-        before = energy_terms(shipped_edition.older(), phase)
-        after = energy_terms(layered, phase)
+    older = shipped_edition.older()
+    for phase, name in product(older.phases, PROPERTIES):
+        before, after = terms_of(older, phase, name), terms_of(layered, phase, name)
         changed = [b for b, a in zip(before, after) if a != b]
-        assert {term["kind"] for term in changed} <= {"estimated"}, phase
-        added = NEW[phase]["energy"] if phase in NEW else []
-        known = [term["on"] for term in before]
-        new = [term["on"] for term in added if term["on"] not in known]
-        assert [term["on"] for term in after[len(before) :]] == new
+        assert {term["kind"] for term in changed} <= {"estimated"}, (phase, name)
+        added = NEW.get(phase, {}).get(name, [])
+        known = [(term["on"], term.get("order")) for term in before]
+        new = [t["on"] for t in added if (t["on"], t.get("order")) not in known]
+        assert [term["on"] for term in after[len(before) :]] == new, (phase, name)
 
 
 def test_what_is_held_back_was_not_fitted_to():
@@ -60,8 +56,8 @@ def test_what_is_held_back_was_not_fitted_to():
 
 def test_end_members_without_data_keep_their_distance(layered):
     for phase, pairs in numbers.FOLLOW.items():
-        before = energy_terms(shipped_edition.older(), phase)
-        after = energy_terms(layered, phase)
+        before = terms_of(shipped_edition.older(), phase)
+        after = terms_of(layered, phase)
         for follower, leader in pairs.items():
             for power in ("1", "T"):
                 was, now = (
