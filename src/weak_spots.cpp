@@ -138,7 +138,7 @@ constexpr std::array kWeakSpots{
                       c.celsius > 950.0;
              },
              "Known weak spot: the matrix carbon of 5Cr-Mo-V hot-work steels reads "
-             "0.06 to 0.07 wt% low."},
+             "about 0.06 wt% low."},
     WeakSpot{
         [](const Conditions& c) { return c.steel["W"] > 15.0 && c.celsius > 1150.0; },
         "Known weak spot: in hardened 18W steels M6C reads 2 to 3 wt% high.",

@@ -301,8 +301,8 @@ TEST_CASE("310: weak spots of hardened cobalt and hot-work steels") {
   CHECK_FALSE(shows(t15, 1190, m6c));
   const NamedValues h13{{"C", 0.4}, {"Cr", 5.2}, {"Mo", 1.4}, {"V", 1.0}, {"Si", 1.0}};
   const char* carbon =
-      "Known weak spot: the matrix carbon of 5Cr-Mo-V hot-work steels reads 0.06 to "
-      "0.07 wt% low.";
+      "Known weak spot: the matrix carbon of 5Cr-Mo-V hot-work steels reads about "
+      "0.06 wt% low.";
   CHECK(shows(h13, 1030, carbon));
   CHECK_FALSE(shows({{"C", 1.0}, {"Cr", 5.2}, {"Mo", 1.1}, {"V", 0.3}}, 1030, carbon));
 }
