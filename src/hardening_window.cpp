@@ -178,13 +178,6 @@ class WindowSearch {
 
   bool all_known() const { return window_.gaps.empty() && stopped_.empty(); }
 
-  internal::MeltingRules melting() const {
-    if (may_melt_ || known_solidus_) return internal::MeltingRules::given;
-    return scan_.problem.system.parameters().find_phase(internal::kLiquid)
-               ? internal::MeltingRules::not_allowed
-               : internal::MeltingRules::no_liquid;
-  }
-
   void conclude() {
     if (window_.rules.empty()) take_all_known();
     window_.spans = known_part(std::move(window_.spans));
@@ -193,8 +186,11 @@ class WindowSearch {
       window_.status = all_known() ? WindowStatus::no_window : WindowStatus::not_known;
     else
       take(window_.spans.front());
+    const bool known = may_melt_ || known_solidus_;
+    const std::string melting =
+        known ? "" : internal::no_melting_known(scan_.problem.system.parameters());
     window_.remarks =
-        internal::window_remarks(window_, rules_, melting(), stopped_, reached_);
+        internal::window_remarks(window_, rules_, melting, stopped_, reached_);
   }
 
   void take_all_known() {

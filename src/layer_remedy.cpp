@@ -31,14 +31,19 @@ std::string call_arguments(const ParameterSet& set, const std::string& layer) {
 
 }  // namespace
 
-std::string layer_remedy(const ParameterSet& set, const std::string& layer) {
+std::string how_to_lay(const ParameterSet& set, const std::string& layer) {
   const FileRecord& shipped = default_parameters()->files.front();
   if (set.files.empty() || set.files.front().title != shipped.title) return "";
-  const std::string text = " Lay layers/" + layer + ".json on it";
+  const std::string text = "lay layers/" + layer + ".json on it";
   const std::string arguments = call_arguments(set, layer);
-  if (arguments.empty() || set.files.front() != shipped) return text + ".";
+  if (arguments.empty() || set.files.front() != shipped) return text;
   return text + ", in Python steel.with_parameters(default_parameters(" + arguments +
-         ")).";
+         "))";
+}
+
+std::string layer_remedy(const ParameterSet& set, const std::string& layer) {
+  const std::string how = how_to_lay(set, layer);
+  return how.empty() ? "" : " L" + how.substr(1) + ".";
 }
 
 }  // namespace gibbsteel::internal

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 
+#include "gibbsteel/parameter_file.hpp"
 #include "internal/distinct_warnings.hpp"
 #include "internal/error_codes.hpp"
+#include "internal/layer_remedy.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/melting_text.hpp"
 #include "internal/soak_problem.hpp"
@@ -132,11 +134,19 @@ bool tells_of_phases(const Warning& warning) {
          warning.code == codes::kPartlyMolten;
 }
 
+/// Why there is no liquid, and what to do.
+std::string no_liquid(const State& low, const ParameterSet& set) {
+  if (std::any_of(low.kinds.begin(), low.kinds.end(), is_liquid))
+    return "liquid was not allowed to form: leave it among the phases";
+  const std::string how = internal::how_to_lay(set, internal::kLiquid);
+  return "the parameter file has no liquid" + (how.empty() ? "" : ": " + how);
+}
+
 /// @param low,high  at the ends of what was searched
+/// @param set       on which a layer with liquid would be laid
 void conclude(const State& low, const State& high, const std::vector<PhaseGap>& gaps,
-              MeltingRange& found) {
-  const bool known = std::any_of(low.kinds.begin(), low.kinds.end(), is_liquid);
-  found.text = internal::melting_text(found, known, gaps);
+              const ParameterSet& set, MeltingRange& found) {
+  found.text = internal::melting_text(found, no_liquid(low, set), gaps);
   if (found.status == MeltingStatus::no_liquid) return;
   found.noted =
       internal::distinct_warnings({found.solidus ? &found.at_solidus : &low,
@@ -151,7 +161,8 @@ MeltingRange melting_range(const PhaseChanges& changes) {
   found.fields = changes.fields;
   found.status = internal::may_melt(changes.low) ? search(changes, found)
                                                  : MeltingStatus::no_liquid;
-  conclude(changes.low, changes.high, changes.gaps, found);
+  // Phase changes do not hold their parameter set: that which ships stands for it.
+  conclude(changes.low, changes.high, changes.gaps, *default_parameters(), found);
   return found;
 }
 
@@ -163,7 +174,7 @@ MeltingRange melting_range(const Steel& steel, const TemperatureRange& range,
     return melting_range(phase_changes(steel, range, soak, search));
   MeltingRange found = blank(nothing, range, soak.temperature_unit);
   found.status = MeltingStatus::no_liquid;
-  conclude(nothing, nothing, {}, found);
+  conclude(nothing, nothing, {}, *steel.parameters(), found);
   return found;
 }
 

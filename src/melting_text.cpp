@@ -80,7 +80,7 @@ std::string_view to_string(MeltingStatus status) noexcept {
   return "not known";
 }
 
-std::string internal::melting_text(const MeltingRange& found, bool known,
+std::string internal::melting_text(const MeltingRange& found, const std::string& remedy,
                                    const std::vector<PhaseGap>& gaps) {
   const TemperatureUnit unit = found.temperature_unit;
   switch (found.status) {
@@ -99,10 +99,7 @@ std::string internal::melting_text(const MeltingRange& found, bool known,
     case MeltingStatus::molten:
       return "molten all over the range, " + degrees(found.range, unit);
     case MeltingStatus::no_liquid:
-      return known
-                 ? "liquid was not allowed to form: leave it among the phases"
-                 : "the parameter file has no liquid: lay layers/liquid.json on it, in "
-                   "Python steel.with_parameters(default_parameters(\"liquid\"))";
+      return remedy;
     case MeltingStatus::not_known:
       break;
   }

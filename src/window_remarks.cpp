@@ -1,5 +1,7 @@
 #include "internal/window_remarks.hpp"
 
+#include "internal/layer_remedy.hpp"
+#include "internal/liquid_share.hpp"
 #include "internal/temperature_text.hpp"
 #include "internal/window_rules.hpp"
 
@@ -19,18 +21,6 @@ void tell_unknown(const HardeningWindow& window, const std::string& stopped,
     text += (text.empty() ? "" : "; ") + std::string("above ") +
             degrees(reached, window.temperature_unit) + " (" + stopped + ")";
   if (!text.empty()) remarks.push_back("Not known and left out: " + text + ".");
-}
-
-void tell_melting(MeltingRules melting, Remarks& remarks) {
-  if (melting == MeltingRules::given) return;
-  std::string text =
-      "No start of melting is known of a steel like this: no rule keeps the ceiling "
-      "away from it.";
-  if (melting == MeltingRules::no_liquid)
-    text +=
-        " With a liquid in the parameter file it is computed: lay layers/liquid.json "
-        "on it, in Python steel.with_parameters(default_parameters(\"liquid\")).";
-  remarks.push_back(std::move(text));
 }
 
 void tell_grain_growth(const WindowRules& rules, Remarks& remarks) {
@@ -58,13 +48,24 @@ void tell_hardness(const HardeningWindow& window, const WindowRules& rules,
 
 }  // namespace
 
+std::string no_melting_known(const ParameterSet& set) {
+  std::string text =
+      "No start of melting is known of a steel like this: no rule keeps the ceiling "
+      "away from it.";
+  if (!set.find_phase(kLiquid))
+    text += " With a liquid in the parameter file it is computed." +
+            layer_remedy(set, kLiquid);
+  return text;
+}
+
 std::vector<std::string> window_remarks(const HardeningWindow& window,
-                                        const WindowRules& rules, MeltingRules melting,
+                                        const WindowRules& rules,
+                                        const std::string& melting,
                                         const std::string& stopped,
                                         Temperature reached) {
   Remarks remarks;
   tell_unknown(window, stopped, reached, remarks);
-  tell_melting(melting, remarks);
+  if (!melting.empty()) remarks.push_back(melting);
   tell_grain_growth(rules, remarks);
   tell_hardness(window, rules, remarks);
   remarks.push_back(

@@ -6,8 +6,8 @@
 namespace gibbsteel::internal {
 
 /// One sentence; everything but the text must be filled.
-/// @param known  the parameter set has a liquid
-std::string melting_text(const MeltingRange& found, bool known,
+/// @param remedy  where there is no liquid, why and what to do
+std::string melting_text(const MeltingRange& found, const std::string& remedy,
                          const std::vector<PhaseGap>& gaps);
 
 }  // namespace gibbsteel::internal

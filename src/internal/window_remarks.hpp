@@ -5,18 +5,16 @@
 
 namespace gibbsteel::internal {
 
-/// How far a window is kept away from melting.
-enum class MeltingRules {
-  given,        ///< by what is known of a similar steel, or by a computed solidus
-  no_liquid,    ///< the parameter set has no liquid, and nothing else is known
-  not_allowed,  ///< it has one that was not allowed to form, and nothing else is known
-};
+/// Where no rule keeps a window away from melting: why, and what to do about it.
+std::string no_melting_known(const ParameterSet& set);
 
 /// @param window   concluded but for its remarks
+/// @param melting  no_melting_known(), or empty
 /// @param stopped  why the search ended early; else empty
 /// @param reached  how far it came
 std::vector<std::string> window_remarks(const HardeningWindow& window,
-                                        const WindowRules& rules, MeltingRules melting,
+                                        const WindowRules& rules,
+                                        const std::string& melting,
                                         const std::string& stopped,
                                         Temperature reached);
 

@@ -70,6 +70,20 @@ def test_the_shipped_file_has_no_liquid():
     assert not plain.at_solidus.usable and plain.fields == []
 
 
+def test_a_layer_that_lies_there_is_not_lost_by_the_remedy():
+    iron = gs.Steel(C=0.8, parameters=gs.default_parameters("iron_as_measured"))
+    both = 'default_parameters("iron_as_measured", "liquid"))'
+    assert iron.melting_range().text == (
+        "the parameter file has no liquid: lay layers/liquid.json on it, in Python "
+        f"steel.with_parameters({both}"
+    )
+    assert iron.hardening_window().remarks[0] == (
+        "No start of melting is known of a steel like this: no rule keeps the ceiling "
+        "away from it. With a liquid in the parameter file it is computed. Lay "
+        f"layers/liquid.json on it, in Python steel.with_parameters({both}."
+    )
+
+
 def test_pickle(found):
     copy = pickle.loads(pickle.dumps(found))
     assert str(copy) == str(found) and repr(copy) == repr(found)

@@ -46,7 +46,7 @@ const std::string kNoMelting =
     "No start of melting is known of a steel like this: no rule keeps the ceiling away "
     "from it.";
 const std::string kLayer =
-    " With a liquid in the parameter file it is computed: lay layers/liquid.json on "
+    " With a liquid in the parameter file it is computed. Lay layers/liquid.json on "
     "it, in Python steel.with_parameters(default_parameters(\"liquid\")).";
 
 bool has(const State& state, const std::string& kind) {
