@@ -196,9 +196,10 @@ void bind_measured_carbide(py::module_& m) {
   bind_measurement(m);
   bind_carbide(m);
   bind_band(m);
-  py::class_<ShortSoak>(m, "ShortSoak",
-                        "Carbide of a short soak, seen or by the short-soak limit, and "
-                        "the matrix that it leaves.")
+  py::class_<ShortSoak>(
+      m, "ShortSoak",
+      "Carbide of a short soak, seen or computed, and the matrix that "
+      "it leaves.")
       .def_readonly("state", &ShortSoak::state,
                     "State of a short soak; no equilibrium, so potentials and driving "
                     "forces are missing, and with measured carbide the activity.")

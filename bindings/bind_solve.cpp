@@ -17,7 +17,7 @@ py::tuple report_state(const SolveReport& r) {
 
 SolveReport report_from(const py::tuple& t) {
   SolveReport r;
-  r.status = enumerator(t[0], SolveStatus::short_soak_limit);
+  r.status = enumerator(t[0], SolveStatus::timed_soak);
   r.certificate = enumerator(t[1], Certificate::followed);
   r.reason = t[2].cast<std::string>();
   r.rounds = t[3].cast<int>();
@@ -139,7 +139,7 @@ void bind_course(ReportClass& report) {
           "status",
           [](const SolveReport& r) { return std::string(to_string(r.status)); },
           "'converged', 'iteration limit', 'stalled', 'infeasible', 'not run', "
-          "'measured' or 'short-soak limit'.")
+          "'measured', 'short-soak limit' or 'timed soak'.")
       .def_property_readonly(
           "certificate",
           [](const SolveReport& r) { return std::string(to_string(r.certificate)); },

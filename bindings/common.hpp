@@ -39,6 +39,7 @@ void bind_calibration(py::module_& m);
 void bind_matrix_twin(py::module_& m);
 void bind_comparison(py::module_& m);
 void bind_measured_carbide(py::module_& m);
+void bind_timed_soak(py::module_& m);
 void bind_composition_for(py::module_& m);
 void bind_design(py::module_& m);
 void bind_report(py::module_& m);

@@ -27,6 +27,7 @@ void bind_results(py::module_& m) {
   bind_matrix_twin(m);
   bind_comparison(m);
   bind_measured_carbide(m);
+  bind_timed_soak(m);
   bind_composition_for(m);
   bind_design(m);
   bind_report(m);

@@ -83,6 +83,7 @@ bool has(const HardeningEstimates& e, std::string_view code) {
 std::string caution_of(const HardeningEstimates& e) {
   if (has(e, "gibbsteel.warning.345")) return internal::kMeasuredCaution;
   if (has(e, codes::kShortSoakLimit)) return internal::kShortSoakCaution;
+  if (has(e, codes::kTimedSoak)) return internal::kTimedSoakCaution;
   return internal::kCaution;
 }
 

@@ -91,15 +91,16 @@ void check_short_soak(const State& state, const HardeningEstimates& result,
       !state.solve_report.by_mass_balance())
     out.push_back({"gibbsteel.warning.336",
                    "The soak of a shop leaves carbide of this family undissolved: less "
-                   "carbon in the matrix than in the long-hold limit. Compare "
-                   "short_soak_limit, or count it and use with_measured_carbide."});
+                   "carbon in the matrix than in the long-hold limit. Take timed_soak, "
+                   "compare short_soak_limit, or count the carbide and use "
+                   "with_measured_carbide."});
 }
 
 /// The state's own warnings that bear on the austenite; the others stay with the state.
 void check_state(const State& state, Warnings& out) {
   for (const Warning& warning : state.warnings)
     for (const char* code : {"301", "302", "303", "304", "308", "310", "311", "312",
-                             "315", "345", "346", "347", "348", "349", "358"})
+                             "315", "345", "346", "347", "348", "349", "358", "360"})
       if (warning.code == std::string("gibbsteel.warning.") + code)
         out.push_back(warning);
 }

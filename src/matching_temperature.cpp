@@ -18,7 +18,7 @@ constexpr std::size_t kWidth = 78;
 /// Of a reference whose counterpart in the search is a long hold.
 bool is_short_soak(const MatchingTemperature& match) {
   return match.reference.solve_report.by_mass_balance() &&
-         !match.search.quantity.ends_with(", short soak");
+         match.search.quantity.find(", short soak") == std::string::npos;
 }
 
 /// "heat 7 at 1120 C (C in the matrix 0.4605 wt%)"; names the parameters of the
@@ -75,12 +75,15 @@ std::string MatchingTemperature::brief() const {
 
 std::string MatchingTemperature::full() const {
   std::string text = "reference: " + reference_text(*this) + "\n";
-  if (is_short_soak(*this))
+  if (is_short_soak(*this)) {
+    const bool timed = reference.solve_report.status == SolveStatus::timed_soak;
     text += internal::wrapped(
         "The reference is a short soak, the temperature found is for a long hold: a "
-        "soak of minutes needs a hotter one. quantities.short_soak_matrix compares "
-        "like with like.",
+        "soak of minutes needs a hotter one. quantities." +
+            std::string(timed ? "timed" : "short") +
+            "_soak_matrix compares like with like.",
         kWidth, 0);
+  }
   for (const Warning& warning : reference.warnings)
     text += internal::wrapped("! reference: [" + warning.code + "] " + warning.text,
                               kWidth, 2);

@@ -14,9 +14,12 @@ using internal::fixed;
 
 int digits_of(const MatrixBand& band) { return band.element == "C" ? 3 : 2; }
 
-bool is_limit(const ShortSoak& soak) {
-  return soak.state.solve_report.status == SolveStatus::short_soak_limit;
+bool is(const ShortSoak& soak, SolveStatus status) {
+  return soak.state.solve_report.status == status;
 }
+
+/// Carbide was computed, not counted.
+bool is_computed(const ShortSoak& soak) { return !is(soak, SolveStatus::measured); }
 
 /// The count's own error; 0 says that none was given.
 std::string deviation_text(const CarbideInBalance& c) {
@@ -36,13 +39,28 @@ std::string band_note(const ShortSoak& soak) {
                  : sources + ";\nwithout the error of the count, which was not given\n";
 }
 
-/// Carbide and matrix of a short-soak limit beside the long hold.
-std::string limit_tables(const ShortSoak& soak) {
+std::string band_table(const ShortSoak& soak) {
+  std::vector<std::vector<std::string>> rows{
+      {"matrix, wt%", "value", "low", "high", "long hold"}};
+  for (const MatrixBand& band : soak.bands) {
+    if (band.element == "Fe") continue;
+    const int digits = digits_of(band);
+    rows.push_back({band.element, fixed(band.value, digits), fixed(band.low, digits),
+                    fixed(band.high, digits), fixed(band.long_hold, digits)});
+  }
+  return internal::text_table(rows);
+}
+
+/// Carbide and matrix of a short-soak limit or timed soak beside the long hold.
+std::string computed_tables(const ShortSoak& soak) {
   std::vector<std::vector<std::string>> carbides{
       {"carbide, vol%", "short soak", "long hold"}};
   for (const CarbideInBalance& c : soak.carbides)
     carbides.push_back(
         {c.kind, fixed(c.volume_percent, 2), fixed(c.long_hold_volume, 2)});
+  if (is(soak, SolveStatus::timed_soak))
+    return internal::text_table(carbides) + "\n" + band_table(soak) +
+           "low, high: half and twice the minutes\n";
   std::vector<std::vector<std::string>> matrix{
       {"matrix, wt%", "short soak", "long hold"}};
   for (const MatrixBand& band : soak.bands)
@@ -66,18 +84,6 @@ std::string carbide_table(const ShortSoak& soak) {
   return internal::text_table(rows);
 }
 
-std::string band_table(const ShortSoak& soak) {
-  std::vector<std::vector<std::string>> rows{
-      {"matrix, wt%", "value", "low", "high", "long hold"}};
-  for (const MatrixBand& band : soak.bands) {
-    if (band.element == "Fe") continue;
-    const int digits = digits_of(band);
-    rows.push_back({band.element, fixed(band.value, digits), fixed(band.low, digits),
-                    fixed(band.high, digits), fixed(band.long_hold, digits)});
-  }
-  return internal::text_table(rows);
-}
-
 }  // namespace
 
 const MatrixBand& ShortSoak::band(std::string_view element) const {
@@ -97,14 +103,14 @@ std::string ShortSoak::brief() const {
       std::find_if(bands.begin(), bands.end(),
                    [](const MatrixBand& band) { return band.element == "C"; });
   if (carbon == bands.end()) return text;
-  if (is_limit(*this))
+  if (is(*this, SolveStatus::short_soak_limit))
     return text + " (long-hold limit " + fixed(carbon->long_hold, 2) + ")";
   return text + " (" + fixed(carbon->low, 2) + " to " + fixed(carbon->high, 2) +
          "; long-hold limit " + fixed(carbon->long_hold, 2) + ")";
 }
 
 std::string ShortSoak::full() const {
-  if (is_limit(*this)) return state.full() + "\n" + limit_tables(*this);
+  if (is_computed(*this)) return state.full() + "\n" + computed_tables(*this);
   return state.full() + "\n" + carbide_table(*this) + "\n" + band_table(*this) +
          band_note(*this);
 }

@@ -50,6 +50,8 @@ std::string condition(const State& state) {
       return "short soak with measured carbide";
     case SolveStatus::short_soak_limit:
       return "short-soak limit";
+    case SolveStatus::timed_soak:
+      return "timed soak";
     default:
       return "long-hold limit";
   }
@@ -67,6 +69,8 @@ std::string caution_of(const State& state) {
       return kMeasuredCaution;
     case SolveStatus::short_soak_limit:
       return kShortSoakCaution;
+    case SolveStatus::timed_soak:
+      return kTimedSoakCaution;
     default:
       return kCaution;
   }

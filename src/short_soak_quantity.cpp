@@ -1,12 +1,15 @@
-/// The matrix by the short-soak limit as a quantity; see short_soak_limit.hpp.
+/// The matrix by the short-soak limit, or after minutes, as a quantity; see
+/// short_soak_limit.hpp and timed_soak.hpp.
 
 #include <algorithm>
+#include <functional>
 
 #include "gibbsteel/errors.hpp"
-#include "gibbsteel/short_soak_limit.hpp"
+#include "gibbsteel/timed_soak.hpp"
 #include "internal/error_codes.hpp"
 #include "internal/number_format.hpp"
 #include "internal/quantity_checks.hpp"
+#include "short_soak/soak_time.hpp"
 
 namespace gibbsteel::quantities {
 namespace {
@@ -20,12 +23,19 @@ bool has_none(const InputError& error) {
   });
 }
 
+/// How a long hold becomes a short soak, and what such a state says it is.
+struct Shortening {
+  SolveStatus status;
+  ShortSoakLimitOptions annealed;
+  std::function<ShortSoak(const State&)> apply;
+};
+
 double value_at(const State& state, const std::string& element,
-                const ShortSoakLimitOptions& options) {
-  if (state.solve_report.status == SolveStatus::short_soak_limit)
+                const Shortening& shortening) {
+  if (state.solve_report.status == shortening.status)
     return state.matrix.weight_percent[element];
   try {
-    return short_soak_limit(state, options).state.matrix.weight_percent[element];
+    return shortening.apply(state).state.matrix.weight_percent[element];
   } catch (const InputError& error) {
     if (!has_none(error)) throw;
     return Occurrence::kUnknown;
@@ -52,41 +62,60 @@ State beside(const State& state, const Input& input, double step,
 
 /// Central difference; there is none to numbers of the parameter file.
 double slope_at(const State& state, const Input& input, const std::string& element,
-                const ShortSoakLimitOptions& options) {
+                const Shortening& shortening) {
   if (input.kind == Input::Kind::parameter || state.solve_report.by_mass_balance())
     return Occurrence::kUnknown;
   const double step = input.kind == Input::Kind::temperature ? 0.5 : 0.001;
   const auto value = [&](double by) {
-    return value_at(beside(state, input, by, options), element, options);
+    return value_at(beside(state, input, by, shortening.annealed), element, shortening);
   };
   return (value(step) - value(-step)) / (2.0 * step);
 }
 
-/// How to make it again; nothing for options that cannot be written down.
-Quantity::Origin origin_of(const std::string& element,
-                           const ShortSoakLimitOptions& options) {
-  if (options.parameters) return {};
-  Quantity::Origin origin{"short_soak_matrix", {element}};
-  if (options.annealed_at)
-    origin.arguments.push_back(internal::shortest(options.annealed_at->in_celsius()));
-  return origin;
+/// @param arguments  of the quantity's own, after the element
+Quantity matrix_by(const Shortening& shortening, const char* name,
+                   const std::string& element, std::vector<std::string> arguments,
+                   const std::string& what) {
+  internal::require_element(element);
+  // How to make it again; nothing for options that cannot be written down.
+  Quantity::Origin origin;
+  if (!shortening.annealed.parameters) {
+    origin = {name, {element}};
+    origin.arguments.insert(origin.arguments.end(), arguments.begin(), arguments.end());
+    if (shortening.annealed.annealed_at)
+      origin.arguments.push_back(
+          internal::shortest(shortening.annealed.annealed_at->in_celsius()));
+  }
+  return {origin,
+          {{element}, {}, 0.0, 100.0},
+          element + " in the matrix, " + what,
+          "wt%",
+          [element, shortening](const State& state) {
+            return value_at(state, element, shortening);
+          },
+          [element, shortening](const State& state, const StateSlope& slope) {
+            return slope_at(state, slope.input, element, shortening);
+          }};
 }
 
 }  // namespace
 
 Quantity short_soak_matrix(const std::string& element,
                            const ShortSoakLimitOptions& options) {
-  internal::require_element(element);
-  return {origin_of(element, options),
-          {{element}, {}, 0.0, 100.0},
-          element + " in the matrix, short soak",
-          "wt%",
-          [element, options](const State& state) {
-            return value_at(state, element, options);
-          },
-          [element, options](const State& state, const StateSlope& slope) {
-            return slope_at(state, slope.input, element, options);
-          }};
+  return matrix_by({SolveStatus::short_soak_limit, options,
+                    [options](const State& s) { return short_soak_limit(s, options); }},
+                   "short_soak_matrix", element, {}, "short soak");
+}
+
+Quantity timed_soak_matrix(const std::string& element, double minutes,
+                           const TimedSoakOptions& options) {
+  internal::check_soak_time({minutes}, options.particle_micrometres);
+  return matrix_by(
+      {SolveStatus::timed_soak, options.annealed,
+       [options, minutes](const State& s) { return timed_soak(s, minutes, options); }},
+      "timed_soak_matrix", element,
+      {internal::shortest(minutes), internal::shortest(options.particle_micrometres)},
+      "short soak of " + internal::minutes_text(minutes));
 }
 
 }  // namespace gibbsteel::quantities

@@ -24,6 +24,8 @@ std::string_view to_string(SolveStatus status) noexcept {
       return "measured";
     case SolveStatus::short_soak_limit:
       return "short-soak limit";
+    case SolveStatus::timed_soak:
+      return "timed soak";
   }
   return "unknown";
 }
@@ -77,7 +79,8 @@ std::vector<Problem> SolveOptions::problems() const {
 }
 
 bool SolveReport::by_mass_balance() const noexcept {
-  return status == SolveStatus::measured || status == SolveStatus::short_soak_limit;
+  return status == SolveStatus::measured || status == SolveStatus::short_soak_limit ||
+         status == SolveStatus::timed_soak;
 }
 
 bool SolveReport::usable() const noexcept {

@@ -15,6 +15,7 @@ from . import measured_carbide as _measured_carbide  # adds a method to State
 from . import phase_model as _phase_model  # adds methods to PhaseModel
 from . import plot, quantities
 from . import short_soak_limit as _short_soak_limit  # adds a method to State
+from . import timed_soak as _timed_soak  # adds methods to State
 from ._core import (
     SCREEN_BLOCK_ROWS,
     BoundCompound,
@@ -260,3 +261,4 @@ __all__ = [
 
 _attach()
 del _attach, _hardening, _measured_carbide, _phase_model, _short_soak_limit
+del _timed_soak

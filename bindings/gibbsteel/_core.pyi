@@ -5,7 +5,7 @@ include/gibbsteel/. test_types.py compares this file with the built module.
 """
 
 import os
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from typing import Any, ClassVar, Literal, Never, SupportsIndex, TypedDict, overload
 
 import numpy as np
@@ -605,6 +605,26 @@ class State(_Compiled):
         parameters: ParameterSet | None = None,
     ) -> ShortSoak:
         """What dissolves when only carbon moves; see short_soak_limit.py."""
+    def timed_soak(
+        self,
+        minutes: float,
+        *,
+        particle_micrometres: float = 1.0,
+        annealed_celsius: Any = None,
+        annealed_fahrenheit: Any = None,
+        parameters: ParameterSet | None = None,
+    ) -> ShortSoak:
+        """What dissolves in so many minutes; see timed_soak.py."""
+    def timed_soaks(
+        self,
+        minutes: Iterable[float],
+        *,
+        particle_micrometres: float = 1.0,
+        annealed_celsius: Any = None,
+        annealed_fahrenheit: Any = None,
+        parameters: ParameterSet | None = None,
+    ) -> list[ShortSoak]:
+        """The same at several times; see timed_soak.py."""
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: object) -> bool: ...
     # The next ones are added by display.py; documented where they are written.
@@ -1910,7 +1930,7 @@ class MatrixBand(_Compiled):
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
 class ShortSoak(_Compiled):
-    """Carbide of a short soak, seen or by the short-soak limit, and its matrix."""
+    """Carbide of a short soak, seen or computed, and its matrix."""
 
     def _repr_html_(self) -> str: ...
     @property
@@ -1965,6 +1985,26 @@ def quantity_short_soak_matrix(
     element: str, annealed_kelvin: float | None, parameters: ParameterSet | None
 ) -> Quantity:
     """See gibbsteel.quantities.short_soak_matrix."""
+
+# bind_timed_soak.cpp
+
+def timed_soaks(
+    state: State,
+    minutes: Sequence[float],
+    particle_micrometres: float,
+    annealed_kelvin: float | None,
+    parameters: ParameterSet | None,
+) -> list[ShortSoak]:
+    """See gibbsteel.State.timed_soaks."""
+
+def quantity_timed_soak_matrix(
+    element: str,
+    minutes: float,
+    particle_micrometres: float,
+    annealed_kelvin: float | None,
+    parameters: ParameterSet | None,
+) -> Quantity:
+    """See gibbsteel.quantities.timed_soak_matrix."""
 
 # bind_composition_for.cpp
 

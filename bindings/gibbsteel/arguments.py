@@ -35,6 +35,29 @@ def require(value: Any, wanted: type[_T], place: str, remedy: str) -> _T:
     raise InputError([Problem("gibbsteel.input.220", place, what, remedy)])
 
 
+def real(value: Any, place: str) -> float:
+    """The number, of Python or numpy; no text, which may be a number by mistake.
+
+    Raises
+    ------
+    InputError
+        gibbsteel.input.220
+
+    Examples
+    --------
+    >>> real(2, "minutes")
+    2.0
+    """
+    try:
+        if isinstance(value, (str, bytes)):
+            raise TypeError
+        return float(value)
+    except (TypeError, ValueError):
+        what, remedy = f"is {type(value).__name__}, not float", "give a number"
+        problem = Problem("gibbsteel.input.220", place, what, remedy)
+        raise InputError([problem]) from None
+
+
 def whole(value: Any, place: str) -> int:
     """The whole number, of Python or numpy.
 

@@ -34,6 +34,7 @@ __all__ = [
     "matrix",
     "retained_austenite",
     "short_soak_matrix",
+    "timed_soak_matrix",
     "volume_percent",
 ]
 
@@ -106,6 +107,35 @@ def short_soak_matrix(
     if annealed_celsius is not None:  # a text where a pickle makes it again
         kelvin = one_kelvin(celsius=float(annealed_celsius))
     return _core.quantity_short_soak_matrix(element, kelvin, parameters)
+
+
+def timed_soak_matrix(
+    element: str,
+    minutes: float | str,
+    particle_micrometres: float | str = 1.0,
+    annealed_celsius: float | str | None = None,
+    *,
+    parameters: ParameterSet | None = None,
+) -> Quantity:
+    """An element in the matrix by `State.timed_soak` [wt%]; NaN without one.
+
+    What a search or a match is about where all soaks take the same minutes.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> steel = gs.Steel({"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25})
+    >>> carbon = gs.quantities.timed_soak_matrix("C", minutes=20)
+    >>> search = steel.temperature_for(carbon, 0.65, celsius=(800, 900))
+    >>> round(search.crossings[0].celsius)
+    853
+    """
+    kelvin = None
+    if annealed_celsius is not None:  # a text where a pickle makes it again
+        kelvin = one_kelvin(celsius=float(annealed_celsius))
+    return _core.quantity_timed_soak_matrix(
+        element, float(minutes), float(particle_micrometres), kelvin, parameters
+    )
 
 
 def martensite_start(**settings: Any) -> Quantity:

@@ -22,11 +22,10 @@ def short_soak_limit(
     That is about what a soak of minutes does, Eq. (B3): cementite has given up what
     carbon it can with the metals that it took up in annealing left in place, other
     carbide is as annealed, and the matrix is what that leaves, Eq. (B1) and Eq. (B2).
-    Nothing here knows the minutes.
-    As a rule a real soak lies between this limit and the long-hold limit, nearer to the
-    latter the hotter and longer it is; above about 900 C metals move within minutes
-    too. Coarse cementite, or one that took up more metal than in equilibrium, can leave
-    more carbide.
+    Nothing here knows the minutes: `State.timed_soak` does. As a rule a real soak lies
+    between this limit and the long-hold limit, nearer to the latter the hotter and
+    longer it is. Coarse cementite, or one that took up more metal than in equilibrium,
+    can leave more carbide.
 
     Parameters
     ----------

@@ -51,6 +51,7 @@
 #include "gibbsteel/temperature_for.hpp"
 #include "gibbsteel/temperature_range.hpp"
 #include "gibbsteel/temperature_unit.hpp"
+#include "gibbsteel/timed_soak.hpp"
 #include "gibbsteel/tolerance.hpp"
 #include "gibbsteel/tolerance_band.hpp"
 #include "gibbsteel/trade_indices.hpp"

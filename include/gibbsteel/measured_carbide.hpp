@@ -76,14 +76,16 @@ struct MatrixBand {
                                     ///< none
   double low = 0.0;   ///< lower of the two compositions, less two standard deviations
   double high = 0.0;  ///< higher of the two, plus two standard deviations; of a
-                      ///< short-soak limit both run to the long-hold limit
+                      ///< short-soak limit both run to the long-hold limit, of a
+                      ///< timed soak from half to twice the minutes
   bool operator==(const MatrixBand&) const = default;
 };
 
 struct ShortSoak {
   /// The state with measured carbide and the matrix it leaves: usable, status
   /// `measured`, warning 345. Potentials, driving forces, activity and energy are empty
-  /// or NaN: there is no equilibrium. Of a limit see short_soak_limit.hpp.
+  /// or NaN: there is no equilibrium. What is computed: short_soak_limit.hpp,
+  /// timed_soak.hpp.
   State state;
   std::vector<MeasuredCarbide> measured;
   std::vector<CarbideInBalance> carbides;

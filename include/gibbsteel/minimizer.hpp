@@ -35,6 +35,7 @@ enum class SolveStatus {
   infeasible,        ///< the allowed phases cannot hold this composition
   measured,          ///< no equilibrium: mass balance with carbide that was measured
   short_soak_limit,  ///< no equilibrium: only carbon has moved, short_soak_limit.hpp
+  timed_soak,        ///< no equilibrium: what minutes leave, timed_soak.hpp
 };
 
 /// What stands behind the claim that the minimum is the global one. Only ever appended.

@@ -22,16 +22,17 @@
 /// interface either; if they did, cementite would stop much sooner (52100 at 845 C: at
 /// a carbon activity of 0.05 for 0.49). What is published of bearing and oil-hardening
 /// steels soaked for minutes near 850 C lies near this limit (`tests/reference`,
-/// records with `short_soak_annealed`). No number was fitted to those soaks; the
-/// chromium of annealed cementite was, to one analysis.
+/// records with `minutes`). No number of the limit was fitted to those soaks; the
+/// chromium of annealed cementite was, to one analysis. How far so many minutes get
+/// beyond it: timed_soak.hpp.
 ///
 /// As a rule a real soak lies between this limit and the long-hold limit, nearer to the
-/// latter the hotter and longer it is. It can leave more carbide where cementite took
-/// up more metal than in equilibrium at the annealing temperature, or is coarse. The
-/// matrix of steels with vanadium can read up to 0.01 wt% carbon above the long-hold
-/// limit, where MC has still to form. Carbides rich in alloy (MC, M6C, M7C3, M23C6)
-/// give up carbon only with their metals: for steels that hold more than a tenth of
-/// their carbon in these when annealed, the limit is refused.
+/// latter the hotter and longer it is: timed_soak.hpp. It can leave more carbide where
+/// cementite took up more metal than in equilibrium at the annealing temperature, or is
+/// coarse. The matrix of steels with vanadium can read up to 0.01 wt% carbon above the
+/// long-hold limit, where MC has still to form. Carbides rich in alloy (MC, M6C, M7C3,
+/// M23C6) give up carbon only with their metals: for steels that hold more than a tenth
+/// of their carbon in these when annealed, the limit is refused.
 
 #include "gibbsteel/measured_carbide.hpp"
 #include "gibbsteel/quantity.hpp"

@@ -50,6 +50,7 @@ inline constexpr std::string_view kSectionOption = "gibbsteel.input.282";
 inline constexpr std::string_view kNotLinear = "gibbsteel.input.283";
 inline constexpr std::string_view kNoShortSoakLimit = "gibbsteel.input.284";
 inline constexpr std::string_view kHalfRule = "gibbsteel.input.285";
+inline constexpr std::string_view kSoakTime = "gibbsteel.input.287";
 inline constexpr std::string_view kNoTemperatureUnit = "gibbsteel.input.286";
 inline constexpr std::string_view kGridVariables = "gibbsteel.input.295";
 inline constexpr std::string_view kGridValues = "gibbsteel.input.296";
@@ -107,7 +108,9 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
      "a place in the parameter file holds no number that can be an input"},
     {kNoIronToBalance, "a steel without iron has nothing to balance an element with"},
     {kNotLinearizable, "an equilibrium cannot be linearized"},
-    {kNoShortSoakLimit, "a short-soak limit has no meaning for the steel"},
+    {kNoShortSoakLimit,
+     "a short-soak limit or timed soak has no meaning for the steel"},
+    {kSoakTime, "the minutes or the particle size of a timed soak are out of range"},
     {kOtherKindOfThing, "an argument is another kind of thing than is asked for"},
     {kNoSuchLayer, "there is no layer of that name beside the file that ships"},
     {kSiteFractionCount, "the number of site fractions does not fit the phase"},
@@ -216,6 +219,7 @@ inline constexpr std::string_view kMassForVolume = "gibbsteel.warning.334";
 inline constexpr std::string_view kNearFamilyBorder = "gibbsteel.warning.335";
 inline constexpr std::string_view kShopSoakShort = "gibbsteel.warning.336";
 inline constexpr std::string_view kShortSoakLimit = "gibbsteel.warning.349";
+inline constexpr std::string_view kTimedSoak = "gibbsteel.warning.360";
 inline constexpr std::string_view kSolidPartOnly = "gibbsteel.warning.337";
 inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
 inline constexpr std::string_view kExactPhases = "gibbsteel.warning.356";
@@ -270,6 +274,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {"gibbsteel.warning.348",
      "less carbide was measured than the long-hold limit holds"},
     {kShortSoakLimit, "the state is a short-soak limit, not an equilibrium"},
+    {kTimedSoak, "the state is an estimate of a soak of minutes, not an equilibrium"},
     {kMapNotComplete, "parts of a section map are not known"},
     {kExactPhases, "a parameter band takes the numbers of a phase as exact"},
     {kSeveralFamilies, "hardening estimates come from several families of steels"},

@@ -25,6 +25,12 @@ const char* const kShortSoakCaution =
     "steel maker's data. Hot salt, oil, cryogens and furnaces injure: local codes and "
     "licensed practice come first.";
 
+const char* const kTimedSoakCaution =
+    "Estimate of a soak of minutes, counted from when the whole section is at "
+    "temperature; the size of the annealed carbide is taken for granted. Before "
+    "hardening real parts try coupons and follow the steel maker's data. Hot salt, "
+    "oil, cryogens and furnaces injure: local codes and licensed practice come first.";
+
 std::string text_table(const std::vector<std::vector<std::string>>& rows) {
   std::vector<std::size_t> widths;
   for (const auto& row : rows)

@@ -19,5 +19,7 @@ extern const char* const kCaution;
 extern const char* const kMeasuredCaution;
 /// The same for a short-soak limit.
 extern const char* const kShortSoakCaution;
+/// The same for a timed soak.
+extern const char* const kTimedSoakCaution;
 
 }  // namespace gibbsteel::internal

@@ -34,6 +34,7 @@ ScreenStatus status_of(const SolveReport& report) {
     case SolveStatus::not_run:
     case SolveStatus::measured:
     case SolveStatus::short_soak_limit:
+    case SolveStatus::timed_soak:
       break;
   }
   return ScreenStatus::stalled;

@@ -1,5 +1,5 @@
 """State.short_soak_limit; its numbers against published soaks are records of
-tests/reference (`short_soak_annealed`)."""
+tests/reference, by the soaks of minutes that start from it (`minutes`)."""
 
 import pickle
 

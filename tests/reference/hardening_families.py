@@ -21,7 +21,7 @@ from evaluate.library import Absent
 
 LEAST_START_ERROR = 30.0  # [C], that of Eq. (H12) itself
 COLDEST = 20.0  # [C]
-NOT_LONG_HELD = {"celsius_range", "measured_carbide", "short_soak_annealed"}
+NOT_LONG_HELD = {"celsius_range", "measured_carbide", "minutes"}
 NOT_SOAKED = {"austenite_wt", *NOT_LONG_HELD}
 QUANTITIES = ("martensite_start", "retained_austenite", hardness_offsets.QUANTITY)
 

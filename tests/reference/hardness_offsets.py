@@ -40,7 +40,7 @@ def measurements(family, fitted):
         for record in record_file.records()
         if record["quantity"] == QUANTITY
         and record["fitted"] is fitted
-        and not {"measured_carbide", "short_soak_annealed"} & set(record)
+        and not {"measured_carbide", "minutes"} & set(record)
         and hardening.family_key(record) == family.key
     ]
     known_first = sorted(found, key=is_soaked)

@@ -76,13 +76,17 @@ def test_what_the_file_was_fitted_to_counts_as_fitted():
     assert wrong == []
     unknown = [p for p in patterns if not any(is_named(r, p) for r in RECORDS)]
     assert unknown == []
-    # Of the others only families of steels, in C++, were fitted to the record.
-    others = {
-        record["quantity"]
+    # To the others families of steels were fitted, in C++, or the diameter of cementite
+    # that timed soaks take.
+    others = [
+        record
         for record in RECORDS
         if record["fitted"] and not any(is_named(record, p) for p in patterns)
-    }
-    assert others == set(groups.QUENCHED)
+    ]
+    quenched = {r["quantity"] for r in others if r["quantity"] in groups.QUENCHED}
+    assert quenched == set(groups.QUENCHED)
+    of_diameter = [r["id"] for r in others if r["quantity"] not in groups.QUENCHED]
+    assert of_diameter == ["coldwork/BRG-05:minutes", "coldwork/BRG-06:minutes"]
 
 
 def test_only_a_miss_is_explained(outcome_of):

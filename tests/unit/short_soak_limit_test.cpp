@@ -257,8 +257,7 @@ Si                 0.27       0.26
         "A short-soak limit, not an equilibrium: M3C has given up what carbon it can "
         "with its metals left in place; other carbide is as annealed at 700 C. As a "
         "rule a soak of minutes lies between this and the long-hold limit, nearer to "
-        "the latter the hotter and longer it is; above about 900 C metals move within "
-        "minutes too.");
+        "the latter the hotter and longer it is: timed_soak takes the minutes.");
 }
 
 TEST_CASE("without cementite, or without austenite, there is no such limit") {

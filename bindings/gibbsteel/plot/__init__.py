@@ -14,6 +14,7 @@ from .plot_maps import maps
 from .plot_matrix import matrix
 from .plot_section import section
 from .plot_soak_limits import soak_limits
+from .plot_soak_time import soak_time
 
 __all__ = [
     "carbides",
@@ -25,4 +26,5 @@ __all__ = [
     "matrix",
     "section",
     "soak_limits",
+    "soak_time",
 ]

@@ -1,4 +1,4 @@
-"""Matrix carbon between the short-soak and the long-hold limit."""
+"""Matrix carbon between the short-soak and the long-hold limit, and after minutes."""
 
 from __future__ import annotations
 
@@ -21,6 +21,8 @@ if TYPE_CHECKING:
 def soak_limits(
     sweep: Sweep,
     *,
+    minutes: Sequence[float] = (),
+    particle_micrometres: float = 1.0,
     annealed_celsius: float | None = None,
     annealed_fahrenheit: float | None = None,
     parameters: ParameterSet | None = None,
@@ -37,6 +39,10 @@ def soak_limits(
     ----------
     sweep : Sweep
         Soaks of one steel that has cementite when annealed, in any order.
+    minutes : sequence of float
+        One thin line for each: `State.timed_soak`.
+    particle_micrometres : float
+        Of the annealed cementite, for these lines.
     annealed_celsius, annealed_fahrenheit : float, optional
     parameters : ParameterSet, optional
         As in `State.short_soak_limit`.
@@ -62,7 +68,8 @@ def soak_limits(
     >>> import gibbsteel as gs, matplotlib
     >>> matplotlib.use("Agg")  # no window
     >>> steel = gs.Steel({"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25})
-    >>> ax = gs.plot.soak_limits(steel.sweep(celsius=range(800, 901, 20)))
+    >>> sweep = steel.sweep(celsius=range(800, 901, 20))
+    >>> ax = gs.plot.soak_limits(sweep, minutes=[15, 60])
     >>> ax.get_ylabel()
     'carbon in the matrix [wt%]'
     """
@@ -80,14 +87,16 @@ def soak_limits(
     ax = own_or_given(ax)
     celsius = celsius_of(states)
     raised = temperature_axis(ax, celsius, fahrenheit)
-    long_hold = [
-        _carbon(state if soak else None)
-        for state, soak in zip(states, soaks, strict=True)
-    ]
+    pairs = list(zip(states, soaks, strict=True))
+    long_hold = [_carbon(state if soak else None) for state, soak in pairs]
     handles = _draw(ax, celsius, short, long_hold, kw)
+    given["particle_micrometres"] = particle_micrometres
+    after = _after(pairs, list(minutes), given)
+    handles += _draw_minutes(ax, celsius, after)
     ax.set_ylabel("carbon in the matrix [wt%]")
     annealed = next(soak.annealed_kelvin for soak in soaks if soak) - ICE_POINT_K
-    heading(ax, title_of(states), _notes(states, annealed), raised)
+    notes = _notes(states, annealed, particle_micrometres if after else None)
+    heading(ax, title_of(states), notes, raised)
     highest = max(c for c in [*short, *long_hold] if not math.isnan(c))
     cautions = [*cautions_of(states), *_too_cold(states, soaks)]
     room_on_top([(ax, highest)], handles, cautions, not_usable(states))
@@ -144,9 +153,39 @@ def _draw(
     return [*handles, between]
 
 
-def _notes(states: Sequence[State], annealed_celsius: float) -> list[str]:
+def _after(
+    pairs: Sequence[tuple[State, ShortSoak | None]],
+    minutes: Sequence[float],
+    given: dict[str, Any],
+) -> dict[float, list[float]]:
+    """Minutes -> carbon in the matrix at each soak that has a limit."""
+    found: dict[float, list[float]] = {m: [] for m in minutes}
+    for state, soak in pairs:
+        timed = state.timed_soaks(minutes, **given) if soak and minutes else []
+        for i, m in enumerate(minutes):
+            found[m].append(_carbon(timed[i].state if timed else None))
+    return found
+
+
+def _draw_minutes(
+    ax: Axes, celsius: Sequence[float], after: dict[float, list[float]]
+) -> list[Any]:
+    """Thin lines, dashed the finer the shorter; to tell apart in print as well."""
+    handles = []
+    for number, (minutes, carbon) in enumerate(sorted(after.items()), start=1):
+        look: dict[str, Any] = {"color": "0.25", "linewidth": 1.1}
+        look["linestyle"] = (0, (1.6 * number, 1.6))
+        handles += ax.plot(celsius, carbon, label=f"{minutes:g} min", **look)
+    return handles
+
+
+def _notes(
+    states: Sequence[State], annealed_celsius: float, micrometres: float | None
+) -> list[str]:
+    size = "" if micrometres is None else f", M3C spheres of {micrometres:g} µm"
     return [
-        f"{states[0].analysis.brief()} [wt%]; annealed at {annealed_celsius:g} °C",
+        f"{states[0].analysis.brief()} [wt%]; annealed at {annealed_celsius:g} °C"
+        + size,
         "Short-soak limit: carbon has moved, metals have not. "
         f"{states[0].parameters}",
     ]

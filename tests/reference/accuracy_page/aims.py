@@ -21,7 +21,7 @@ HARDENING = (
 )
 
 
-LIMITED = ", by the short-soak limit where there is one"
+TIMED = ", by the timed soak where there is one"
 
 
 def is_chain(record):
@@ -29,11 +29,9 @@ def is_chain(record):
     return "austenite_wt" not in record
 
 
-def limits(outcomes):
-    """Number -> its outcome by the short-soak limit."""
-    return {
-        _number(o.record): o for o in outcomes if "short_soak_annealed" in o.record
-    }
+def timed(outcomes):
+    """Number -> its outcome by the timed soak."""
+    return {_number(o.record): o for o in outcomes if "minutes" in o.record}
 
 
 def _number(record):
@@ -55,7 +53,7 @@ def about(outcomes, group, families=groups.STEELS):
 
 def rows(outcomes):
     """(what, aim, figures of all records, of those not fitted to, of sure ones)."""
-    short = limits(outcomes)
+    by_minutes = timed(outcomes)
     for aims, families in (
         (COMPOSITION, HIGH_SPEED_AND_COLD_WORK),
         (HARDENING, groups.STEELS),
@@ -64,8 +62,8 @@ def rows(outcomes):
             chosen = about(outcomes, group, families)
             yield group, aim, *_figures(chosen)
             if aims is HARDENING:
-                limited = [short.get(_number(o.record), o) for o in chosen]
-                yield group + LIMITED, aim, *_figures(limited)
+                of_minutes = [by_minutes.get(_number(o.record), o) for o in chosen]
+                yield group + TIMED, aim, *_figures(of_minutes)
 
 
 def _figures(chosen):

@@ -81,8 +81,8 @@ def quantity_of(record):
     """Name of the group; records of one group have one unit where it names one."""
     kind, phase = record["quantity"], record.get("phase")
     element = record.get("element")
-    if "short_soak_annealed" in record:
-        return "short-soak limit: carbide, carbon, start, austenite, hardness"
+    if "minutes" in record:
+        return "timed soak: carbide, carbon, start, austenite, hardness"
     if "celsius_range" in record:
         return "martensite start, soak not stated [C]"
     if "measured_carbide" in record:

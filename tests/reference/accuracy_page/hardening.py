@@ -11,13 +11,13 @@ HEAD = """## Hardening by family, and what is at fault
 Families are those of `hardening_family.hpp`. Bias is computed less published, and mean
 miss its size, in C, percent or HRC. "Known" austenite was measured, or no carbide was
 left: the miss is that of equation and family. "Soaked" is the chain of soak and
-equation, "counted" a short soak whose carbide was counted, "limit" the short-soak
-limit, "range" a soak of which only the range is known. Hardness of a family is fitted
+equation, "counted" a short soak whose carbide was counted, "timed" a timed
+soak, "range" a soak of which only the range is known. Hardness of a family is fitted
 to soaked records too, by whole steels (`hardness_offsets.py` beside the records): its
 offset also takes up what the file has wrong in the carbon of the austenite, so hardness
 that agrees is no evidence for that carbon."""
 HOW = {
-    "short_soak_annealed": "limit",
+    "minutes": "timed",
     "austenite_wt": "known",
     "celsius_range": "range",
     "measured_carbide": "counted",

@@ -7,14 +7,15 @@ from .markdown import number, table
 
 CANNOT = """## What the model cannot do
 
-* **Time.** Results are equilibrium. A shop soak of minutes leaves more carbide and
-  less carbon and alloy in the matrix; bearing and oil-hardening steels soaked near
-  850 C are the plainest case (52100: 0.6 % carbon after 20 to 40 minutes, 0.88 % in
-  the long-hold limit). For steels with cementite when annealed `short_soak_limit`
-  is the other end, 0.63 %: carbon has moved, metals have not. Nothing says how far a
-  soak of so many minutes has come from the one to the other; at 890 C retained
-  austenite of 52100 lies midway. `with_measured_carbide` takes the carbide from the
-  microscope instead.
+* **Time, but for cementite.** Results are equilibrium. A shop soak of minutes leaves
+  more carbide and less carbon and alloy in the matrix; bearing and oil-hardening
+  steels soaked near 850 C are the plainest case (52100: 0.6 % carbon after 20 to 40
+  minutes, 0.88 % in the long-hold limit). For steels with cementite when annealed
+  `short_soak_limit` is the other end, 0.63 %: carbon has moved, metals have not; and
+  `timed_soak` says where so many minutes come to, 0.66 % after 30, as well as
+  particle size and diffusion are known (its band: half to twice the time). Steels
+  whose annealed carbide is rich in alloy have no such estimate; there
+  `with_measured_carbide` takes the carbide from the microscope.
 * **Segregation and the solidification structure.** A bar is taken as uniform;
   carbide streaks, coarse eutectic carbides and inherited carbides are not seen.
   `tolerance_band(segregation_percent=...)` shows what richer and poorer places

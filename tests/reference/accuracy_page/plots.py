@@ -27,7 +27,7 @@ def is_activity(record):
 
 
 def short(record):
-    return ", short soak" if "short_soak_annealed" in record else ""
+    return ", timed soak" if "minutes" in record else ""
 
 
 def element(record):
@@ -44,8 +44,8 @@ def soak(record):
 
 
 def soaked(record):
-    if "short_soak_annealed" in record:
-        return "short-soak limit"
+    if "minutes" in record:
+        return "timed soak"
     if "celsius_range" in record:
         return "soak not stated"
     if "measured_carbide" in record:

@@ -46,7 +46,7 @@ def using(chosen):
 def soak(record, celsius=None, composition=None, **changes):
     """Equilibrium of the record's steel; keyword arguments replace its settings.
 
-    With `short_soak_annealed` [C] the short-soak limit of the steel annealed so.
+    With `minutes` the timed soak of the steel annealed at `annealed` [C].
     """
     if composition is None:
         composition = record["composition_wt"]
@@ -56,12 +56,13 @@ def soak(record, celsius=None, composition=None, **changes):
         float(record["celsius"] if celsius is None else celsius),
         tuple(sorted((key, _frozen(value)) for key, value in settings.items())),
     )
-    if "short_soak_annealed" not in record:
+    if "minutes" not in record:
         return state
-    annealed = record["short_soak_annealed"]
     try:
-        return state.short_soak_limit(
-            annealed_celsius=annealed, parameters=parameters()
+        return state.timed_soak(
+            record["minutes"],
+            annealed_celsius=record["annealed"],
+            parameters=parameters(),
         ).state
     except gs.InputError as reason:
         raise NotComputed(str(reason)) from reason

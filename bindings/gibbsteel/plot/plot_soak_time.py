@@ -1,0 +1,138 @@
+"""Matrix carbon against the minutes of a soak."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Any
+
+from .._core import ParameterSet, ShortSoak, State
+from ..temperature import ICE_POINT_K
+from .axes import cannot_draw, heading, own_or_given, room_on_top
+from .element_styles import style_of_element
+from .sweeps import title_of
+
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
+
+MINUTES = (2.0, 3.0, 5.0, 7.5, 10.0, 15.0, 20.0, 30.0, 45.0, 60.0, 90.0, 120.0, 240.0)
+
+
+def soak_time(
+    state: State,
+    minutes: Sequence[float] = MINUTES,
+    *,
+    particle_micrometres: float = 1.0,
+    annealed_celsius: float | None = None,
+    annealed_fahrenheit: float | None = None,
+    parameters: ParameterSet | None = None,
+    ax: Axes | None = None,
+    **kw: Any,
+) -> Axes:
+    """Carbon in the matrix after so many minutes, between both limits.
+
+    `State.timed_soak` with its band, half to twice the time; time is on a scale of
+    powers, because the particles dissolve ever slower.
+
+    Parameters
+    ----------
+    state : State
+        Long-hold limit of a steel that has cementite when annealed.
+    minutes : sequence of float
+        At temperature, two or more, in any order.
+    particle_micrometres : float
+    annealed_celsius, annealed_fahrenheit : float, optional
+    parameters : ParameterSet, optional
+        As in `State.timed_soak`.
+    ax : matplotlib.axes.Axes, optional
+        Where to draw; a new figure when left out.
+    **kw
+        Passed on to the line, for instance ``linewidth=1``.
+
+    Returns
+    -------
+    matplotlib.axes.Axes
+
+    Raises
+    ------
+    InputError
+        What is given is no state; fewer than two times; what `State.timed_soak`
+        refuses.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs, matplotlib
+    >>> matplotlib.use("Agg")  # no window
+    >>> steel = gs.Steel({"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25})
+    >>> ax = gs.plot.soak_time(steel.soak(celsius=860))
+    >>> ax.get_xlabel()
+    'minutes at temperature'
+    """
+    if not isinstance(state, State):
+        what = f"is {type(state).__name__}, not State"
+        raise cannot_draw("state", what, "give what steel.soak returns")
+    times = sorted(set(minutes))
+    if len(times) < 2:
+        raise cannot_draw("minutes", "are fewer than two", "give two times or more")
+    annealed: dict[str, Any] = {
+        "annealed_celsius": annealed_celsius,
+        "annealed_fahrenheit": annealed_fahrenheit,
+        "parameters": parameters,
+    }
+    soaks = state.timed_soaks(
+        times, particle_micrometres=particle_micrometres, **annealed
+    )
+    limit = state.short_soak_limit(**annealed)
+    ax = own_or_given(ax)
+    handles = _draw(ax, times, soaks, limit, kw)
+    ax.set_xscale("log")
+    ax.set_xlim(times[0], times[-1])
+    ax.set_xticks(*_ticks(times))
+    ax.minorticks_off()
+    ax.set_xlabel("minutes at temperature")
+    ax.set_ylabel("carbon in the matrix [wt%]")
+    title = f"{title_of([state])} at {state.celsius:g} °C"
+    heading(ax, title, _notes(state, soaks[0], particle_micrometres))
+    highest = max(soak.band("C").high for soak in soaks)
+    room_on_top([(ax, max(highest, soaks[0].band("C").long_hold))], handles, [])
+    return ax
+
+
+def _draw(
+    ax: Axes,
+    times: Sequence[float],
+    soaks: Sequence[ShortSoak],
+    limit: ShortSoak,
+    kw: dict[str, Any],
+) -> list[Any]:
+    color = style_of_element("C").line
+    bands = [soak.band("C") for soak in soaks]
+    look: dict[str, Any] = {"color": color, "linewidth": 2.0, **kw}
+    label = "timed soak"
+    handles = ax.plot(times, [band.value for band in bands], label=label, **look)
+    lows, highs = [band.low for band in bands], [band.high for band in bands]
+    band = ax.fill_between(times, lows, highs, color=color, alpha=0.15, linewidth=0.0)
+    band.set_label("half to twice the time")
+    thin: dict[str, Any] = {"color": "0.35", "linewidth": 1.1}
+    dashed = {**thin, "linestyle": "--", "label": "short-soak limit"}
+    return [
+        *handles,
+        band,
+        ax.axhline(bands[0].long_hold, label="long-hold limit", **thin),
+        ax.axhline(limit.state.matrix.weight_percent["C"], **dashed),
+    ]
+
+
+def _ticks(times: Sequence[float]) -> tuple[list[float], list[str]]:
+    """Plain numbers: 1, 2, 5, 10, ... minutes within the times."""
+    steps = [a * 10.0**n for n in range(-2, 6) for a in (1, 2, 5)]
+    chosen = [step for step in steps if times[0] <= step <= times[-1]]
+    return chosen, [f"{step:g}" for step in chosen]
+
+
+def _notes(state: State, soak: ShortSoak, micrometres: float) -> list[str]:
+    annealed = soak.annealed_kelvin - ICE_POINT_K
+    return [
+        f"{state.analysis.brief()} [wt%]; annealed at {annealed:g} °C, M3C spheres of "
+        f"{micrometres:g} µm",
+        f"Whole section at temperature. {state.parameters}",
+    ]

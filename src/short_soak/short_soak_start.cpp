@@ -1,0 +1,87 @@
+#include "short_soak/short_soak_start.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "internal/annealed_carbides.hpp"
+#include "internal/liquid_share.hpp"
+#include "internal/measured_checks.hpp"
+#include "internal/number_format.hpp"
+#include "internal/shared_hash.hpp"
+
+namespace gibbsteel::internal {
+namespace {
+
+void check_state(const State& state) {
+  const Occurrence matrix = state.matrix_phases().front();
+  if (matrix.kind != "austenite")
+    refuse_limit("state", "has a matrix of " + matrix.name,
+                 "take a temperature at which it is austenite");
+  if (liquid_share(state).percent > 0.0)
+    refuse_limit("state", "is partly molten", "take a temperature below the solidus");
+}
+
+/// What a count would be told, and what is told instead.
+void replace_warnings(ShortSoak& soak, const Warning& warning) {
+  auto& list = soak.state.warnings;
+  list.erase(std::remove_if(list.begin(), list.end(),
+                            [](const Warning& w) {
+                              return w.code == "gibbsteel.warning.345" ||
+                                     w.code == "gibbsteel.warning.348";
+                            }),
+             list.end());
+  list.insert(list.begin(), warning);
+}
+
+}  // namespace
+
+ShortSoakStart short_soak_start(const State& state,
+                                const ShortSoakLimitOptions& options) {
+  MeasuredCarbideOptions balance;
+  balance.composition = CarbideSource::annealed;
+  balance.unlisted = UnlistedCarbide::absent;
+  balance.parameters = options.parameters ? options.parameters : default_parameters();
+  balance.annealing = options.annealing;
+  balance.annealing.basis = VolumeBasis::room;  // as that of the state
+  auto& suppressed = balance.annealing.suppressed;
+  suppressed.insert(suppressed.end(), state.suppressed.begin(), state.suppressed.end());
+  check_measured(state, {{kCementite}}, shared_hash(balance.parameters));
+  check_state(state);
+  Steel steel(state.analysis.given,
+              {state.steel, balance.parameters, !state.analysis.bound.empty()});
+  const State annealed = annealed_state(steel, options.annealed_at, balance.annealing);
+  auto shares = annealed_carbides(annealed);
+  check_annealed(annealed, shares);
+  balance.annealed_at = annealed.temperature;
+  return {std::move(balance), std::move(steel), std::move(shares)};
+}
+
+void check_no_ferrite(const State& limit, const SharedParameters& parameters,
+                      const std::string& remedy) {
+  SoakOptions matrix;
+  matrix.phases = {"austenite", "ferrite"};
+  const Steel steel(limit.matrix.weight_percent, {"", parameters, false});
+  const State found = steel.soak(limit.temperature, matrix);
+  const std::string carbon = fixed(limit.matrix.weight_percent["C"], 2);
+  if (!found.usable())
+    refuse_limit("state", "leaves a matrix that gives no usable result",
+                 "change the temperature slightly");
+  if (found.volume_percent_of("ferrite") > 0.0)
+    refuse_limit(
+        "state",
+        "is too cold: a matrix with " + carbon + " wt% carbon would hold ferrite",
+        remedy);
+}
+
+void describe(ShortSoak& soak, const State& long_hold, double potential,
+              const ShortSoakKind& kind) {
+  SolveReport& report = soak.state.solve_report;
+  report.status = kind.status;
+  report.reason = kind.reason;
+  const double rt = kGasConstant * long_hold.temperature.in_kelvin();
+  const double above = potential - long_hold.chemical_potential["C"];
+  soak.state.carbon_activity = long_hold.carbon_activity * std::exp(above / rt);
+  replace_warnings(soak, kind.warning);
+}
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,228 @@
+"""State.timed_soak against a second form of Eqs. (B4) to (B7), written here; how it is
+called. Its numbers against published soaks: records of tests/reference (`minutes`)."""
+
+import math
+import pickle
+
+import gibbsteel as gs
+import pytest
+
+STEEL = {"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25}
+GAS = 8.314462618
+# D_0 [m2/s] and Q [J/mol] in austenite, as remembered: Cr Bowen & Leak 1970, Mn Wells &
+# Mehl 1941, Si handbook tables.
+DIFFUSION = {"Cr": (1.08e-3, 291800.0), "Mn": (1.78e-5, 264000.0)}
+DIFFUSION["Si"] = (7.0e-6, 243000.0)
+
+
+def bisect(function, low, high):
+    """Root of a function that is below 0 at `low`."""
+    for _ in range(80):
+        middle = 0.5 * (low + high)
+        low, high = (middle, high) if function(middle) < 0 else (low, middle)
+    return 0.5 * (low + high)
+
+
+class Second:
+    """52100 from annealed at 700 C, in site fractions per metal atom."""
+
+    def __init__(self, celsius):
+        self.kelvin = celsius + 273.15
+        annealed = gs.Steel(STEEL).soak(celsius=700)
+        cementite = annealed["M3C"]
+        self.bulk = {**dict(cementite.site_fractions[0]), "Si": 0.0}
+        atoms = {}
+        for phase in annealed.occurrences:
+            for symbol, x in phase.atom_fraction.items():
+                atoms[symbol] = atoms.get(symbol, 0.0) + x * phase.mole_percent
+        self.metals = [symbol for symbol in atoms if symbol != "C"]
+        total = sum(atoms[m] for m in self.metals)
+        self.all = {symbol: x / total for symbol, x in atoms.items()}
+        self.start = 0.75 * cementite.mole_percent / total
+        parameters = gs.default_parameters()
+        elements = [*self.metals, "C"]
+        self.austenite = parameters.phase_model("austenite", elements)
+        self.cementite = parameters.phase_model("M3C", elements)
+
+    def potentials(self, metals, carbon):
+        """mu of carbon and of the metals in austenite."""
+        names = [(c.name, c.sublattice) for c in self.austenite.constituents]
+        of_carbon = names.index(next(n for n in names if n[0] == "C"))
+        empty = names.index(("vacancy", names[of_carbon][1]))
+        y = [metals.get(name, 0.0) for name, _ in names]
+        y[of_carbon], y[empty] = carbon, 1.0 - carbon
+        d = self.austenite.derivatives(site_fractions=y, kelvin=self.kelvin)
+        rest = d.value - sum(a * b for a, b in zip(y, d.dy)) + d.dy[empty]
+        found = {
+            name: rest + d.dy[i]
+            for i, (name, where) in enumerate(names)
+            if where != names[of_carbon][1]
+        }
+        return d.dy[of_carbon] - d.dy[empty], found
+
+    def excess(self, speed, share, mean, mu_carbon):
+        """Above 0 when cementite would grow on a surface that recedes so fast."""
+        crowding = 1 - 1.8 * share ** (1 / 3) + share - 0.2 * share**2
+        crowding /= (1 - share) ** 2
+        surface = {}
+        for m in self.metals:
+            if m == "Fe":
+                continue
+            d0, q = DIFFUSION[m]
+            away = d0 * math.exp(-q / GAS / self.kelvin) / crowding
+            top = speed * self.bulk[m] + away * mean[m]
+            surface[m] = top / (speed + away)
+        surface["Fe"] = 1.0 - sum(surface.values())
+        same = bisect(
+            lambda c: self.potentials(surface, c)[0] - mu_carbon, 1e-6, 0.33
+        )
+        of_metals = self.potentials(surface, same)[1]
+        names = [c.name for c in self.cementite.constituents]
+        skin = dict(self.bulk)
+        for _ in range(60):
+            y = [1.0 if name == "C" else skin[name] for name in names]
+            d = self.cementite.derivatives(site_fractions=y, kelvin=self.kelvin)
+            rest = d.value - sum(
+                a * b for a, b, n in zip(y, d.dy, names) if n != "C"
+            )
+            raised = {
+                n: skin[n]
+                * math.exp(
+                    (3 * of_metals[n] + mu_carbon - rest - d.dy[i])
+                    / (3 * GAS * self.kelvin)
+                )
+                for i, n in enumerate(names)
+                if n != "C"
+            }
+            total = sum(raised.values())
+            skin = {n: value / total for n, value in raised.items()}
+        return math.log(total)
+
+    def mean(self, share):
+        metals = {
+            m: (self.all[m] - share * self.bulk[m]) / (1 - share) for m in self.metals
+        }
+        return metals, (self.all["C"] - share / 3) / (1 - share)
+
+    def minutes_to(self, share, micrometres, steps=24):
+        """Trapezia over the share, from where metals begin to matter."""
+
+        def speed(s):
+            mean, carbon = self.mean(s)
+            mu = self.potentials(mean, carbon)[0]
+            if self.excess(1e-9, s, mean, mu) < 0:
+                return math.inf
+            power = bisect(lambda p: self.excess(10**p, s, mean, mu), -22, -9)
+            return 10**power
+
+        radius, seconds, before = 0.5e-6 * micrometres, 0.0, 0.0
+        for i in range(steps + 1):
+            s = self.start + (share - self.start) * i / steps
+            slowness = (
+                radius**2 * (s / self.start) ** (2 / 3) / (3 * s * speed(s))
+            )
+            width = (self.start - share) / steps
+            seconds += 0.5 * width * (before + slowness) if i else 0.0
+            before = slowness
+        return seconds / 60
+
+
+@pytest.fixture(scope="module")
+def long_hold():
+    return gs.Steel(STEEL, name="52100").soak(celsius=845)
+
+
+def carbon(soak):
+    return soak.state.matrix.weight_percent["C"]
+
+
+def test_a_second_form_takes_the_same_minutes(long_hold):
+    second = Second(845)
+    for minutes in (40, 90):
+        soak = long_hold.timed_soak(minutes)
+        left = soak.state["M3C"].mole_percent
+        annealed = gs.Steel(STEEL).soak(celsius=700)["M3C"].mole_percent
+        found = second.minutes_to(second.start * left / annealed, 1.0)
+        assert found == pytest.approx(minutes, rel=0.02)
+
+
+def test_52100_after_half_an_hour_is_what_the_diameter_was_chosen_for(long_hold):
+    """0.62 +- 0.06 wt% C (BRG-06) and 5 +- 2 vol% M3C (BRG-05), both from memory."""
+    soak = long_hold.timed_soak(30)
+    assert carbon(soak) == pytest.approx(0.62, abs=0.06)
+    assert soak.state["M3C"].volume_percent == pytest.approx(5.0, abs=2.0)
+    assert soak.state.solve_report.status == "timed soak"
+    assert soak.state.usable
+    assert soak.state.warnings[0].code == "gibbsteel.warning.360"
+
+
+def test_it_is_called_with_minutes_and_what_was_there_before(long_hold):
+    one = long_hold.timed_soak(minutes=60, particle_micrometres=0.8)
+    same = long_hold.timed_soaks([60], particle_micrometres=0.8)[0]
+    assert carbon(one) == carbon(same) > carbon(long_hold.timed_soak(60))
+    cold = long_hold.timed_soak(60, annealed_celsius=620)
+    assert cold.annealed_kelvin == pytest.approx(893.15)
+    assert carbon(long_hold.timed_soak(60, annealed_fahrenheit=1148)) == carbon(cold)
+    with pytest.raises(gs.InputError) as caught:
+        long_hold.timed_soak(0)
+    assert str(caught.value) == (
+        "[gibbsteel.input.287] minutes: is 0; give minutes at temperature, above 0 and "
+        "at most 100000"
+    )
+
+
+def test_what_is_no_number_is_refused(long_hold):
+    def message(call):
+        with pytest.raises(gs.InputError) as caught:
+            call()
+        return str(caught.value)
+
+    assert message(lambda: long_hold.timed_soak("30")) == (
+        "[gibbsteel.input.220] minutes: is str, not float; give a number"
+    )
+    assert message(lambda: long_hold.timed_soaks(30)) == (
+        "[gibbsteel.input.220] minutes: is int; give a list of minutes"
+    )
+    assert message(lambda: long_hold.timed_soak(30, particle_micrometres=None)) == (
+        "[gibbsteel.input.220] particle_micrometres: is NoneType, not float; give a "
+        "number"
+    )
+    assert long_hold.timed_soaks([]) == []
+
+
+def test_an_own_parameter_set_must_be_given():
+    own = gs.default_parameters("iron_as_measured")
+    state = gs.Steel(STEEL, parameters=own).soak(celsius=845)
+    with pytest.raises(gs.InputError, match="gibbsteel.input.266"):
+        state.timed_soak(30)
+    soak = state.timed_soak(30, parameters=own)
+    assert soak.state.parameters_hash == own.content_hash
+    with pytest.raises(gs.InputError, match="gibbsteel.input.220"):
+        state.timed_soak(30, parameters="own")
+
+
+def test_it_goes_on_into_estimates_comparisons_reports_and_pickles(long_hold):
+    soak = long_hold.timed_soak(30)
+    early, late = (s.hardening(coldest_celsius=20) for s in (soak, long_hold))
+    assert early.martensite_start.value > late.martensite_start.value + 40
+    text = str(gs.compare([long_hold, soak]))
+    assert "Estimate of a soak of minutes, counted from when" in text
+    assert "timed soak" in str(soak.state.report())
+    again = pickle.loads(pickle.dumps(soak))
+    assert again.state.occurrences == soak.state.occurrences
+    assert again.state.solve_report.status == "timed soak"
+    assert "timed soak" in soak._repr_html_()
+
+
+def test_a_temperature_for_the_same_minutes(long_hold):
+    quantity = gs.quantities.timed_soak_matrix("C", 30)
+    steel = gs.Steel(STEEL)
+    search = steel.temperature_for(quantity, 0.75, celsius=(820, 900))
+    found = steel.soak(celsius=search.crossings[0].celsius).timed_soak(30)
+    assert carbon(found) == pytest.approx(0.75, abs=1e-3)
+    again = pickle.loads(pickle.dumps(quantity))
+    assert again.label == quantity.label
+    assert again.value(long_hold) == quantity.value(long_hold)
+    sized = gs.quantities.timed_soak_matrix("C", 30, 0.7, 680)
+    assert pickle.loads(pickle.dumps(sized)).value(long_hold) == sized.value(long_hold)
+    assert sized.value(long_hold) > quantity.value(long_hold)

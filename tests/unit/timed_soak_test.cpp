@@ -1,0 +1,190 @@
+/// Soaks of minutes: the limits, and what is refused. Numbers against published soaks:
+/// tests/reference, records with `minutes`; Eqs. (B4) to (B7):
+/// particle_surface_test.cpp, shrinking_spheres_test.cpp.
+
+#include "gibbsteel/timed_soak.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "gibbsteel/gibbsteel.hpp"
+#include "messages.hpp"
+
+using namespace gibbsteel;
+
+namespace {
+
+Steel bearing() {
+  return Steel({{"C", 1.0}, {"Cr", 1.45}, {"Mn", 0.35}, {"Si", 0.25}},
+               {"AISI 52100", {}, false});
+}
+
+Temperature celsius(double value) { return Temperature::celsius(value); }
+
+double carbon(const ShortSoak& soak) { return soak.state.matrix.weight_percent["C"]; }
+
+}  // namespace
+
+TEST_CASE(
+    "cementite that is in equilibrium stands still; iron and carbon need no time") {
+  const State plain = Steel({{"C", 1.0}}).soak(celsius(800));
+  for (const double minutes : {0.01, 1000.0})
+    CHECK(timed_soak(plain, minutes).state.volume_percent_of("M3C") ==
+          doctest::Approx(plain.volume_percent_of("M3C")).epsilon(1e-6));
+}
+
+TEST_CASE("it starts at the short-soak limit and ends near the long hold") {
+  for (const double t : {820.0, 845.0, 870.0}) {
+    const State long_hold = bearing().soak(celsius(t));
+    const double limit = carbon(short_soak_limit(long_hold));
+    const auto soaks = timed_soaks(long_hold, {0.1, 10.0, 40.0, 160.0, 640.0, 1e5});
+    CHECK(carbon(soaks.front()) == doctest::Approx(limit).epsilon(1e-9));
+    for (std::size_t i = 1; i < soaks.size(); ++i)
+      CHECK(carbon(soaks[i]) >= carbon(soaks[i - 1]));
+    CHECK(carbon(soaks.back()) ==
+          doctest::Approx(long_hold.matrix.weight_percent["C"]).epsilon(0.02));
+  }
+}
+
+TEST_CASE("hotter, finer and longer dissolve more") {
+  const State cold = bearing().soak(celsius(845)), hot = bearing().soak(celsius(865));
+  CHECK(carbon(timed_soak(hot, 30)) > carbon(timed_soak(cold, 30)) + 0.05);
+  TimedSoakOptions fine;
+  fine.particle_micrometres = 0.5;
+  // A quarter of the time for half the diameter.
+  CHECK(carbon(timed_soak(cold, 30, fine)) ==
+        doctest::Approx(carbon(timed_soak(cold, 120))).epsilon(1e-9));
+}
+
+TEST_CASE("several times at once are the same as one by one, in the order given") {
+  const State long_hold = bearing().soak(celsius(850));
+  const std::vector<double> minutes{60.0, 20.0, 240.0};
+  const auto together = timed_soaks(long_hold, minutes);
+  REQUIRE(together.size() == 3);
+  for (std::size_t i = 0; i < 3; ++i) {
+    const ShortSoak alone = timed_soak(long_hold, minutes[i]);
+    CHECK(together[i].state.occurrences == alone.state.occurrences);
+    CHECK(together[i].bands == alone.bands);
+  }
+  CHECK(timed_soaks(long_hold, {}).empty());
+}
+
+TEST_CASE(
+    "the state is a balance, says so, and its bands are half and twice the time") {
+  const State long_hold = bearing().soak(celsius(860));
+  const ShortSoak soak = timed_soak(long_hold, 40);
+  const State& state = soak.state;
+  CHECK(state.usable());
+  CHECK(state.solve_report.status == SolveStatus::timed_soak);
+  CHECK(state.solve_report.by_mass_balance());
+  CHECK(to_string(state.solve_report.status) == "timed soak");
+  CHECK(codes(state).front() == "360");
+  CHECK(std::isnan(state.gibbs_energy));
+  CHECK(state.carbon_activity < long_hold.carbon_activity);
+  CHECK(soak.band("C").low == carbon(timed_soak(long_hold, 20)));
+  CHECK(soak.band("C").high == carbon(timed_soak(long_hold, 80)));
+  CHECK(soak.band("C").long_hold == long_hold.matrix.weight_percent["C"]);
+  for (const auto& [symbol, given] : state.analysis.modelled) {
+    double held = 0.0;
+    for (const Occurrence& o : state.occurrences)
+      held += 0.01 * o.mass_percent * o.weight_percent[symbol];
+    CHECK(held == doctest::Approx(given));
+  }
+}
+
+TEST_CASE("elements that are there in no amount change nothing") {
+  const Steel with({{"C", 1.0}, {"Cr", 1.45}, {"Mo", 0.0}, {"V", 0.0}});
+  const Steel without({{"C", 1.0}, {"Cr", 1.45}});
+  CHECK(carbon(timed_soak(with.soak(celsius(850)), 60)) ==
+        doctest::Approx(carbon(timed_soak(without.soak(celsius(850)), 60))));
+}
+
+TEST_CASE("like is matched with like by the quantity of so many minutes") {
+  const State reference = bearing().soak(celsius(860));
+  const Quantity quantity = quantities::timed_soak_matrix("C", 40);
+  CHECK(quantity.label() == "C in the matrix, short soak of 40 min [wt%]");
+  const ShortSoak soak = timed_soak(reference, 40);
+  CHECK(quantity.value(reference) == carbon(soak));
+  CHECK(quantity.value(soak.state) == carbon(soak));
+  CHECK(std::isnan(quantity.value(bearing().soak(celsius(700)))));
+  const auto match = matching_temperature(reference, bearing(), quantity,
+                                          {celsius(820), celsius(900)});
+  REQUIRE(match.search.crossings.size() == 1);
+  CHECK(match.search.crossings.front().temperature.in_celsius() ==
+        doctest::Approx(860.0).epsilon(1e-4));
+  const auto of_long_hold = matching_temperature(
+      soak.state, bearing(), quantities::matrix("C"), {celsius(760), celsius(900)});
+  CHECK(of_long_hold.full().find("quantities.timed_soak_matrix compares like\nwith") !=
+        std::string::npos);
+}
+
+TEST_CASE("it prints what it is") {
+  const ShortSoak late = timed_soak(bearing().soak(celsius(845)), 60);
+  CHECK(late.brief() ==
+        "AISI 52100 at 845 C (1553 F), timed soak: 4.2 vol% carbide (M3C 4.2), matrix "
+        "0.75 wt% C (0.66 to 0.82; long-hold limit 0.88)");
+  const std::string text = late.full();
+  CHECK(text.substr(text.find("\ncarbide, vol%")) == R"(
+carbide, vol%  short soak  long hold
+M3C                  4.17       2.04
+
+matrix, wt%  value    low   high  long hold
+C            0.754  0.660  0.822      0.882
+Cr            1.15   1.04   1.24       1.25
+Mn            0.30   0.28   0.31       0.34
+Si            0.26   0.26   0.26       0.26
+low, high: half and twice the minutes
+)");
+  CHECK(late.state.warnings.front().text ==
+        "An estimate of a soak of 60 min, whole section at temperature, not an "
+        "equilibrium: M3C has given up what metals diffusing away from it allow. "
+        "Spheres of 1 micrometre, annealed at 700 C. Time goes with the square of the "
+        "diameter; size and diffusion are not known better than the band, half to "
+        "twice the time.");
+  const ShortSoak early = timed_soak(bearing().soak(celsius(845)), 5);
+  CHECK(
+      early.state.warnings.front().text ==
+      "An estimate of a soak of 5 min, whole section at temperature, not an "
+      "equilibrium: M3C has given up what carbon it can with its metals left in "
+      "place; by then metals have not got further (short-soak limit). Spheres of 1 "
+      "micrometre, annealed at 700 C. Time goes with the square of the diameter; size "
+      "and diffusion are not known better than the band, half to twice the time.");
+  CHECK(hardening(late.state).full().find("Estimate of a soak of minutes, counted") !=
+        std::string::npos);
+}
+
+TEST_CASE("times and sizes out of range are refused, all at once") {
+  const State long_hold = bearing().soak(celsius(845));
+  TimedSoakOptions coarse;
+  coarse.particle_micrometres = 80.0;
+  CHECK(message([&] {
+          timed_soaks(long_hold, {30.0, 0.0}, coarse);
+        }) ==
+        "[gibbsteel.input.287] minutes: is 0; give minutes at temperature, above 0 and "
+        "at most 100000\n"
+        "[gibbsteel.input.287] particle_micrometres: is 80; give the diameter of "
+        "annealed cementite in micrometres, 0.05 to 50; 0.5 to 1 is common");
+  for (const double minutes : {-5.0, std::nan(""), 1e6})
+    CHECK(message([&] {
+            timed_soak(long_hold, minutes);
+          }).starts_with("[gibbsteel.input.287] minutes: is "));
+  CHECK(message([&] {
+          quantities::timed_soak_matrix("C", 0.0);
+        }).starts_with("[gibbsteel.input.287]"));
+}
+
+TEST_CASE("steels and states of which the limit says nothing have no timed soak") {
+  const Steel d2({{"C", 1.55}, {"Cr", 11.8}, {"Mo", 0.8}, {"V", 0.8}});
+  CHECK(message([&] {
+          timed_soak(d2.soak(celsius(1030)), 30);
+        }).starts_with("[gibbsteel.input.284] annealing at 700 C: leaves no M3C"));
+  CHECK(message([&] { timed_soak(bearing().soak(celsius(746)), 1); }) ==
+        "[gibbsteel.input.284] state: is too cold: a matrix with 0.42 wt% carbon would "
+        "hold ferrite; take a longer time or a higher temperature");
+  const ShortSoak soak = timed_soak(bearing().soak(celsius(845)), 30);
+  CHECK(message([&] {
+          timed_soak(soak.state, 30);
+        }).starts_with("[gibbsteel.input.260]"));
+}
