@@ -35,7 +35,7 @@ py::tuple get_state(const HardeningEstimates& e) {
       e.steel, e.soak.in_kelvin(), e.coldest.in_kelvin(), e.family, e.family_chosen,
       e.austenite, e.austenite_percent, e.martensite_start, e.retained_austenite,
       e.retained_austenite_of_matrix, e.hardness_hv, e.hardness_hrc, e.grain_diameter,
-      e.matrix_indices, e.steel_indices, e.warnings);
+      e.matrix_indices, e.steel_indices, e.warnings, e.family_shares);
 }
 
 HardeningEstimates set_state(const py::tuple& t) {
@@ -56,6 +56,10 @@ HardeningEstimates set_state(const py::tuple& t) {
   e.matrix_indices = t[13].cast<TradeIndices>();
   e.steel_indices = t[14].cast<TradeIndices>();
   e.warnings = t[15].cast<std::vector<Warning>>();
+  if (t.size() > 16)
+    e.family_shares = t[16].cast<NamedValues>();
+  else  // before there were shares
+    e.family_shares.set(e.family.key, 1.0);
   return e;
 }
 
@@ -78,6 +82,9 @@ void bind_conditions(EstimatesClass& estimates) {
           "Coldest temperature of the quench [C].")
       .def_readonly("family", &E::family, "HardeningFamily in use.")
       .def_readonly("family_chosen", &E::family_chosen, "True: named in the options.")
+      .def_readonly("family_shares", &E::family_shares,
+                    "dict of the share of each family, 0 to 1: more than one near a "
+                    "border.")
       .def_readonly("austenite_percent", &E::austenite_percent,
                     "Of the matrix, before the quench.");
   def_by_element(estimates, "austenite", &E::austenite,

@@ -52,8 +52,7 @@ void bind_quantity(py::module_& m) {
                              "Such as vol%; empty for a pure number.")
       .def_property_readonly("label", &Quantity::label, "Name with the unit.")
       .def_property_readonly("by_family", &Quantity::by_family,
-                             "True: it jumps where the hardening family of the steel "
-                             "changes.")
+                             "True: it rests on the hardening family of the steel.")
       .def("value", &Quantity::value, py::arg("state"), "NaN when it is not usable.")
       .def(
           "problems",

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "gibbsteel/hardening_family.hpp"
+#include "internal/family_mix.hpp"
 #include "internal/number_format.hpp"
 
 namespace gibbsteel::internal {
@@ -29,17 +30,6 @@ std::string listed(const Names& names) {
   return text;
 }
 
-Names families_nearby(const NamedValues& steel, const std::string& own) {
-  Names keys;
-  for (const char* symbol : {"C", "Cr", "Mo", "W", "V"})
-    for (const double factor : {0.95, 1.05}) {
-      NamedValues moved = steel;
-      moved.set(symbol, factor * steel[symbol]);
-      if (const std::string& key = family_of(moved); key != own) add_new(key, keys);
-    }
-  return keys;
-}
-
 /// Along one element of a steel.
 struct Line {
   NamedValues steel;
@@ -64,12 +54,12 @@ double border_between(Line& line, double low, double high) {
 }  // namespace
 
 std::optional<Warning> near_border(const NamedValues& steel_weight_percent) {
-  const std::string& own = family_of(steel_weight_percent);
-  const Names others = families_nearby(steel_weight_percent, own);
-  if (others.empty()) return {};
-  return Warning{kBorder, "The steel is near the border of the family " + own +
-                              "; hardening estimates jump there. Compare with: " +
-                              listed(others) + "."};
+  const NamedValues shares = by_key(family_shares(steel_weight_percent));
+  if (!is_between(shares)) return {};
+  return Warning{kBorder,
+                 "The steel is near the border of its family: hardening estimates lie "
+                 "between those of " +
+                     shares_text(shares) + ". Name a family to take it alone."};
 }
 
 std::optional<Warning> several_families(
@@ -78,8 +68,10 @@ std::optional<Warning> several_families(
   for (const NamedValues* steel : steels_weight_percent)
     add_new(family_of(*steel), keys);
   if (keys.size() < 2) return {};
-  return Warning{kSeveral, "The steels are of the families " + listed(keys) +
-                               ": hardening estimates jump from one to the other."};
+  return Warning{
+      kSeveral,
+      "The steels are of the families " + listed(keys) +
+          ": their hardening estimates have offsets and errors of their own."};
 }
 
 std::optional<Warning> border_within(const NamedValues& steel_weight_percent,
@@ -102,8 +94,8 @@ std::optional<Warning> border_within(const NamedValues& steel_weight_percent,
   }
   if (borders.empty()) return {};
   return Warning{kSeveral,
-                 "Hardening estimates jump where the family of the steel "
-                 "changes: at " +
+                 "Hardening estimates go over from one family of steels to the "
+                 "next: at " +
                      listed(borders) + "."};
 }
 

@@ -52,6 +52,15 @@ std::string hardness_origin(const HardeningFamily& family) {
          " computed with the shipped file";
 }
 
+/// @param records  behind the offset of the one family
+std::string offset_origin(const HardeningChoice& choice, const std::string& records) {
+  const NamedValues shares = internal::by_key(choice.shares);
+  if (!internal::is_between(shares))
+    return "; offset of the family: own estimate from " + records;
+  return "; offset: own estimate, between those of " + internal::shares_text(shares) +
+         " (H29)";
+}
+
 void append(std::vector<std::string>& to, const std::vector<std::string>& from) {
   to.insert(to.end(), from.begin(), from.end());
 }
@@ -82,11 +91,11 @@ Estimate start_estimate(const HardeningBasis& basis, const HardeningChoice& choi
   if (!estimate.known()) return estimate;
   estimate.low = estimate.value - choice.start_error;
   estimate.high = estimate.value + choice.start_error;
-  if (choice.offset == 0.0) return estimate;
-  estimate.equation += signed_text(choice.offset) + " C";
-  estimate.source += "; offset of the family: own estimate from " +
-                     counted(choice.family.start_records) + ", scatter " +
-                     internal::fixed(choice.family.start_scatter, 0) + " C";
+  if (choice.offset.value == 0.0) return estimate;
+  estimate.equation += signed_text(choice.offset.value) + " C";
+  estimate.source +=
+      offset_origin(choice, counted(choice.family.start_records) + ", scatter " +
+                                internal::fixed(choice.family.start_scatter, 0) + " C");
   return estimate;
 }
 
@@ -132,10 +141,9 @@ Estimate vickers_estimate(const HardeningBasis& basis, const HardeningChoice& ch
   describe(choice.hardness, basis.weight_percent, estimate);
   estimate.equation += ", mixed by (H20)";
   estimate.source += "; mixture: own estimate";
-  if (choice.hardness_offset != 0.0) {
-    estimate.equation += signed_text(choice.hardness_offset) + " HV";
-    estimate.source +=
-        "; offset of the family: own estimate from " + hardness_origin(choice.family);
+  if (choice.hardness_offset.value != 0.0) {
+    estimate.equation += signed_text(choice.hardness_offset.value) + " HV";
+    estimate.source += offset_origin(choice, hardness_origin(choice.family));
   }
   if (!estimate.known()) return estimate;
   const double fixed_part = std::hypot(
@@ -236,6 +244,7 @@ HardeningEstimates hardening(const State& state, const HardeningOptions& options
   result.coldest = options.coldest;
   result.family = choice.family;
   result.family_chosen = options.family.has_value();
+  result.family_shares = internal::by_key(choice.shares);
   result.matrix_indices = indices_of_matrix(state);
   result.steel_indices = trade_indices(state.analysis.given);
   const HardeningBasis basis = internal::hardening_basis(state, nullptr);

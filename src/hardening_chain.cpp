@@ -56,28 +56,46 @@ void choose_start(const HardeningOptions& options, HardeningChoice& choice) {
   choice.start =
       options.equations.at(PropertyKind::martensite_start,
                            options.martensite_start.value_or("exponential-mean"));
-  choice.offset = options.martensite_start ? 0.0 : choice.family.start_offset;
-  choice.start_error =
-      options.martensite_start ? choice.start.error : choice.family.start_error;
+  choice.start_error = choice.start.error;
+  if (options.martensite_start) return;
+  choice.offset = mixed(choice.shares, &HardeningFamily::start_offset);
+  choice.start_error = mixed_error(choice.shares, &HardeningFamily::start_offset,
+                                   &HardeningFamily::start_error);
 }
 
 void choose_hardness(const HardeningOptions& options, HardeningChoice& choice) {
   choice.hardness =
       options.equations.at(PropertyKind::martensite_hardness,
                            options.martensite_hardness.value_or("carbon-quadratic"));
-  choice.hardness_offset =
-      options.martensite_hardness ? 0.0 : choice.family.hardness_offset;
-  choice.hardness_error = options.martensite_hardness ? choice.hardness.error
-                                                      : choice.family.hardness_error;
+  choice.hardness_error = choice.hardness.error;
+  if (options.martensite_hardness) return;
+  choice.hardness_offset = mixed(choice.shares, &HardeningFamily::hardness_offset);
+  choice.hardness_error = mixed_error(choice.shares, &HardeningFamily::hardness_offset,
+                                      &HardeningFamily::hardness_error);
 }
 
 void choose_austenite(const HardeningOptions& options, HardeningChoice& choice) {
-  choice.austenite = options.retained_austenite
-                         ? options.equations.at(PropertyKind::retained_austenite,
-                                                *options.retained_austenite)
-                         : koistinen_marburger(choice.family.transformation_rate);
-  choice.austenite_error = options.retained_austenite ? choice.austenite.error
-                                                      : choice.family.retained_error;
+  if (options.retained_austenite) {
+    choice.austenite = options.equations.at(PropertyKind::retained_austenite,
+                                            *options.retained_austenite);
+    choice.austenite_error = choice.austenite.error;
+    return;
+  }
+  choice.rate = mixed(choice.shares, &HardeningFamily::transformation_rate);
+  choice.austenite = koistinen_marburger(choice.rate.value);
+  choice.austenite_error = mixed(choice.shares, &HardeningFamily::retained_error).value;
+}
+
+void choose_family(const State& state, const HardeningOptions& options,
+                   const StateSlope* slope, HardeningChoice& choice) {
+  if (options.family) {
+    choice.family = hardening_family(*options.family);
+    choice.shares = {{&hardening_family(*options.family), {1.0, 0.0}}};
+    return;
+  }
+  choice.family = hardening_family_of(state.analysis.modelled);
+  choice.shares =
+      family_shares(state.analysis.modelled, slope ? &slope->input : nullptr);
 }
 
 PropertyInput input_of(const HardeningBasis& basis, const HardeningChoice& choice) {
@@ -102,13 +120,11 @@ Along along(const PropertyEquation& equation, const PropertyInput& input,
 
 }  // namespace
 
-HardeningChoice choose(const State& state, const HardeningOptions& options) {
+HardeningChoice choose(const State& state, const HardeningOptions& options,
+                       const StateSlope* slope) {
   HardeningChoice choice;
   std::vector<Problem> problems;
-  collect(problems, [&] {
-    choice.family = options.family ? hardening_family(*options.family)
-                                   : hardening_family_of(state.analysis.modelled);
-  });
+  collect(problems, [&] { choose_family(state, options, slope, choice); });
   collect(problems, [&] { choose_start(options, choice); });
   collect(problems, [&] { choose_austenite(options, choice); });
   collect(problems, [&] { choose_hardness(options, choice); });
@@ -151,17 +167,20 @@ HardeningBasis hardening_basis(const State& state, const StateSlope* slope) {
 }
 
 Along martensite_start(const HardeningBasis& basis, const HardeningChoice& choice) {
-  Along start =
+  const Along start =
       along(choice.start, input_of(basis, choice), basis.weight_percent_slope, 0.0);
-  start.value += choice.offset;
-  return start;
+  return start + choice.offset;
 }
 
 Along retained_fraction(const HardeningBasis& basis, const HardeningChoice& choice,
                         Along start) {
   PropertyInput input = input_of(basis, choice);
   input.martensite_start = start.value;
-  return along(choice.austenite, input, basis.weight_percent_slope, start.slope);
+  Along left = along(choice.austenite, input, basis.weight_percent_slope, start.slope);
+  const double below = start.value - choice.coldest_celsius;
+  if (choice.rate.slope != 0.0 && left.value < 1.0)
+    left.slope -= left.value * below * choice.rate.slope;
+  return left;
 }
 
 Along martensite_hardness(const HardeningBasis& basis, const HardeningChoice& choice) {

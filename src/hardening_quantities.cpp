@@ -17,7 +17,7 @@ using Number = Along (*)(const HardeningBasis&, const HardeningChoice&);
 
 Along number_at(const State& state, const StateSlope* slope,
                 const HardeningOptions& options, Number number) {
-  const HardeningChoice choice = internal::choose(state, options);
+  const HardeningChoice choice = internal::choose(state, options, slope);
   const HardeningBasis basis = internal::hardening_basis(state, slope);
   if (!basis.austenite_present) return {Estimate::kUnknown, Estimate::kUnknown};
   return number(basis, choice);

@@ -4,6 +4,7 @@
 
 #include "gibbsteel/hardening.hpp"
 #include "internal/error_codes.hpp"
+#include "internal/family_mix.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
@@ -74,6 +75,13 @@ std::string indices_table(const HardeningEstimates& e) {
        row("Cr + 3.3(Mo + W/2) + 16N", matrix.pitting_index, steel.pitting_index)});
 }
 
+std::string family_text(const HardeningEstimates& e) {
+  if (internal::is_between(e.family_shares))
+    return "between " + internal::shares_text(e.family_shares) + ", by composition";
+  return e.family.name + " (" + e.family.key + ", " +
+         (e.family_chosen ? "as asked for" : "by composition") + ")";
+}
+
 bool has(const HardeningEstimates& e, std::string_view code) {
   return std::any_of(e.warnings.begin(), e.warnings.end(),
                      [&](const Warning& warning) { return warning.code == code; });
@@ -100,10 +108,7 @@ std::string HardeningEstimates::brief() const {
 
 std::string HardeningEstimates::full() const {
   std::string text = heading(*this) + ", estimates\n";
-  text +=
-      internal::wrapped("family: " + family.name + " (" + family.key + ", " +
-                            (family_chosen ? "as asked for" : "by composition") + ")",
-                        kWidth, 2);
+  text += internal::wrapped("family: " + family_text(*this), kWidth, 2);
   text += austenite_text(*this) + "\n" + values_table(*this);
   text += "low to high: about two in three measurements, for this austenite\n\n";
   text += equations_text(*this) + "\n" + indices_table(*this) + "\n";
@@ -118,7 +123,8 @@ bool HardeningEstimates::operator==(const HardeningEstimates& o) const {
                        o.austenite_percent != o.austenite_percent);
   return steel == o.steel && soak == o.soak && coldest == o.coldest &&
          family == o.family && family_chosen == o.family_chosen &&
-         austenite == o.austenite && shares && martensite_start == o.martensite_start &&
+         family_shares == o.family_shares && austenite == o.austenite && shares &&
+         martensite_start == o.martensite_start &&
          retained_austenite == o.retained_austenite &&
          retained_austenite_of_matrix == o.retained_austenite_of_matrix &&
          hardness_hv == o.hardness_hv && hardness_hrc == o.hardness_hrc &&

@@ -1,5 +1,6 @@
 /// The estimates of a quench as a section of a report; see report.hpp.
 
+#include "internal/family_mix.hpp"
 #include "internal/number_format.hpp"
 #include "internal/report_sections.hpp"
 #include "internal/result_text.hpp"
@@ -26,6 +27,12 @@ std::string missing(const Estimate& e) {
   return text;
 }
 
+std::string family_text(const HardeningEstimates& e) {
+  if (is_between(e.family_shares))
+    return "between " + shares_text(e.family_shares) + ", by composition";
+  return e.family.name + (e.family_chosen ? ", as asked for" : ", by composition");
+}
+
 }  // namespace
 
 ReportSection estimates_section(const HardeningEstimates& estimates) {
@@ -37,13 +44,12 @@ ReportSection estimates_section(const HardeningEstimates& estimates) {
     section.lines.push_back(missing(estimates.martensite_start));
     return section;
   }
-  section.lines = {
-      "family: " + estimates.family.name +
-          (estimates.family_chosen ? ", as asked for" : ", by composition"),
-      "low to high: about two in three measurements, for this austenite; "
-      "the error of the composition of the austenite comes on top",
-      origin_of(estimates.martensite_start), origin_of(estimates.retained_austenite),
-      origin_of(estimates.hardness_hrc)};
+  section.lines = {"family: " + family_text(estimates),
+                   "low to high: about two in three measurements, for this austenite; "
+                   "the error of the composition of the austenite comes on top",
+                   origin_of(estimates.martensite_start),
+                   origin_of(estimates.retained_austenite),
+                   origin_of(estimates.hardness_hrc)};
   section.table = {{"", "value", "low", "high", "unit"}};
   for (const Estimate* each :
        {&estimates.martensite_start, &estimates.retained_austenite,

@@ -706,7 +706,7 @@ class Quantity(_Compiled):
         """Name with the unit."""
     @property
     def by_family(self) -> bool:
-        """True: it jumps where the hardening family of the steel changes."""
+        """True: it rests on the hardening family of the steel."""
     def value(self, state: State) -> float:
         """NaN when the state is not usable."""
     def problems(self, parameters: ParameterSet) -> list[Problem]:
@@ -2624,6 +2624,9 @@ class HardeningEstimates(_Compiled):
     @property
     def family_chosen(self) -> bool:
         """True: named by the caller; False: by composition."""
+    @property
+    def family_shares(self) -> dict[str, float]:
+        """Share of each family, 0 to 1: more than one near a border."""
     @property
     def austenite(self) -> dict[str, float]:
         """Weight percents that the equations got."""

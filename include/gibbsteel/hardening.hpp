@@ -41,7 +41,10 @@ struct HardeningEstimates {
   Temperature coldest = Temperature::kelvin(0.0);
   HardeningFamily family;
   bool family_chosen = false;  ///< true: named in the options
-  NamedValues austenite;       ///< weight percent that the equations got
+  /// What each family adds, 0 to 1: more than one near a border, where their offsets,
+  /// rates and errors go over into each other (H29).
+  NamedValues family_shares;
+  NamedValues austenite;  ///< weight percent that the equations got
   double austenite_percent = Estimate::kUnknown;  ///< of the matrix, before the quench
   Estimate martensite_start;                      ///< [C]
   Estimate retained_austenite;                    ///< [vol% of the steel]

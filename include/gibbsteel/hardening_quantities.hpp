@@ -9,7 +9,7 @@ namespace gibbsteel::quantities {
 
 /// Values are those of hardening(); NaN where it has none. The options are checked by
 /// the first state. The family is that of the state's steel unless the options name
-/// one: the numbers jump where a composition passes from one family to another, and
+/// one: the numbers go over where a composition passes from one family to another, and
 /// whatever takes such a quantity says so (gibbsteel.warning.335, .357).
 /// @throws InputError as hardening(), then
 Quantity martensite_start(const HardeningOptions& options = {});  ///< [C]

@@ -59,7 +59,7 @@ class Quantity {
   /// False: slope() is a difference of values.
   bool has_slope() const noexcept { return static_cast<bool>(slope_); }
   /// Whether it rests on equations of the family of the steel (hardening_family.hpp):
-  /// it jumps where a composition passes from one family to another.
+  /// it goes over to other numbers where a composition passes to another family.
   bool by_family() const noexcept { return by_family_; }
   /// This quantity, which rests on the family.
   Quantity with_families() const;

@@ -24,8 +24,8 @@ std::string_view to_string(TargetStatus) noexcept;
 /// Only ever appended.
 enum class CrossingKind {
   crossing,  ///< the quantity has the value at this temperature
-  /// It jumps across the value, where phases react or an estimate changes its rule: the
-  /// ends of the closed bracket still differ, see `below`, `above`.
+  /// It jumps across the value, where phases react: the ends of the closed bracket
+  /// still differ, see `below`, `above`.
   jump,
 };
 std::string_view to_string(CrossingKind) noexcept;

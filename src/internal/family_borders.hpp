@@ -1,6 +1,6 @@
 #pragma once
-/// Where hardening estimates jump: a composition near the border of its family of
-/// steels, or several families side by side.
+/// Where hardening estimates go over from one family of steels to the next: a
+/// composition near a border, or several families side by side.
 
 #include <optional>
 #include <string>
@@ -10,7 +10,7 @@
 
 namespace gibbsteel::internal {
 
-/// gibbsteel.warning.335, when 5 % more or less of one element lead to another family.
+/// gibbsteel.warning.335, when the steel lies between families.
 std::optional<Warning> near_border(const NamedValues& steel_weight_percent);
 
 /// gibbsteel.warning.357, when the steels are of several families.

@@ -24,7 +24,7 @@ std::string celsius_and_fahrenheit(Temperature t);
 std::string heading(const State& state);
 
 /// What the numbers are: "long-hold limit", "short soak with measured carbide" or
-/// "short-soak limit".
+/// "short-soak limit", "timed soak".
 std::string condition(const State& state);
 
 /// "long-hold limit (true equilibrium)"; where there is none, how the matrix follows.

@@ -1,4 +1,5 @@
-"""Hardening estimates jump between families of steels: whatever takes them says so."""
+"""Hardening estimates go over between families of steels: whatever takes them says
+so."""
 
 import pickle
 
@@ -8,18 +9,18 @@ import pytest
 q = gs.quantities
 STEEL = gs.Steel(C=1.0, Cr=5, V=2, Si=0.4, Mn=0.4, Mo=1.95, name="x")
 NEAR = (
-    "[gibbsteel.warning.335] The steel is near the border of the family {}; hardening "
-    "estimates jump there. Compare with: {}."
+    "[gibbsteel.warning.335] The steel is near the border of its family: hardening "
+    "estimates lie between those of {}. Name a family to take it alone."
 )
-GENERAL = NEAR.format("general", "high-speed")
-HIGH_SPEED = NEAR.format("high-speed", "general")
+GENERAL = NEAR.format("general (68 %) and high-speed (32 %)")
+HIGH_SPEED = NEAR.format("high-speed (84 %) and general (16 %)")
 BOTH = (
     "[gibbsteel.warning.357] The steels are of the families general and high-speed: "
-    "hardening estimates jump from one to the other."
+    "their hardening estimates have offsets and errors of their own."
 )
 ACROSS = (
-    "[gibbsteel.warning.357] Hardening estimates jump where the family of the steel "
-    "changes: at 2.00 wt% Mo (from general to high-speed)."
+    "[gibbsteel.warning.357] Hardening estimates go over from one family of steels to "
+    "the next: at 2.00 wt% Mo (from general to high-speed)."
 )
 
 
@@ -111,3 +112,20 @@ def test_which_quantities_rest_on_the_family(make):
     assert not make(family="general").by_family
     assert pickle.loads(pickle.dumps(make())).by_family
     assert not q.matrix("C").by_family
+
+
+def test_the_estimates_say_which_families_they_lie_between():
+    estimates = STEEL.soak(celsius=1040).hardening()
+    assert estimates.family.key == "general"
+    shares = estimates.family_shares
+    assert list(shares) == ["high-speed", "general"]
+    assert sum(shares.values()) == pytest.approx(1.0)
+    assert shares["general"] == pytest.approx(0.6836, abs=1e-4)
+    head = "family: between general (68 %) and high-speed (32 %), by composition"
+    assert head in flat(estimates)
+    assert head in flat(STEEL.soak(celsius=1040).report())
+    assert "offset: own estimate, between those of general (68 %)" in flat(estimates)
+    again = pickle.loads(pickle.dumps(estimates))
+    assert again.family_shares == shares
+    alone = STEEL.soak(celsius=1040).hardening(family="general")
+    assert alone.family_shares == {"general": 1.0}

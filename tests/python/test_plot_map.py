@@ -171,14 +171,14 @@ def test_a_caution_of_nearly_every_soak_is_said_in_words(grid, punch):
     assert f"Nearly everywhere, 17 of 18 soaks: {words}." in notes(ax)
 
 
-def test_a_map_of_a_hardening_estimate_says_where_it_jumps():
+def test_a_map_of_a_hardening_estimate_says_that_families_differ():
     steel = gs.Steel({"C": 1, "Cr": 5, "Mo": 1.5, "V": 1})
     grid = steel.grid(Mo=[1.5, 2.5], C=[0.9, 1.0], celsius=1000)
-    jump = (
-        "The steels are of the families general and high-speed: hardening estimates "
-        "jump from one to the other."
+    families = (
+        "The steels are of the families general and high-speed: their hardening "
+        "estimates have offsets and errors of their own."
     )
-    assert jump in notes(gs.plot.map(grid, gs.quantities.hardness_hrc()))
+    assert families in notes(gs.plot.map(grid, gs.quantities.hardness_hrc()))
     assert "families" not in notes(gs.plot.map(grid, CARBON))
 
 

@@ -148,11 +148,15 @@ def test_a_wish_that_cannot_be(punch):
 
 def test_a_jump_is_no_crossing():
     steel = gs.Steel(C=1.0, Cr=5, V=2, Si=0.4, Mn=0.4, Mo=1.9, name="x")
-    retained = gs.quantities.retained_austenite()
-    search = steel.composition_for("Mo", retained, 20, percent=(1, 4), celsius=1040)
+    table = gs.Quantity(
+        "allowance",
+        "vol%",
+        lambda state: 9.5 if state.analysis.modelled["Mo"] < 2 else 35.0,
+    )
+    search = steel.composition_for("Mo", table, 20, percent=(1, 4), celsius=1040)
     assert repr(search) == (
-        "<x with 1 to 4 wt% Mo at 1040 C, long-hold limit: jumps over: retained "
-        "austenite jumps over 20 vol% at 2.00 wt% Mo (from 9.508 to 34.29 vol%)>"
+        "<x with 1 to 4 wt% Mo at 1040 C, long-hold limit: jumps over: allowance "
+        "jumps over 20 vol% at 2.00 wt% Mo (from 9.5 to 35 vol%)>"
     )
     (jump,) = search.crossings
     assert (search.status, jump.kind) == ("jumps over", "jump")

@@ -188,8 +188,9 @@ TEST_CASE("near the border of a family a warning names the other one") {
   const NamedValues border{{"C", 0.5}, {"Cr", 4.5}, {"Mo", 2.05}};
   const HardeningEstimates result = hardening(by_hand(border, 0.0));
   CHECK(text_of(result, "335") ==
-        "The steel is near the border of the family high-speed; hardening estimates "
-        "jump there. Compare with: general.");
+        "The steel is near the border of its family: hardening estimates lie between "
+        "those of high-speed (68 %) and general (32 %). Name a family to take it "
+        "alone.");
   CHECK_FALSE(has_code(hardening(by_hand(border, 0.0), general()), "335"));
   CHECK_FALSE(has_code(hardening(by_hand(kX, 0.0)), "335"));
 }

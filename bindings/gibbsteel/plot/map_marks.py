@@ -53,8 +53,8 @@ def mark_soaks(ax: Axes, grid: SoakGrid) -> list[str]:
 
 
 def family_notes(grid: SoakGrid, quantity: Quantity) -> list[str]:
-    """That a hardening estimate jumps between the families of steels in the grid, or
-    that a border between them is near."""
+    """That a hardening estimate is of several families of steels in the grid, or that
+    a border between them is near."""
     told = {w.code: w.text for w in grid.warnings_of(quantity)}
     codes = ("gibbsteel.warning.357", "gibbsteel.warning.335")
     return next(([told[code]] for code in codes if code in told), [])

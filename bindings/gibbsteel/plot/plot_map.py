@@ -52,8 +52,8 @@ def map(
     as where a soak was not done. A dashed outline, half-way between soaks, holds those
     that carry a caution; its letter is explained above the map, as is what holds
     everywhere or nearly so. Between the soaks the map is interpolated: take numbers
-    from the grid. Hardening estimates jump where the family of the steel changes, which
-    the words above the map say too.
+    from the grid. Hardening estimates go over to other numbers where the family of the
+    steel changes, which the words above the map say too.
 
     Examples
     --------
