@@ -120,7 +120,7 @@ void bind_hardening(py::module_& m) {
       .def("__str__", &E::full)
       .def(
           "__eq__", [](const E& a, const E& b) { return a == b; }, py::is_operator())
-      .def(tagged_pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state, 2));
   m.def("quantity_martensite_start", &quantities::martensite_start, py::arg("options"));
   m.def("quantity_retained_austenite", &quantities::retained_austenite,
         py::arg("options"));

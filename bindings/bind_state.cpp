@@ -49,7 +49,10 @@ py::tuple get_state(const State& s) {
       s.occurrences, s.matrix, s.carbide_volume_percent, s.carbide_mass_percent,
       s.carbon_activity, s.gibbs_energy, s.density, s.chemical_potential,
       s.driving_force, s.warnings, s.solve_report, s.parameters, s.parameters_hash,
-      s.kinds, s.suppressed);
+      s.kinds, s.suppressed,
+      s.soak_time ? py::object(py::make_tuple(s.soak_time->minutes,
+                                              s.soak_time->particle_micrometres))
+                  : py::object(py::none()));
 }
 
 State set_state(const py::tuple& t) {
@@ -73,6 +76,10 @@ State set_state(const py::tuple& t) {
   s.parameters_hash = t[16].cast<std::string>();
   s.kinds = t[17].cast<std::vector<std::string>>();
   s.suppressed = t[18].cast<std::vector<std::string>>();
+  if (t.size() > 19 && !t[19].is_none()) {
+    const auto time = t[19].cast<py::tuple>();
+    s.soak_time = SoakTime{time[0].cast<double>(), time[1].cast<double>()};
+  }
   return s;
 }
 
@@ -143,6 +150,20 @@ void bind_conditions(StateClass& state) {
           "False: volumes at room temperature, as metallography measures.")
       .def_readonly("kinds", &State::kinds,
                     "Names of all kinds of phase that the parameter file knows.")
+      .def_property_readonly(
+          "soak_minutes",
+          [](const State& s) -> std::optional<double> {
+            if (!s.soak_time) return std::nullopt;
+            return s.soak_time->minutes;
+          },
+          "Minutes at temperature of a timed soak, else None.")
+      .def_property_readonly(
+          "particle_micrometres",
+          [](const State& s) -> std::optional<double> {
+            if (!s.soak_time) return std::nullopt;
+            return s.soak_time->particle_micrometres;
+          },
+          "Diameter of the annealed cementite of a timed soak, else None.")
       .def_readonly("suppressed", &State::suppressed,
                     "Phase models of the file that were not allowed to form.")
       .def_property_readonly("usable", &State::usable,
@@ -216,7 +237,7 @@ void bind_state(py::module_& m) {
       .def("__contains__", &contains)
       .def("__repr__", [](const State& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &State::full)
-      .def(tagged_pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state, 2));
 }
 
 }  // namespace gibbsteel::python

@@ -1,7 +1,8 @@
-/// Soaks of so many minutes: gibbsteel/timed_soak.hpp.
+/// Soaks of so many minutes: gibbsteel/timed_soak.hpp, minutes_for.hpp.
 
 #include "common.hpp"
-#include "gibbsteel/timed_soak.hpp"
+#include "gibbsteel/minutes_for.hpp"
+#include "pickling.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -35,9 +36,48 @@ Quantity quantity(const std::string& element, double minutes,
       element, minutes, options_of(particle_micrometres, annealed_kelvin, parameters));
 }
 
+MinutesFor search(const State& state, const std::string& element, double weight_percent,
+                  double particle_micrometres, std::optional<double> annealed_kelvin,
+                  const Holder& parameters) {
+  const auto options = options_of(particle_micrometres, annealed_kelvin, parameters);
+  const py::gil_scoped_release release;
+  return minutes_for(state, element, weight_percent, options);
+}
+
+void bind_minutes(py::module_& m) {
+  py::class_<MinutesFor>(m, "MinutesFor",
+                         "How long until the matrix holds so much of an element.")
+      .def_property_readonly(
+          "status",
+          [](const MinutesFor& f) { return std::string(to_string(f.status)); },
+          "'found', 'at once' or 'never reached'.")
+      .def_readonly("minutes", &MinutesFor::minutes,
+                    "At temperature; 0 at once, NaN when never reached.")
+      .def_readonly("at_first", &MinutesFor::at_first,
+                    "Of the element in the matrix by the short-soak limit [wt%].")
+      .def_readonly("at_last", &MinutesFor::at_last, "At the end [wt%].")
+      .def_readonly("text", &MinutesFor::text, "One sentence.")
+      .def("__str__", [](const MinutesFor& f) { return f.text; })
+      .def("__repr__", [](const MinutesFor& f) { return "<" + f.text + ">"; })
+      .def(tagged_pickle(
+          [](const MinutesFor& f) {
+            return py::make_tuple(static_cast<int>(f.status), f.minutes, f.at_first,
+                                  f.at_last, f.text);
+          },
+          [](const py::tuple& t) {
+            return MinutesFor{enumerator(t[0], MinutesStatus::never_reached),
+                              t[1].cast<double>(), t[2].cast<double>(),
+                              t[3].cast<double>(), t[4].cast<std::string>()};
+          }));
+}
+
 }  // namespace
 
 void bind_timed_soak(py::module_& m) {
+  bind_minutes(m);
+  m.def("minutes_for", &search, py::arg("state"), py::arg("element"),
+        py::arg("weight_percent"), py::arg("particle_micrometres"),
+        py::arg("annealed_kelvin"), py::arg("parameters"));
   m.def("timed_soaks", &run, py::arg("state"), py::arg("minutes"),
         py::arg("particle_micrometres"), py::arg("annealed_kelvin"),
         py::arg("parameters"));

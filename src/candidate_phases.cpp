@@ -56,4 +56,12 @@ std::vector<std::string> candidate_phases(const ParameterSet& set,
   return names;
 }
 
+std::vector<std::string> all_kinds(const ParameterSet& set, const Names& models) {
+  Names kinds = models;
+  for (const Phase& phase : set.phases)
+    if (phase.second_occurrence && holds(models, phase.name))
+      kinds.push_back(phase.second_occurrence->name);
+  return kinds;
+}
+
 }  // namespace gibbsteel::internal

@@ -5,6 +5,7 @@
 
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
+#include "internal/quantity_condition.hpp"
 #include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
 
@@ -112,7 +113,8 @@ std::string sentence(const CompositionSearch& search) {
 std::string table_of(const CompositionSearch& search) {
   std::vector<std::vector<std::string>> rows{
       {"", search.quantity + (search.unit.empty() ? "" : ", " + search.unit),
-       "matrix C, wt%", "carbide, vol%"}};
+       "matrix C" + internal::long_hold_mark(search.quantity) + ", wt%",
+       "carbide" + internal::long_hold_mark(search.quantity) + ", vol%"}};
   for (const CompositionCrossing& crossing : search.crossings) {
     const State& state = crossing.state;
     rows.push_back({crossing_text(search, crossing),
@@ -144,8 +146,9 @@ void internal::conclude(CompositionSearch& search) {
 std::string CompositionSearch::brief() const {
   return (steel.empty() ? "steel" : steel) + " with " + internal::shortest(range.low) +
          " to " + internal::shortest(range.high) + " wt% " + element + " at " +
-         internal::degrees(temperature, temperature_unit) +
-         ", long-hold limit: " + std::string(to_string(status)) + ": " + text;
+         internal::degrees(temperature, temperature_unit) + ", " +
+         internal::condition_of(quantity) + ": " + std::string(to_string(status)) +
+         ": " + text;
 }
 
 std::string CompositionSearch::full() const {
@@ -155,7 +158,7 @@ std::string CompositionSearch::full() const {
       "parameters: " + parameters + "\n" + table_of(*this) + unknown_text(*this) + "\n";
   for (const Warning& warning : warnings())
     result += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
-  return result + internal::wrapped(internal::kCaution, kWidth, 0);
+  return result + internal::wrapped(internal::caution_of(quantity), kWidth, 0);
 }
 
 }  // namespace gibbsteel

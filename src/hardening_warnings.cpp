@@ -83,17 +83,24 @@ void check_family(const State& state, const HardeningEstimates& result, Warnings
   add_distinct(near_border(state.analysis.modelled), out);
 }
 
-/// Common practice, no source: shop soaks of bearing, oil- and water-hardening steels
-/// leave carbide that a long hold dissolves.
+/// Steels whose annealed carbide is cementite, about: common practice, no source.
+bool holds_cementite(const NamedValues& wt) {
+  return wt["C"] >= 0.4 && wt["Cr"] <= 2.0 && wt["Mo"] + 0.5 * wt["W"] <= 0.6 &&
+         wt["V"] <= 0.6;
+}
+
+/// Common practice, no source: shop soaks of such steels leave carbide that a long hold
+/// dissolves.
 void check_short_soak(const State& state, const HardeningEstimates& result,
                       Warnings& out) {
-  if (result.family.key == "bearing" && !result.austenite.empty() &&
+  if (holds_cementite(state.analysis.modelled) && !result.austenite.empty() &&
       !state.solve_report.by_mass_balance())
-    out.push_back({"gibbsteel.warning.336",
-                   "The soak of a shop leaves carbide of this family undissolved: less "
-                   "carbon in the matrix than in the long-hold limit. Take timed_soak, "
-                   "compare short_soak_limit, or count the carbide and use "
-                   "with_measured_carbide."});
+    out.push_back(
+        {"gibbsteel.warning.336",
+         "The soak of a shop leaves carbide of such a steel undissolved: less "
+         "carbon in the matrix than in the long-hold limit. Take timed_soak, "
+         "compare short_soak_limit, or count the carbide and use "
+         "with_measured_carbide."});
 }
 
 /// The state's own warnings that bear on the austenite; the others stay with the state.

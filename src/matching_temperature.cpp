@@ -7,6 +7,7 @@
 #include "internal/family_borders.hpp"
 #include "internal/number_format.hpp"
 #include "internal/quantity_checks.hpp"
+#include "internal/quantity_condition.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
 
@@ -18,7 +19,7 @@ constexpr std::size_t kWidth = 78;
 /// Of a reference whose counterpart in the search is a long hold.
 bool is_short_soak(const MatchingTemperature& match) {
   return match.reference.solve_report.by_mass_balance() &&
-         match.search.quantity.find(", short soak") == std::string::npos;
+         internal::long_hold_mark(match.search.quantity).empty();
 }
 
 /// "heat 7 at 1120 C (C in the matrix 0.4605 wt%)"; names the parameters of the

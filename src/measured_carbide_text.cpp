@@ -53,16 +53,17 @@ std::string band_table(const ShortSoak& soak) {
 
 /// Carbide and matrix of a short-soak limit or timed soak beside the long hold.
 std::string computed_tables(const ShortSoak& soak) {
-  std::vector<std::vector<std::string>> carbides{
-      {"carbide, vol%", "short soak", "long hold"}};
+  const bool timed = is(soak, SolveStatus::timed_soak);
+  const std::string title = timed ? "timed soak" : "short soak";
+  std::vector<std::vector<std::string>> carbides{{"carbide, vol%", title, "long hold"}};
   for (const CarbideInBalance& c : soak.carbides)
     carbides.push_back(
         {c.kind, fixed(c.volume_percent, 2), fixed(c.long_hold_volume, 2)});
-  if (is(soak, SolveStatus::timed_soak))
+  if (timed)
     return internal::text_table(carbides) + "\n" + band_table(soak) +
-           "low, high: half and twice the minutes\n";
-  std::vector<std::vector<std::string>> matrix{
-      {"matrix, wt%", "short soak", "long hold"}};
+           "low, high: a third of the minutes, annealed colder, and three times, "
+           "hotter\n";
+  std::vector<std::vector<std::string>> matrix{{"matrix, wt%", title, "long hold"}};
   for (const MatrixBand& band : soak.bands)
     if (band.element != "Fe")
       matrix.push_back({band.element, fixed(band.value, digits_of(band)),

@@ -5,6 +5,7 @@
 
 #include "internal/number_format.hpp"
 #include "internal/text_table.hpp"
+#include "short_soak/soak_time.hpp"
 
 namespace gibbsteel::internal {
 
@@ -51,7 +52,7 @@ std::string condition(const State& state) {
     case SolveStatus::short_soak_limit:
       return "short-soak limit";
     case SolveStatus::timed_soak:
-      return "timed soak";
+      return "timed soak of " + minutes_text(state.soak_time->minutes);
     default:
       return "long-hold limit";
   }

@@ -42,7 +42,8 @@ ShortSoak short_soak_limit(const State& state, const ShortSoakLimitOptions& opti
   const double potential =
       internal::potential_beside(cementite, moles, state.temperature);
   ShortSoak soak = with_measured_carbide(state, cementite.carbide(), start.balance);
-  internal::check_no_ferrite(soak.state, start.balance.parameters,
+  internal::check_no_ferrite(soak.state.matrix.weight_percent, state.temperature,
+                             start.balance.parameters, "state",
                              "take a higher temperature");
   internal::describe(
       soak, state, potential,

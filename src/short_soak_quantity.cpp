@@ -3,13 +3,17 @@
 
 #include <algorithm>
 #include <functional>
+#include <optional>
 
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/timed_soak.hpp"
+#include "internal/candidate_phases.hpp"
 #include "internal/error_codes.hpp"
 #include "internal/number_format.hpp"
 #include "internal/quantity_checks.hpp"
+#include "internal/quantity_condition.hpp"
 #include "short_soak/soak_time.hpp"
+#include "short_soak/timed_dissolution.hpp"
 
 namespace gibbsteel::quantities {
 namespace {
@@ -19,23 +23,27 @@ bool has_none(const InputError& error) {
   const auto& problems = error.problems();
   return std::all_of(problems.begin(), problems.end(), [](const Problem& problem) {
     return problem.code == codes::kNoShortSoakLimit ||
-           problem.code == "gibbsteel.input.260";
+           problem.code == "gibbsteel.input.260" ||
+           problem.code == "gibbsteel.input.263";
   });
 }
 
 /// How a long hold becomes a short soak, and what such a state says it is.
 struct Shortening {
   SolveStatus status;
+  std::optional<SoakTime> time;
   ShortSoakLimitOptions annealed;
-  std::function<ShortSoak(const State&)> apply;
+  /// The matrix [wt%].
+  std::function<NamedValues(const State&)> apply;
 };
 
 double value_at(const State& state, const std::string& element,
                 const Shortening& shortening) {
   if (state.solve_report.status == shortening.status)
-    return state.matrix.weight_percent[element];
+    return state.soak_time == shortening.time ? state.matrix.weight_percent[element]
+                                              : Occurrence::kUnknown;
   try {
-    return shortening.apply(state).state.matrix.weight_percent[element];
+    return shortening.apply(state)[element];
   } catch (const InputError& error) {
     if (!has_none(error)) throw;
     return Occurrence::kUnknown;
@@ -55,7 +63,7 @@ State beside(const State& state, const Input& input, double step,
       options.parameters ? options.parameters : default_parameters();
   const Steel steel(given, {state.steel, parameters, !state.analysis.bound.empty()});
   SoakOptions soak;
-  soak.suppressed = state.suppressed;
+  soak.suppressed = internal::all_kinds(*parameters, state.suppressed);
   const double kelvin = state.temperature.in_kelvin() + (heated ? step : 0.0);
   return steel.soak(Temperature::kelvin(kelvin), soak);
 }
@@ -73,6 +81,7 @@ double slope_at(const State& state, const Input& input, const std::string& eleme
 }
 
 /// @param arguments  of the quantity's own, after the element
+/// @param what  end of its name, see quantity_condition.hpp
 Quantity matrix_by(const Shortening& shortening, const char* name,
                    const std::string& element, std::vector<std::string> arguments,
                    const std::string& what) {
@@ -88,7 +97,7 @@ Quantity matrix_by(const Shortening& shortening, const char* name,
   }
   return {origin,
           {{element}, {}, 0.0, 100.0},
-          element + " in the matrix, " + what,
+          element + " in the matrix" + what,
           "wt%",
           [element, shortening](const State& state) {
             return value_at(state, element, shortening);
@@ -102,20 +111,25 @@ Quantity matrix_by(const Shortening& shortening, const char* name,
 
 Quantity short_soak_matrix(const std::string& element,
                            const ShortSoakLimitOptions& options) {
-  return matrix_by({SolveStatus::short_soak_limit, options,
-                    [options](const State& s) { return short_soak_limit(s, options); }},
-                   "short_soak_matrix", element, {}, "short soak");
+  return matrix_by({SolveStatus::short_soak_limit, std::nullopt, options,
+                    [options](const State& s) {
+                      return short_soak_limit(s, options).state.matrix.weight_percent;
+                    }},
+                   "short_soak_matrix", element, {}, internal::kShortSoakName);
 }
 
 Quantity timed_soak_matrix(const std::string& element, double minutes,
                            const TimedSoakOptions& options) {
   internal::check_soak_time({minutes}, options.particle_micrometres);
   return matrix_by(
-      {SolveStatus::timed_soak, options.annealed,
-       [options, minutes](const State& s) { return timed_soak(s, minutes, options); }},
+      {SolveStatus::timed_soak, SoakTime{minutes, options.particle_micrometres},
+       options.annealed,
+       [options, minutes](const State& s) {
+         return internal::timed_matrix(s, minutes, options);
+       }},
       "timed_soak_matrix", element,
       {internal::shortest(minutes), internal::shortest(options.particle_micrometres)},
-      "short soak of " + internal::minutes_text(minutes));
+      internal::kTimedSoakName + internal::minutes_text(minutes));
 }
 
 }  // namespace gibbsteel::quantities

@@ -5,6 +5,7 @@
 
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
+#include "internal/quantity_condition.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
 
@@ -111,7 +112,8 @@ std::string sentence(const TemperatureSearch& search) {
 std::string table_of(const TemperatureSearch& search) {
   std::vector<std::vector<std::string>> rows{
       {"", search.quantity + (search.unit.empty() ? "" : ", " + search.unit),
-       "matrix C, wt%", "carbide, vol%"}};
+       "matrix C" + internal::long_hold_mark(search.quantity) + ", wt%",
+       "carbide" + internal::long_hold_mark(search.quantity) + ", vol%"}};
   for (const Crossing& crossing : search.crossings) {
     const State& state = crossing.state;
     rows.push_back({crossing_text(search, crossing),
@@ -144,7 +146,8 @@ void internal::conclude(TemperatureSearch& search) {
 
 std::string TemperatureSearch::brief() const {
   return (steel.empty() ? "steel" : steel) + ", " + degrees(range, temperature_unit) +
-         ", long-hold limit: " + std::string(to_string(status)) + ": " + text;
+         ", " + internal::condition_of(quantity) + ": " +
+         std::string(to_string(status)) + ": " + text;
 }
 
 std::string TemperatureSearch::full() const {
@@ -154,7 +157,7 @@ std::string TemperatureSearch::full() const {
       "parameters: " + parameters + "\n" + table_of(*this) + unknown_text(*this) + "\n";
   for (const Warning& warning : warnings())
     result += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
-  return result + internal::wrapped(internal::kCaution, kWidth, 0);
+  return result + internal::wrapped(internal::caution_of(quantity), kWidth, 0);
 }
 
 }  // namespace gibbsteel

@@ -558,6 +558,12 @@ class State(_Compiled):
     def kinds(self) -> list[str]:
         """Names of all kinds of phase that the parameter file knows."""
     @property
+    def soak_minutes(self) -> float | None:
+        """Minutes at temperature of a timed soak, else None."""
+    @property
+    def particle_micrometres(self) -> float | None:
+        """Diameter of the annealed cementite of a timed soak, else None."""
+    @property
     def suppressed(self) -> list[str]:
         """Phase models of the file that were not allowed to form."""
     def volume_percent_of(self, kind: str) -> float:
@@ -609,7 +615,7 @@ class State(_Compiled):
         self,
         minutes: float,
         *,
-        particle_micrometres: float = 1.0,
+        particle_micrometres: float = 0.6,
         annealed_celsius: Any = None,
         annealed_fahrenheit: Any = None,
         parameters: ParameterSet | None = None,
@@ -619,12 +625,23 @@ class State(_Compiled):
         self,
         minutes: Iterable[float],
         *,
-        particle_micrometres: float = 1.0,
+        particle_micrometres: float = 0.6,
         annealed_celsius: Any = None,
         annealed_fahrenheit: Any = None,
         parameters: ParameterSet | None = None,
     ) -> list[ShortSoak]:
         """The same at several times; see timed_soak.py."""
+    def minutes_for(
+        self,
+        element: str,
+        weight_percent: float,
+        *,
+        particle_micrometres: float = 0.6,
+        annealed_celsius: Any = None,
+        annealed_fahrenheit: Any = None,
+        parameters: ParameterSet | None = None,
+    ) -> MinutesFor:
+        """How long until the matrix holds so much; see timed_soak.py."""
     def __getitem__(self, name: str) -> Occurrence: ...
     def __contains__(self, name: object) -> bool: ...
     # The next ones are added by display.py; documented where they are written.
@@ -1987,6 +2004,35 @@ def quantity_short_soak_matrix(
     """See gibbsteel.quantities.short_soak_matrix."""
 
 # bind_timed_soak.cpp
+
+class MinutesFor(_Compiled):
+    """How long until the matrix holds so much of an element."""
+
+    @property
+    def status(self) -> str:
+        """'found', 'at once' or 'never reached'."""
+    @property
+    def minutes(self) -> float:
+        """At temperature; 0 at once, NaN when never reached."""
+    @property
+    def at_first(self) -> float:
+        """Of the element in the matrix by the short-soak limit [wt%]."""
+    @property
+    def at_last(self) -> float:
+        """At the end [wt%]."""
+    @property
+    def text(self) -> str:
+        """One sentence."""
+
+def minutes_for(
+    state: State,
+    element: str,
+    weight_percent: float,
+    particle_micrometres: float,
+    annealed_kelvin: float | None,
+    parameters: ParameterSet | None,
+) -> MinutesFor:
+    """See gibbsteel.State.minutes_for."""
 
 def timed_soaks(
     state: State,

@@ -49,10 +49,10 @@ def real(value: Any, place: str) -> float:
     2.0
     """
     try:
-        if isinstance(value, (str, bytes)):
+        if isinstance(value, (str, bytes, bool, complex)):
             raise TypeError
         return float(value)
-    except (TypeError, ValueError):
+    except (TypeError, ValueError, OverflowError):
         what, remedy = f"is {type(value).__name__}, not float", "give a number"
         problem = Problem("gibbsteel.input.220", place, what, remedy)
         raise InputError([problem]) from None

@@ -15,6 +15,7 @@ from typing import Any
 
 from . import _core
 from ._core import ParameterSet, Quantity
+from .arguments import real, require
 from .hardening import hardening_options
 from .pickles import reading
 from .temperature import one_kelvin
@@ -112,7 +113,7 @@ def short_soak_matrix(
 def timed_soak_matrix(
     element: str,
     minutes: float | str,
-    particle_micrometres: float | str = 1.0,
+    particle_micrometres: float | str = 0.6,
     annealed_celsius: float | str | None = None,
     *,
     parameters: ParameterSet | None = None,
@@ -133,9 +134,23 @@ def timed_soak_matrix(
     kelvin = None
     if annealed_celsius is not None:  # a text where a pickle makes it again
         kelvin = one_kelvin(celsius=float(annealed_celsius))
+    if parameters is not None:
+        require(parameters, ParameterSet, "parameters", "give that of the steel")
     return _core.quantity_timed_soak_matrix(
-        element, float(minutes), float(particle_micrometres), kelvin, parameters
+        element,
+        _real(minutes, "minutes"),
+        _real(particle_micrometres, "particle_micrometres"),
+        kelvin,
+        parameters,
     )
+
+
+def _real(value: float | str, place: str) -> float:
+    """A number; a text where a pickle makes a quantity again."""
+    try:
+        return real(float(value) if isinstance(value, str) else value, place)
+    except ValueError:
+        return real(value, place)
 
 
 def martensite_start(**settings: Any) -> Quantity:

@@ -34,12 +34,15 @@ def unit_of(column: str) -> str | None:
 
 
 def conditions(state: State) -> Row:
-    """Steel and temperature: the first columns of every table."""
-    return {
+    """Steel and temperature: the first columns of every table; minutes, if any."""
+    row: Row = {
         "steel": state.steel,
         "temperature_C": state.celsius,
         "temperature_F": state.fahrenheit,
     }
+    if state.soak_minutes is not None:
+        row["soak_minutes"] = state.soak_minutes
+    return row
 
 
 def warning_numbers(warnings: Iterable[SoakWarning]) -> str:

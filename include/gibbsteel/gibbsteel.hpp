@@ -26,6 +26,7 @@
 #include "gibbsteel/melting.hpp"
 #include "gibbsteel/mill_analysis.hpp"
 #include "gibbsteel/minimizer.hpp"
+#include "gibbsteel/minutes_for.hpp"
 #include "gibbsteel/named_values.hpp"
 #include "gibbsteel/parameter_band.hpp"
 #include "gibbsteel/parameter_file.hpp"

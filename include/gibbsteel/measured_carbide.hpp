@@ -77,7 +77,8 @@ struct MatrixBand {
   double low = 0.0;   ///< lower of the two compositions, less two standard deviations
   double high = 0.0;  ///< higher of the two, plus two standard deviations; of a
                       ///< short-soak limit both run to the long-hold limit, of a
-                      ///< timed soak from half to twice the minutes
+                      ///< timed soak from a third to three times the
+                      ///< minutes
   bool operator==(const MatrixBand&) const = default;
 };
 

@@ -2,6 +2,7 @@
 /// The outcome of one soak: carbides, matrix, potentials, and how sure.
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -18,6 +19,13 @@ struct Matrix {
   NamedValues weight_percent;                    ///< mass-weighted composition
   NamedValues atom_fraction;
   bool operator==(const Matrix&) const = default;
+};
+
+/// Of a timed soak, timed_soak.hpp.
+struct SoakTime {
+  double minutes = 0.0;               ///< at temperature
+  double particle_micrometres = 0.0;  ///< diameter of annealed cementite
+  bool operator==(const SoakTime&) const = default;
 };
 
 /// Long-hold limit (true equilibrium) of one steel at one temperature. Plain data; when
@@ -43,6 +51,7 @@ struct State {
   std::string parameters_hash;
   std::vector<std::string> kinds;  ///< all kinds of phase that the parameter set knows
   std::vector<std::string> suppressed;  ///< phase models that were not allowed to form
+  std::optional<SoakTime> soak_time;    ///< of a timed soak only
 
   /// True when the calculation converged and was checked. It does not say that the
   /// parameter file is right here: read `warnings`.

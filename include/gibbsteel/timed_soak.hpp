@@ -18,13 +18,15 @@
 /// activity of the mean, mu [J/mol] chemical potentials, D_i diffusion in austenite
 /// [m2/s], r radius, f share of the metal atoms that is in cementite, f_0 when annealed
 /// and f_c where Eq. (B3) stops. Eqs. (B5) and (B6) together give r dr/dt and all u_i.
-/// g is 1 for a lone sphere; it is the steady field in a shell that nothing leaves.
-/// Metals that the first stage left around the particle have to go the same way: until
-/// diffusion would have got there from the start, the first stage's share stands still
-/// (B7). U_i and a follow from balances of mass, Eqs. (B1) and (B2); other carbide
-/// keeps the amount that it has when annealed. The time for any share goes with the
-/// square of the diameter. The result lies between the short-soak limit and the
-/// long-hold limit.
+/// g is 1 for a lone sphere; it is the steady field in a shell that nothing leaves. U_i
+/// and a follow from balances of mass, Eqs. (B1) and (B2); other carbide keeps the
+/// amount that it has when annealed, however long the soak. The time for any share goes
+/// with the square of the diameter.
+///
+/// The lesser share of (B7) is a choice, not a bound. The first stage leaves the metals
+/// of what it dissolved around the particle, and until they have spread cementite
+/// stands still; by local equilibrium alone it would grow again on them for a while.
+/// What is published of soaks of minutes does not show that.
 ///
 /// Sources: local equilibrium at the surface with fast carbon, A. Hultgren, Trans. ASM
 /// 39 (1947) 915 and M. Hillert, K. Nilsson, L.-E. Torndahl, J. Iron Steel Inst. 209
@@ -32,20 +34,27 @@
 /// (B6, lone sphere); its g: own derivation. All from memory. Diffusion coefficients:
 /// from memory, source file src/short_soak/austenite_diffusion.cpp.
 ///
-/// How sure: published diffusion coefficients differ by factors of two to four, and the
-/// size of annealed cementite by more. The default diameter, 1 micrometre, is the upper
-/// end of what is common for bearing steel (0.5 to 1, common practice, no source) and
-/// was chosen within that with the published carbon of 52100 known, 0.62 +-0.06 wt%
-/// after 20 to 40 minutes at 845 C; it stands for D and size together. Nothing else was
-/// fitted: what is published of other temperatures and steels is in `tests/reference`
-/// (records with `minutes`). Bands run from half to twice the minutes. Minutes count
-/// from when the whole section is at temperature. Against the full diffusion field Eqs.
-/// (B6) and (B7) leave up to a tenth more of the cementite in the first minutes and a
+/// How sure: the default diameter, 0.6 micrometre, is about the mean of commercial
+/// spheroidized bearing stock (0.4 to 0.8, from memory), the diffusion of chromium an
+/// assessed one; measured ones are up to three times faster, so that 1 micrometre with
+/// them comes to the same. Which of them was taken was decided with the published
+/// carbon of 52100 known, 0.62 +-0.06 wt% after 20 to 40 minutes at 845 C; no number
+/// was fitted. Carbon speeds metals up, and grain boundaries do; most coefficients were
+/// measured above 950 C. Bands run from a third of the minutes, annealed 50 C colder,
+/// to three times, annealed up to 30 C hotter. A form without the first stage was
+/// looked at and given up: three oil-hardening steels came out 60 to 120 C high in
+/// martensite start. What is published of other temperatures and steels is in
+/// `tests/reference` (records with `minutes`).
+///
+/// Minutes count from when the whole section is at temperature; those near A1, or of a
+/// minute or two, are about heating through and ferrite, not about this. Pearlite and
+/// hardened stock dissolve sooner than spheroidized. Against the full diffusion field
+/// Eq. (B6) leaves up to a tenth more of the cementite in the first minutes and a
 /// twentieth less at the end (`tests/unit/shrinking_spheres_test.cpp`). Particles of
-/// many sizes dissolve faster at first and slower at last than those of one. Cementite
-/// does not change its metals while it stands, so that hours end near the long-hold
-/// limit, not exactly at it. A form without the first stage was looked at and given up:
-/// three oil-hardening steels came out 60 to 120 C high in martensite start.
+/// many sizes dissolve faster at first and slower at last than those of one, and
+/// without the kink where the first stage ends. Cementite does not change its metals
+/// while it stands: hours end near the long-hold limit, up to 0.01 wt% carbon beyond
+/// it, or 0.05 short of it where MC, M6C or WC hold carbon when annealed.
 
 #include <vector>
 
@@ -54,13 +63,13 @@
 namespace gibbsteel {
 
 struct TimedSoakOptions {
-  double particle_micrometres = 1.0;  ///< diameter of annealed cementite, 0.05 to 50
+  double particle_micrometres = 0.6;  ///< diameter of annealed cementite, 0.05 to 50
   ShortSoakLimitOptions annealed;     ///< the condition before the soak
 };
 
 /// The steel after so many minutes at the temperature of `state`. Its state has status
 /// `timed_soak`, warning 360 and the carbon activity; `measured` holds the carbide that
-/// was computed, `bands` run from half to twice the minutes.
+/// was computed, `bands` run from a third to three times the minutes.
 /// @param state    long-hold limit, as for short_soak_limit()
 /// @param minutes  at temperature, above 0 to 100 000
 /// @throws InputError gibbsteel.input.287 (minutes or diameter out of range), .284 (as
@@ -70,7 +79,7 @@ struct TimedSoakOptions {
 ShortSoak timed_soak(const State& state, double minutes,
                      const TimedSoakOptions& options = {});
 
-/// The same at several times, in the order given, for little more than one.
+/// The same at several times, in the order given, for less than one by one.
 std::vector<ShortSoak> timed_soaks(const State& state,
                                    const std::vector<double>& minutes,
                                    const TimedSoakOptions& options = {});

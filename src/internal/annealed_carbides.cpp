@@ -94,7 +94,9 @@ void check_annealed(const State& annealed, const std::vector<CarbideShare>& shar
                        degrees(Temperature::celsius(kColdest)) + " to A1");
   const double austenite = annealed.volume_percent_of("austenite");
   if (austenite > 0.0)
-    refuse_limit(place, "is above A1: " + significant(austenite, 2) + " vol% austenite",
+    refuse_limit(place,
+                 "is above A1: " + fixed(austenite, austenite < 10.0 ? 1 : 0) +
+                     " vol% austenite",
                  "give where the slow cool stops changing the cementite, below A1, "
                  "not the furnace setting");
   if (std::none_of(shares.begin(), shares.end(), is_cementite))
@@ -103,6 +105,9 @@ void check_annealed(const State& annealed, const std::vector<CarbideShare>& shar
                      ? "leaves no carbide"
                      : "leaves no M3C, but " + (kNotFree + other_kinds(shares)),
                  kInstead);
+  for (const CarbideShare& share : shares)
+    if (is_cementite(share) && share.occurrences.size() > 1)
+      refuse_limit(place, "holds M3C of two compositions", kInstead);
   check_other_carbide(annealed, shares);
 }
 

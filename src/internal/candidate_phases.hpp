@@ -15,4 +15,8 @@ namespace gibbsteel::internal {
 std::vector<std::string> candidate_phases(const ParameterSet& set,
                                           const SoakOptions& options);
 
+/// These phase models by all of their kinds, as soaks have them suppressed.
+std::vector<std::string> all_kinds(const ParameterSet& set,
+                                   const std::vector<std::string>& models);
+
 }  // namespace gibbsteel::internal

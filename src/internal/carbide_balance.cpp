@@ -132,7 +132,6 @@ CarbideBalance balance_carbides(const NamedValues& steel_atom_fraction,
   double volume = matrix_volume_start;
   for (int i = 0;; ++i) {
     CarbideBalance result = balance_once(steel_atom_fraction, shares, means, volume);
-    if (!result.possible) return result;
     const double next = matrix.molar_volume(result.matrix_atom_fraction());
     if (std::abs(next - volume) <= kAgreed * volume || i == kMostRepeats) return result;
     volume = next;

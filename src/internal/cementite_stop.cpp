@@ -14,19 +14,6 @@ namespace {
 /// one in three the austenite would be richer in carbon than the cementite.
 constexpr double kLeast = 1e-9, kMost = 1.0 / 3.0;
 
-/// Where carbon and the vacancy stand among the constituents.
-struct Interstitials {
-  explicit Interstitials(const PhaseModel& model) {
-    const auto& all = model.constituents();
-    for (std::size_t i = 0; i < all.size(); ++i)
-      if (all[i].name == "C") carbon = i;
-    for (std::size_t i = 0; i < all.size(); ++i)
-      if (all[i].element < 0 && all[i].sublattice == all[carbon].sublattice)
-        vacancy = i;
-  }
-  std::size_t carbon = 0, vacancy = 0;
-};
-
 double potential_of(const PhaseModel& model, const PhaseDerivatives& d,
                     const Interstitials& at) {
   return (d.dy[at.carbon] - d.dy[at.vacancy]) / model.sites(at.carbon);
@@ -84,6 +71,14 @@ class SameMetals {
 };
 
 }  // namespace
+
+Interstitials::Interstitials(const PhaseModel& model) {
+  const auto& all = model.constituents();
+  for (std::size_t i = 0; i < all.size(); ++i)
+    if (all[i].name == "C") carbon = i;
+  for (std::size_t i = 0; i < all.size(); ++i)
+    if (all[i].element < 0 && all[i].sublattice == all[carbon].sublattice) vacancy = i;
+}
 
 double carbon_potential(const PhaseModel& model, Temperature t,
                         const std::vector<double>& y) {

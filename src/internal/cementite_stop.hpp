@@ -8,6 +8,12 @@
 
 namespace gibbsteel::internal {
 
+/// Where carbon and the vacancy beside it stand among the constituents of a phase.
+struct Interstitials {
+  explicit Interstitials(const PhaseModel& model);
+  std::size_t carbon = 0, vacancy = 0;
+};
+
 /// Chemical potential of carbon [J/mol] in a phase (metals)(C, vacancy).
 /// @param y  as model.constituents(); carbon and vacancy above 0
 double carbon_potential(const PhaseModel& model, Temperature t,

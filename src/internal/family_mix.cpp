@@ -94,7 +94,7 @@ std::string shares_text(const NamedValues& shares) {
     text += (i == 0                   ? ""
              : i + 1 == sorted.size() ? " and "
                                       : ", ") +
-            sorted[i].first + " (" + significant(100.0 * sorted[i].second, 2) + " %)";
+            sorted[i].first + " (" + fixed(100.0 * sorted[i].second, 0) + " %)";
   return text;
 }
 

@@ -24,7 +24,7 @@ std::string celsius_and_fahrenheit(Temperature t);
 std::string heading(const State& state);
 
 /// What the numbers are: "long-hold limit", "short soak with measured carbide" or
-/// "short-soak limit", "timed soak".
+/// "short-soak limit", "timed soak of 30 min".
 std::string condition(const State& state);
 
 /// "long-hold limit (true equilibrium)"; where there is none, how the matrix follows.

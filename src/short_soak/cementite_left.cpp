@@ -32,7 +32,8 @@ PhaseModel model_of(const Steel& steel, const Occurrence& o) {
 
 CementiteLeft::CementiteLeft(const State& state, const Steel& steel,
                              const std::vector<CarbideShare>& annealed)
-    : volume_(steel, state.matrix_phases().front()),
+    : parameters_(steel.parameters()),
+      volume_(steel, state.matrix_phases().front()),
       steel_atoms_(state.analysis.mole_fractions(*steel.parameters())),
       shares_(annealed),
       left_(index_of_cementite(shares_)),
@@ -56,6 +57,12 @@ std::vector<double> CementiteLeft::austenite_beside(double moles) {
   const auto balance = balance_moles(steel_atoms_, shares_, moles_, volume_);
   if (!balance.possible || !(balance.matrix["C"] > 0.0)) return {};
   return volume_.site_fractions(balance.matrix_atom_fraction());
+}
+
+NamedValues CementiteLeft::matrix_weight_percent(double moles) {
+  moles_[left_] = moles;
+  const auto balance = balance_moles(steel_atoms_, shares_, moles_, volume_);
+  return balance.possible ? balance.matrix_weight_percent(*parameters_) : NamedValues{};
 }
 
 std::vector<MeasuredCarbide> CementiteLeft::carbide() const {

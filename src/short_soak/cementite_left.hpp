@@ -26,6 +26,8 @@ class CementiteLeft {
   /// austenite().constituents(); empty when the carbide would hold more of an element
   /// than the steel does.
   std::vector<double> austenite_beside(double moles);
+  /// Of the austenite beside so many moles [wt%]; empty as austenite_beside().
+  NamedValues matrix_weight_percent(double moles);
   /// As carbide volumes with what was given to austenite_beside() last.
   std::vector<MeasuredCarbide> carbide() const;
 
@@ -35,6 +37,7 @@ class CementiteLeft {
   const std::vector<double>& composition() const noexcept { return composition_; }
 
  private:
+  SharedParameters parameters_;
   MatrixVolume volume_;
   NamedValues steel_atoms_;
   std::vector<CarbideShare> shares_;

@@ -27,13 +27,11 @@ double crowding(double share) {
 ParticleSurface::ParticleSurface(const PhaseModel& cementite,
                                  const std::vector<double>& composition,
                                  const PhaseModel& austenite, Temperature t)
-    : cementite_(cementite), austenite_(austenite), t_(t), start_(composition) {
-  const auto& all = austenite_.constituents();
-  for (std::size_t i = 0; i < all.size(); ++i)
-    if (all[i].name == "C") carbon_ = i;
-  for (std::size_t i = 0; i < all.size(); ++i)
-    if (all[i].element < 0 && all[i].sublattice == all[carbon_].sublattice)
-      vacancy_ = i;
+    : cementite_(cementite),
+      austenite_(austenite),
+      t_(t),
+      at_(austenite),
+      start_(composition) {
   for (std::size_t i = 0; i < start_.size(); ++i)
     (cementite_.constituents()[i].name == "C" ? carbon_sites_ : metal_sites_) =
         cementite_.sites(i);
@@ -45,7 +43,7 @@ void ParticleSurface::read_metals(const std::vector<double>& composition) {
   const auto& all = austenite_.constituents();
   const auto& of_cementite = cementite_.constituents();
   for (std::size_t i = 0; i < all.size(); ++i) {
-    if (all[i].sublattice == all[carbon_].sublattice) continue;
+    if (all[i].sublattice == all[at_.carbon].sublattice) continue;
     Metal metal{i, 0, 0.0, 0.0};
     for (std::size_t k = 0; k < of_cementite.size(); ++k)
       if (of_cementite[k].name == all[i].name) {
@@ -71,20 +69,35 @@ double ParticleSurface::diffusion_of(const std::string& element) {
   return *found;
 }
 
-double ParticleSurface::speed(const std::vector<double>& mean, double share) {
+Dissolving ParticleSurface::regime(const std::vector<double>& mean, double share) {
   mean_ = y_ = mean;
   tie_ = start_;
   crowding_ = crowding(share);
-  const PhaseDerivatives d = austenite_.evaluate(t_, mean_);
-  potential_ = (d.dy[carbon_] - d.dy[vacancy_]) / austenite_.sites(carbon_);
-  const double none = excess(0.0), all = excess(kInfinite);
-  if (std::isnan(none) || std::isnan(all)) return kNaN;
-  if (none >= 0.0) return 0.0;
-  if (all <= 0.0) return kInfinite;
+  potential_ = carbon_potential(austenite_, t_, mean_);
+  const double none = excess(0.0);
+  if (std::isnan(none)) return Dissolving::unknown;
+  if (none >= 0.0) return Dissolving::not_at_all;
+  const double all = excess(kInfinite);
+  if (std::isnan(all)) return Dissolving::unknown;
+  return all <= 0.0 ? Dissolving::at_once : Dissolving::slowly;
+}
+
+double ParticleSurface::speed(const std::vector<double>& mean, double share) {
+  switch (regime(mean, share)) {
+    case Dissolving::unknown:
+      return kNaN;
+    case Dissolving::not_at_all:
+      return 0.0;
+    case Dissolving::at_once:
+      return kInfinite;
+    case Dissolving::slowly:
+      break;
+  }
   const double low = std::log(kSlowest * slowest_);
   const double high = std::log(kFastest * fastest_);
   const auto of_log = [&](double log_speed) { return excess(std::exp(log_speed)); };
   const double at_low = of_log(low), at_high = of_log(high);
+  if (std::isnan(at_low) || std::isnan(at_high)) return kNaN;
   if (at_low >= 0.0) return std::exp(low);
   if (at_high <= 0.0) return kInfinite;
   std::uintmax_t steps = 100;
@@ -99,7 +112,7 @@ double ParticleSurface::speed(const std::vector<double>& mean, double share) {
 /// cementite cannot stand there.
 double ParticleSurface::excess(double speed) {
   set_surface(speed);
-  if (!match_carbon() || !set_potentials()) return kNaN;
+  if (!match_carbon()) return kNaN;
   return std::log(sum_of_tie());
 }
 
@@ -122,53 +135,51 @@ void ParticleSurface::set_surface(double speed) {
 /// Carbon at the surface has the potential that it has on the mean.
 bool ParticleSurface::match_carbon() {
   constexpr double kAgreed = 1e-7;  // [J/mol]
-  const double free = mean_[carbon_] + mean_[vacancy_];
+  const double free = mean_[at_.carbon] + mean_[at_.vacancy];
   for (int i = 0; i < 60; ++i) {
     const PhaseDerivatives d = austenite_.evaluate(t_, y_);
-    const double sites = austenite_.sites(carbon_);
-    const double miss = potential_ - (d.dy[carbon_] - d.dy[vacancy_]) / sites;
-    if (std::abs(miss) < kAgreed) return true;
+    const double sites = austenite_.sites(at_.carbon);
+    const double miss = potential_ - (d.dy[at_.carbon] - d.dy[at_.vacancy]) / sites;
+    if (std::abs(miss) < kAgreed) {
+      set_potentials(d);
+      return true;
+    }
     const std::size_t n = y_.size();
-    const double slope =
-        (d.dy2[carbon_ * n + carbon_] - 2.0 * d.dy2[carbon_ * n + vacancy_] +
-         d.dy2[vacancy_ * n + vacancy_]) /
-        sites;
-    const double y = y_[carbon_] / free;
+    const double slope = (d.dy2[at_.carbon * n + at_.carbon] -
+                          2.0 * d.dy2[at_.carbon * n + at_.vacancy] +
+                          d.dy2[at_.vacancy * n + at_.vacancy]) /
+                         sites;
+    const double y = y_[at_.carbon] / free;
     const double step = miss / (slope * free * y * (1.0 - y));
     if (!std::isfinite(step)) return false;
     const double odds = y / (1.0 - y) * std::exp(std::clamp(step, -2.0, 2.0));
-    y_[carbon_] = free * odds / (1.0 + odds);
-    y_[vacancy_] = free - y_[carbon_];
+    y_[at_.carbon] = free * odds / (1.0 + odds);
+    y_[at_.vacancy] = free - y_[at_.carbon];
   }
   return false;
 }
 
 /// Left side of Eq. (B5) for each metal that cementite takes.
-bool ParticleSurface::set_potentials() {
-  const PhaseDerivatives d = austenite_.evaluate(t_, y_);
-  // Energy of the formula unit with one metal and no carbon, less that metal's own.
-  double base = d.value;
+/// @param d  of the austenite at the surface
+void ParticleSurface::set_potentials(const PhaseDerivatives& d) {
+  double base = d.value + d.dy[at_.vacancy];
   for (std::size_t i = 0; i < y_.size(); ++i)
     if (y_[i] > 0.0) base -= y_[i] * d.dy[i];
-  const auto& all = austenite_.constituents();
-  for (std::size_t i = 0; i < all.size(); ++i)
-    if (i == vacancy_) base += d.dy[i];
   for (std::size_t k = 0; k < metals_.size(); ++k) {
     if (metals_[k].sites <= 0.0) continue;
     const double metal =
         (base + d.dy[metals_[k].austenite]) / austenite_.sites(metals_[k].austenite);
     wanted_[k] = metal_sites_ * metal + carbon_sites_ * potential_;
-    if (!std::isfinite(wanted_[k])) return false;
   }
-  return true;
 }
 
 /// Site fractions of cementite with those potentials, repeated until they agree; their
 /// sum is 1 only when it can be in equilibrium.
 double ParticleSurface::sum_of_tie() {
-  constexpr double kAgreed = 1e-12;
+  constexpr double kAgreed = 1e-11;
   const double rt = metal_sites_ * kGasConstant * t_.in_kelvin();
   double sum = kNaN;
+  std::vector<double> next = tie_;
   for (int i = 0; i < 200; ++i) {
     const PhaseDerivatives d = cementite_.evaluate(t_, tie_);
     double base = d.value;
@@ -176,11 +187,11 @@ double ParticleSurface::sum_of_tie() {
       if (m.sites > 0.0) base -= tie_[m.cementite] * d.dy[m.cementite];
     sum = 0.0;
     double moved = 0.0;
-    std::vector<double> next = tie_;
     for (std::size_t k = 0; k < metals_.size(); ++k) {
       const Metal& m = metals_[k];
       if (m.sites <= 0.0) continue;
-      next[m.cementite] *= std::exp((wanted_[k] - base - d.dy[m.cementite]) / rt);
+      next[m.cementite] =
+          tie_[m.cementite] * std::exp((wanted_[k] - base - d.dy[m.cementite]) / rt);
       sum += next[m.cementite];
     }
     for (const Metal& m : metals_) {

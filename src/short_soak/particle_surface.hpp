@@ -4,7 +4,8 @@
 
 #include <vector>
 
-#include "gibbsteel/phase_model.hpp"
+#include "internal/cementite_stop.hpp"
+#include "short_soak/shrinking_spheres.hpp"
 
 namespace gibbsteel::internal {
 
@@ -21,6 +22,8 @@ class ParticleSurface {
   /// @param mean   site fractions of the austenite, as austenite.constituents()
   /// @param share  of the metal atoms in the cementite, from 0 to below 1
   double speed(const std::vector<double>& mean, double share);
+  /// Which of these it is, without the search.
+  Dissolving regime(const std::vector<double>& mean, double share);
 
  private:
   struct Metal {
@@ -34,7 +37,7 @@ class ParticleSurface {
   double excess(double speed);
   void set_surface(double speed);
   bool match_carbon();
-  bool set_potentials();
+  void set_potentials(const PhaseDerivatives& d);
   double sum_of_tie();
 
   const PhaseModel& cementite_;
@@ -43,7 +46,7 @@ class ParticleSurface {
   std::vector<Metal> metals_;
   std::size_t iron_ = 0;                           ///< which of the metals
   double slowest_ = 1.0, fastest_ = 0.0;           ///< diffusion of a metal [m2/s]
-  std::size_t carbon_ = 0, vacancy_ = 0;           ///< in the austenite
+  Interstitials at_;                               ///< in the austenite
   double metal_sites_ = 0.0, carbon_sites_ = 0.0;  ///< of the cementite
   std::vector<double> start_;                      ///< site fractions of the cementite
   std::vector<double> mean_, y_, tie_, wanted_;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "internal/annealed_carbides.hpp"
+#include "internal/candidate_phases.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/measured_checks.hpp"
 #include "internal/number_format.hpp"
@@ -43,8 +44,9 @@ ShortSoakStart short_soak_start(const State& state,
   balance.parameters = options.parameters ? options.parameters : default_parameters();
   balance.annealing = options.annealing;
   balance.annealing.basis = VolumeBasis::room;  // as that of the state
-  auto& suppressed = balance.annealing.suppressed;
-  suppressed.insert(suppressed.end(), state.suppressed.begin(), state.suppressed.end());
+  for (const std::string& kind : all_kinds(*balance.parameters, state.suppressed))
+    if (kind != "ferrite")  // the matrix when annealed
+      balance.annealing.suppressed.push_back(kind);
   check_measured(state, {{kCementite}}, shared_hash(balance.parameters));
   check_state(state);
   Steel steel(state.analysis.given,
@@ -56,21 +58,20 @@ ShortSoakStart short_soak_start(const State& state,
   return {std::move(balance), std::move(steel), std::move(shares)};
 }
 
-void check_no_ferrite(const State& limit, const SharedParameters& parameters,
+void check_no_ferrite(const NamedValues& matrix, Temperature t,
+                      const SharedParameters& parameters, const std::string& place,
                       const std::string& remedy) {
-  SoakOptions matrix;
-  matrix.phases = {"austenite", "ferrite"};
-  const Steel steel(limit.matrix.weight_percent, {"", parameters, false});
-  const State found = steel.soak(limit.temperature, matrix);
-  const std::string carbon = fixed(limit.matrix.weight_percent["C"], 2);
+  SoakOptions options;
+  options.phases = {"austenite", "ferrite"};
+  const State found = Steel(matrix, {"", parameters, false}).soak(t, options);
   if (!found.usable())
-    refuse_limit("state", "leaves a matrix that gives no usable result",
+    refuse_limit(place, "leaves a matrix that gives no usable result",
                  "change the temperature slightly");
   if (found.volume_percent_of("ferrite") > 0.0)
-    refuse_limit(
-        "state",
-        "is too cold: a matrix with " + carbon + " wt% carbon would hold ferrite",
-        remedy);
+    refuse_limit(place,
+                 "is too cold: a matrix with " + fixed(matrix["C"], 2) +
+                     " wt% carbon would hold ferrite",
+                 remedy);
 }
 
 void describe(ShortSoak& soak, const State& long_hold, double potential,

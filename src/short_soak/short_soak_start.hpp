@@ -21,9 +21,10 @@ ShortSoakStart short_soak_start(const State& state,
                                 const ShortSoakLimitOptions& options);
 
 /// Ferrite has to be gone, or carbon would not be the same everywhere in austenite.
-/// @param limit  its matrix is looked at
+/// @param matrix  [wt%]
 /// @throws InputError gibbsteel.input.284
-void check_no_ferrite(const State& limit, const SharedParameters& parameters,
+void check_no_ferrite(const NamedValues& matrix, Temperature t,
+                      const SharedParameters& parameters, const std::string& place,
                       const std::string& remedy);
 
 struct ShortSoakKind {

@@ -1,8 +1,10 @@
 #include "short_soak/shrinking_spheres.hpp"
 
+#include <algorithm>
 #include <array>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
+#include <cstddef>
 #include <cstdint>
 #include <limits>
 
@@ -15,11 +17,14 @@ class Course {
  public:
   Course(const DissolvingSpeed& speed, double start, double radius)
       : speed_(speed), start_(start), radius_(radius) {
-    first_ = border([](double v) { return std::isinf(v); }, start);
-    last_ = border([](double v) { return !(v <= 0.0); }, first_);
+    known_ = speed_.regime(start) != Dissolving::unknown;
+    first_ = border([](Dissolving d) { return d == Dissolving::at_once; }, start);
+    last_ = border([](Dissolving d) { return d != Dissolving::not_at_all; }, first_);
   }
 
-  bool stands_still() const { return !(last_ < first_); }
+  bool known() const noexcept { return known_; }
+  /// Nothing dissolves slowly.
+  bool stands_still() const { return !(first_ - last_ > 1e-12 * start_); }
   double first() const noexcept { return first_; }
   double last() const noexcept { return last_; }
   double share(double s) const { return last_ + (first_ - last_) * std::exp(-s); }
@@ -37,15 +42,15 @@ class Course {
   }
 
  private:
-  /// Lowest share down from `high` at which `holds` is true of the speed all the way.
+  /// Lowest share down from `high` at which `holds` is true all the way.
   template <typename Condition>
   double border(const Condition& holds, double high) const {
-    if (high <= 0.0 || !holds(speed_(high))) return high;
-    if (holds(speed_(0.0))) return 0.0;
+    if (high <= 0.0 || !holds(speed_.regime(high))) return high;
+    if (holds(speed_.regime(0.0))) return 0.0;
     double low = 0.0;
     for (int i = 0; i < 60 && high - low > 1e-15; ++i) {
       const double middle = 0.5 * (low + high);
-      (holds(speed_(middle)) ? high : low) = middle;
+      (holds(speed_.regime(middle)) ? high : low) = middle;
     }
     return high;
   }
@@ -54,17 +59,18 @@ class Course {
   double slope(double s) const {
     const double here = share(s);
     const double radius = radius_ * std::cbrt(here / start_);
-    return (here - last_) * radius * radius / (3.0 * here * speed_(here));
+    return (here - last_) * radius * radius / (3.0 * here * speed_.at(here));
   }
 
   const DissolvingSpeed& speed_;
   double start_, radius_;
   double first_ = 0.0, last_ = 0.0;
+  bool known_ = true;
 };
 
 /// Beyond it less than a millionth of the way is left.
 constexpr double kLongest = 14.0;
-constexpr double kPanel = 0.25;
+constexpr double kPanel = 0.5;
 
 /// @param panel  seconds of the whole panel, more than `seconds`
 double within_panel(const Course& course, double low, double panel, double seconds) {
@@ -82,15 +88,16 @@ double within_panel(const Course& course, double low, double panel, double secon
 std::vector<double> shares_left(const DissolvingSpeed& speed, double start,
                                 double radius, const std::vector<double>& seconds) {
   const Course course(speed, start, radius);
-  std::vector<double> shares(seconds.size(), course.last());
+  constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
+  std::vector<double> shares(seconds.size(), course.known() ? course.last() : kNaN);
+  if (!course.known()) return shares;
   if (course.stands_still()) return shares;
   double s = 0.0, passed = 0.0;
   std::size_t next = 0;
   while (next < seconds.size() && s < kLongest) {
     const double panel = course.seconds(s, s + kPanel);
     if (std::isnan(panel)) {
-      for (; next < seconds.size(); ++next)
-        shares[next] = std::numeric_limits<double>::quiet_NaN();
+      std::fill(shares.begin() + static_cast<std::ptrdiff_t>(next), shares.end(), kNaN);
       return shares;
     }
     for (; next < seconds.size() && seconds[next] < passed + panel; ++next)
@@ -99,6 +106,19 @@ std::vector<double> shares_left(const DissolvingSpeed& speed, double start,
     s += kPanel;
   }
   return shares;
+}
+
+std::optional<double> seconds_to(const DissolvingSpeed& speed, double start,
+                                 double radius, double share) {
+  const Course course(speed, start, radius);
+  if (share >= course.first()) return 0.0;
+  if (course.stands_still() || !(share > course.last())) return std::nullopt;
+  const double wanted =
+      std::log((course.first() - course.last()) / (share - course.last()));
+  if (wanted > kLongest) return std::nullopt;
+  double passed = 0.0, s = 0.0;
+  for (; s + kPanel < wanted; s += kPanel) passed += course.seconds(s, s + kPanel);
+  return passed + course.seconds(s, wanted);
 }
 
 }  // namespace gibbsteel::internal

@@ -2,13 +2,20 @@
 /// Spheres of one size that dissolve: Eq. (B7) of timed_soak.hpp.
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 namespace gibbsteel::internal {
 
-/// -r dr/dt [m2/s] at a share that is left: 0 where nothing dissolves, infinite where
-/// it takes no time, NaN where it is not known.
-using DissolvingSpeed = std::function<double(double share)>;
+/// What a share that is left does.
+enum class Dissolving { not_at_all, slowly, at_once, unknown };
+
+/// How fast spheres dissolve.
+struct DissolvingSpeed {
+  /// -r dr/dt [m2/s] where it is slow.
+  std::function<double(double share)> at;
+  std::function<Dissolving(double share)> regime;
+};
 
 /// Shares that are left after these times; the speed must fall as less is left.
 /// Everything that takes no time has gone at time 0.
@@ -18,5 +25,10 @@ using DissolvingSpeed = std::function<double(double share)>;
 /// @return one per time; NaN when a speed is not known
 std::vector<double> shares_left(const DissolvingSpeed& speed, double start,
                                 double radius, const std::vector<double>& seconds);
+
+/// Seconds until a share is left: 0 where that takes no time, nothing where it is never
+/// reached; NaN when a speed is not known.
+std::optional<double> seconds_to(const DissolvingSpeed& speed, double start,
+                                 double radius, double share);
 
 }  // namespace gibbsteel::internal

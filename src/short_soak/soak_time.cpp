@@ -21,6 +21,10 @@ void check_soak_time(const std::vector<double>& minutes, double micrometres) {
   if (!problems.empty()) throw InputError(std::move(problems));
 }
 
-std::string minutes_text(double minutes) { return shortest(minutes) + " min"; }
+std::string minutes_text(double minutes) {
+  return rounded_or(minutes, 4, "n/a") + " min";
+}
+
+std::string after(double minutes) { return "state after " + minutes_text(minutes); }
 
 }  // namespace gibbsteel::internal

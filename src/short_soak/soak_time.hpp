@@ -12,4 +12,9 @@ void check_soak_time(const std::vector<double>& minutes, double micrometres);
 /// "30 min", "2.5 min".
 std::string minutes_text(double minutes);
 
+/// Place of what is wrong with a state after a time: "state after 5 min".
+std::string after(double minutes);
+inline constexpr const char* kLongerOrHotter =
+    "take a longer time or a higher temperature";
+
 }  // namespace gibbsteel::internal

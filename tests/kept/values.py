@@ -105,6 +105,8 @@ def search_values(steel: gs.Steel) -> dict[str, Any]:
             quantities=[gs.quantities.hardness_hrc()],
         ),
         "soak_grid": steel.grid(C=[0.5, 0.6], celsius=[1000, 1100]),
+        "timed_soak": gs.Steel(BEARING).soak(celsius=850).timed_soak(30),
+        "minutes_for": gs.Steel(BEARING).soak(celsius=850).minutes_for("C", 0.7),
         "short_soak": state.with_measured_carbide(
             [gs.MeasuredCarbide("M6C", 3.0, standard_deviation=0.5)]
         ),

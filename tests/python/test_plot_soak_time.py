@@ -45,7 +45,7 @@ def test_the_line_is_that_of_the_timed_soaks(state):
     assert ax.get_title(loc="left") == "52100 at 860 °C"
     assert [t.get_text() for t in ax.get_xticklabels()] == ["10", "20", "50"]
     (notes,) = [text for text in ax.texts if text.get_gid() == "notes"]
-    assert "M3C spheres of 1 µm" in notes.get_text().replace("\n", " ")
+    assert "M3C spheres of 0.6 µm" in notes.get_text().replace("\n", " ")
 
 
 def test_sizes_looks_and_axes_are_passed_on(state):
@@ -61,7 +61,7 @@ def test_sizes_looks_and_axes_are_passed_on(state):
 
 def test_what_cannot_be_drawn_is_refused(state):
     with pytest.raises(gs.InputError) as caught:
-        gs.plot.soak_time(state, [30])
+        gs.plot.soak_time(state, 30)
     assert str(caught.value) == (
         "[gibbsteel.input.297] minutes: are fewer than two; give two times or more"
     )
@@ -72,14 +72,26 @@ def test_what_cannot_be_drawn_is_refused(state):
     )
 
 
+def test_times_that_leave_ferrite_are_left_out():
+    cold = gs.Steel(STEEL).soak(celsius=762)
+    with pytest.raises(gs.InputError, match="gibbsteel.input.284. state after 5 min:"):
+        cold.timed_soaks([5, 3000])
+    ax = gs.plot.soak_time(cold, [5, 1000, 2000, 3000])
+    assert list(line(ax, "timed soak")[0]) == [1000, 2000, 3000]
+    close = gs.plot.soak_time(gs.Steel(STEEL).soak(celsius=860), [30, 45])
+    assert [t.get_text() for t in close.get_xticklabels()] == ["30", "45"]
+
+
 def test_lines_of_minutes_lie_between_the_limits():
     sweep = gs.Steel(STEEL).sweep(celsius=[700, 820, 860, 900])
-    ax = gs.plot.soak_limits(sweep, minutes=[60, 15], particle_micrometres=0.8)
+    ax = gs.plot.soak_limits(sweep, minutes=[60, 15, 15], particle_micrometres=0.8)
     labels = [text.get_text() for text in ax.get_legend().get_texts()]
     assert labels[3:] == ["15 min", "60 min"]
     _, short = line(ax, "15 min")
     _, long = line(ax, "60 min")
     assert np.isnan(short[0]) and np.isnan(long[0])
+    single = gs.plot.soak_limits(sweep, minutes=60, particle_micrometres=0.8)
+    assert np.array_equal(line(single, "60 min")[1], long, equal_nan=True)
     low, high = line(ax, "short-soak limit")[1], line(ax, "long-hold limit")[1]
     for i in (1, 2, 3):
         assert low[i] <= short[i] <= long[i] <= high[i]

@@ -9,9 +9,9 @@ import pytest
 
 STEEL = {"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25}
 GAS = 8.314462618
-# D_0 [m2/s] and Q [J/mol] in austenite, as remembered: Cr Bowen & Leak 1970, Mn Wells &
-# Mehl 1941, Si handbook tables.
-DIFFUSION = {"Cr": (1.08e-3, 291800.0), "Mn": (1.78e-5, 264000.0)}
+# D_0 [m2/s] and Q [J/mol] in austenite, as remembered: Cr Joensson's mobility, Mn
+# review of Oikawa 1982, Si handbook tables.
+DIFFUSION = {"Cr": (1.75e-4, 286000.0), "Mn": (1.78e-5, 264000.0)}
 DIFFUSION["Si"] = (7.0e-6, 243000.0)
 
 
@@ -142,11 +142,11 @@ def test_a_second_form_takes_the_same_minutes(long_hold):
         soak = long_hold.timed_soak(minutes)
         left = soak.state["M3C"].mole_percent
         annealed = gs.Steel(STEEL).soak(celsius=700)["M3C"].mole_percent
-        found = second.minutes_to(second.start * left / annealed, 1.0)
+        found = second.minutes_to(second.start * left / annealed, 0.6)
         assert found == pytest.approx(minutes, rel=0.02)
 
 
-def test_52100_after_half_an_hour_is_what_the_diameter_was_chosen_for(long_hold):
+def test_52100_after_half_an_hour_is_near_what_shops_find(long_hold):
     """0.62 +- 0.06 wt% C (BRG-06) and 5 +- 2 vol% M3C (BRG-05), both from memory."""
     soak = long_hold.timed_soak(30)
     assert carbon(soak) == pytest.approx(0.62, abs=0.06)
@@ -157,12 +157,14 @@ def test_52100_after_half_an_hour_is_what_the_diameter_was_chosen_for(long_hold)
 
 
 def test_it_is_called_with_minutes_and_what_was_there_before(long_hold):
-    one = long_hold.timed_soak(minutes=60, particle_micrometres=0.8)
-    same = long_hold.timed_soaks([60], particle_micrometres=0.8)[0]
+    one = long_hold.timed_soak(minutes=60, particle_micrometres=0.5)
+    same = long_hold.timed_soaks([60], particle_micrometres=0.5)[0]
     assert carbon(one) == carbon(same) > carbon(long_hold.timed_soak(60))
     cold = long_hold.timed_soak(60, annealed_celsius=620)
     assert cold.annealed_kelvin == pytest.approx(893.15)
     assert carbon(long_hold.timed_soak(60, annealed_fahrenheit=1148)) == carbon(cold)
+    assert (one.state.soak_minutes, one.state.particle_micrometres) == (60.0, 0.5)
+    assert (long_hold.soak_minutes, long_hold.particle_micrometres) == (None, None)
     with pytest.raises(gs.InputError) as caught:
         long_hold.timed_soak(0)
     assert str(caught.value) == (
@@ -188,6 +190,22 @@ def test_what_is_no_number_is_refused(long_hold):
         "number"
     )
     assert long_hold.timed_soaks([]) == []
+    assert message(lambda: long_hold.timed_soak([15, 30])) == (
+        "[gibbsteel.input.220] minutes: is list; timed_soaks takes several times"
+    )
+    for wrong in (True, 1j, 10**400, None):
+        name = type(wrong).__name__
+        assert message(lambda wrong=wrong: long_hold.timed_soak(wrong)) == (
+            f"[gibbsteel.input.220] minutes: is {name}, not float; give a number"
+        )
+    matrix = gs.quantities.timed_soak_matrix
+    assert message(lambda: matrix("C", "thirty")) == (
+        "[gibbsteel.input.220] minutes: is str, not float; give a number"
+    )
+    assert message(lambda: matrix("C", 30, parameters="own")) == (
+        "[gibbsteel.input.220] parameters: is str, not ParameterSet; give that of the "
+        "steel"
+    )
 
 
 def test_an_own_parameter_set_must_be_given():
@@ -205,12 +223,18 @@ def test_it_goes_on_into_estimates_comparisons_reports_and_pickles(long_hold):
     soak = long_hold.timed_soak(30)
     early, late = (s.hardening(coldest_celsius=20) for s in (soak, long_hold))
     assert early.martensite_start.value > late.martensite_start.value + 40
-    text = str(gs.compare([long_hold, soak]))
+    table = gs.compare([long_hold, soak, long_hold.timed_soak(60)])
+    text = str(table)
+    assert "B: 52100 at 845 C, timed soak of 30 min;" in text
+    assert "C: 52100 at 845 C, timed soak of 60 min;" in text
     assert "Estimate of a soak of minutes, counted from when" in text
     assert "timed soak" in str(soak.state.report())
     again = pickle.loads(pickle.dumps(soak))
     assert again.state.occurrences == soak.state.occurrences
     assert again.state.solve_report.status == "timed soak"
+    assert (again.state.soak_minutes, again.state.particle_micrometres) == (30.0, 0.6)
+    assert set(soak.state.to_frame()["soak_minutes"]) == {30.0}
+    assert "soak_minutes" not in long_hold.to_frame()
     assert "timed soak" in soak._repr_html_()
 
 
@@ -220,9 +244,49 @@ def test_a_temperature_for_the_same_minutes(long_hold):
     search = steel.temperature_for(quantity, 0.75, celsius=(820, 900))
     found = steel.soak(celsius=search.crossings[0].celsius).timed_soak(30)
     assert carbon(found) == pytest.approx(0.75, abs=1e-3)
+    text = " ".join(str(search).split())
+    assert text.startswith(
+        "steel, 820 to 900 C, timed soak of 30 min: found: C in the matrix, timed soak "
+        "of 30 min is 0.75 wt% at 863 C (rising)"
+    )
+    assert "matrix C, long hold, wt% carbide, long hold, vol%" in text
+    assert "Estimate of a soak of minutes, counted from" in text
+    short = gs.quantities.short_soak_matrix("C")
+    limit = steel.temperature_for(short, 0.65, celsius=(820, 900))
+    assert "short-soak limit: found" in str(limit)
     again = pickle.loads(pickle.dumps(quantity))
     assert again.label == quantity.label
     assert again.value(long_hold) == quantity.value(long_hold)
-    sized = gs.quantities.timed_soak_matrix("C", 30, 0.7, 680)
+    with pytest.raises(gs.InputError, match="gibbsteel.input.253"):
+        gs.matching_temperature(
+            reference=long_hold.timed_soak(60).state,
+            steel=steel,
+            quantity=quantity,
+            celsius=(820, 900),
+        )
+    sized = gs.quantities.timed_soak_matrix("C", 30, 0.5, 680)
     assert pickle.loads(pickle.dumps(sized)).value(long_hold) == sized.value(long_hold)
     assert sized.value(long_hold) > quantity.value(long_hold)
+
+
+def test_minutes_for_a_content(long_hold):
+    found = long_hold.minutes_for("C", 0.75)
+    assert found.status == "found"
+    assert carbon(long_hold.timed_soak(found.minutes)) == pytest.approx(0.75, abs=1e-4)
+    assert str(found) == found.text == repr(found)[1:-1]
+    again = pickle.loads(pickle.dumps(found))
+    assert (again.status, again.minutes, again.text) == (
+        found.status,
+        found.minutes,
+        found.text,
+    )
+    assert (again.at_first, again.at_last) == (found.at_first, found.at_last)
+    once = long_hold.minutes_for("C", 0.6)
+    assert (once.status, once.minutes) == ("at once", 0.0)
+    never = long_hold.minutes_for("C", 0.99)
+    assert never.status == "never reached" and math.isnan(never.minutes)
+    assert long_hold.minutes_for("C", 0.75, particle_micrometres=1.2).minutes == (
+        pytest.approx(4.0 * found.minutes)
+    )
+    with pytest.raises(gs.InputError, match="gibbsteel.input.220. weight_percent"):
+        long_hold.minutes_for("C", "0.75")

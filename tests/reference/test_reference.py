@@ -76,8 +76,8 @@ def test_what_the_file_was_fitted_to_counts_as_fitted():
     assert wrong == []
     unknown = [p for p in patterns if not any(is_named(r, p) for r in RECORDS)]
     assert unknown == []
-    # To the others families of steels were fitted, in C++, or the diameter of cementite
-    # that timed soaks take.
+    # To the others families of steels were fitted, in C++; or they were known when the
+    # diffusion of timed soaks was chosen.
     others = [
         record
         for record in RECORDS
@@ -85,8 +85,8 @@ def test_what_the_file_was_fitted_to_counts_as_fitted():
     ]
     quenched = {r["quantity"] for r in others if r["quantity"] in groups.QUENCHED}
     assert quenched == set(groups.QUENCHED)
-    of_diameter = [r["id"] for r in others if r["quantity"] not in groups.QUENCHED]
-    assert of_diameter == ["coldwork/BRG-05:minutes", "coldwork/BRG-06:minutes"]
+    of_timed_soaks = [r["id"] for r in others if r["quantity"] not in groups.QUENCHED]
+    assert of_timed_soaks == ["coldwork/BRG-05:minutes", "coldwork/BRG-06:minutes"]
 
 
 def test_only_a_miss_is_explained(outcome_of):

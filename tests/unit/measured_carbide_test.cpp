@@ -232,10 +232,10 @@ TEST_CASE("short soak: more carbon in the carbide than in the steel") {
       "; check the count, the kind and the composition, or take the composition of the "
       "other source";
   CHECK(text ==
-        "[gibbsteel.input.263] measured, C: 20 vol% M3C would hold 1.290 wt% C "
+        "[gibbsteel.input.263] measured, C: 20 vol% M3C would hold 1.302 wt% C "
         "of the steel, which has 1.000" +
             remedy +
-            "\n[gibbsteel.input.263] measured, Cr: 20 vol% M3C would hold 2.118 "
+            "\n[gibbsteel.input.263] measured, Cr: 20 vol% M3C would hold 2.139 "
             "wt% Cr of the steel, which has 1.450" +
             remedy);
 }

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from .._core import ParameterSet, ShortSoak, State, Sweep
 from ..errors import InputError
 from ..temperature import ICE_POINT_K
+from ..timed_soak import some_minutes
 from .axes import cannot_draw, heading, own_or_given, room_on_top, temperature_axis
 from .cautions import Caution, cautions_of, not_usable, ranges_where
 from .element_styles import style_of_element
@@ -21,8 +22,8 @@ if TYPE_CHECKING:
 def soak_limits(
     sweep: Sweep,
     *,
-    minutes: Sequence[float] = (),
-    particle_micrometres: float = 1.0,
+    minutes: float | Sequence[float] = (),
+    particle_micrometres: float = 0.6,
     annealed_celsius: float | None = None,
     annealed_fahrenheit: float | None = None,
     parameters: ParameterSet | None = None,
@@ -39,7 +40,7 @@ def soak_limits(
     ----------
     sweep : Sweep
         Soaks of one steel that has cementite when annealed, in any order.
-    minutes : sequence of float
+    minutes : float or sequence of float
         One thin line for each: `State.timed_soak`.
     particle_micrometres : float
         Of the annealed cementite, for these lines.
@@ -74,6 +75,7 @@ def soak_limits(
     'carbon in the matrix [wt%]'
     """
     states = states_of(sweep)
+    times, size = sorted(set(some_minutes(minutes))), particle_micrometres
     given = {
         "annealed_celsius": annealed_celsius,
         "annealed_fahrenheit": annealed_fahrenheit,
@@ -87,15 +89,14 @@ def soak_limits(
     ax = own_or_given(ax)
     celsius = celsius_of(states)
     raised = temperature_axis(ax, celsius, fahrenheit)
-    pairs = list(zip(states, soaks, strict=True))
+    pairs = zip(states, soaks, strict=True)
     long_hold = [_carbon(state if soak else None) for state, soak in pairs]
     handles = _draw(ax, celsius, short, long_hold, kw)
-    given["particle_micrometres"] = particle_micrometres
-    after = _after(pairs, list(minutes), given)
+    after = {m: [_after(s, m, size, given) for s in states] for m in times}
     handles += _draw_minutes(ax, celsius, after)
     ax.set_ylabel("carbon in the matrix [wt%]")
     annealed = next(soak.annealed_kelvin for soak in soaks if soak) - ICE_POINT_K
-    notes = _notes(states, annealed, particle_micrometres if after else None)
+    notes = _notes(states, annealed, size if after else None)
     heading(ax, title_of(states), notes, raised)
     highest = max(c for c in [*short, *long_hold] if not math.isnan(c))
     cautions = [*cautions_of(states), *_too_cold(states, soaks)]
@@ -154,27 +155,29 @@ def _draw(
 
 
 def _after(
-    pairs: Sequence[tuple[State, ShortSoak | None]],
-    minutes: Sequence[float],
-    given: dict[str, Any],
-) -> dict[float, list[float]]:
-    """Minutes -> carbon in the matrix at each soak that has a limit."""
-    found: dict[float, list[float]] = {m: [] for m in minutes}
-    for state, soak in pairs:
-        timed = state.timed_soaks(minutes, **given) if soak and minutes else []
-        for i, m in enumerate(minutes):
-            found[m].append(_carbon(timed[i].state if timed else None))
-    return found
+    state: State, minutes: float, micrometres: float, given: dict[str, Any]
+) -> float:
+    """Carbon in the matrix; NaN where there is no such soak."""
+    if not state.usable or list(state.matrix_phases) != ["austenite"]:
+        return math.nan
+    try:
+        soak = state.timed_soak(minutes, particle_micrometres=micrometres, **given)
+        return _carbon(soak.state)
+    except InputError as error:
+        if [p.code for p in error.problems] == ["gibbsteel.input.284"]:
+            return math.nan  # too short or too cold, it would hold ferrite
+        raise
 
 
 def _draw_minutes(
     ax: Axes, celsius: Sequence[float], after: dict[float, list[float]]
 ) -> list[Any]:
-    """Thin lines, dashed the finer the shorter; to tell apart in print as well."""
+    """Thin lines, to tell apart in print as well."""
+    styles = [":", "-.", (0, (6.0, 1.5)), "-"]
     handles = []
-    for number, (minutes, carbon) in enumerate(sorted(after.items()), start=1):
-        look: dict[str, Any] = {"color": "0.25", "linewidth": 1.1}
-        look["linestyle"] = (0, (1.6 * number, 1.6))
+    for number, (minutes, carbon) in enumerate(after.items()):
+        look: dict[str, Any] = {"color": "0.25", "linewidth": 1.2, "zorder": 3.0}
+        look["linestyle"] = styles[number % len(styles)]
         handles += ax.plot(celsius, carbon, label=f"{minutes:g} min", **look)
     return handles
 

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
 from .._core import ParameterSet, ShortSoak, State
+from ..errors import InputError
 from ..temperature import ICE_POINT_K
+from ..timed_soak import some_minutes
 from .axes import cannot_draw, heading, own_or_given, room_on_top
 from .element_styles import style_of_element
 from .sweeps import title_of
@@ -14,14 +17,14 @@ from .sweeps import title_of
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
-MINUTES = (2.0, 3.0, 5.0, 7.5, 10.0, 15.0, 20.0, 30.0, 45.0, 60.0, 90.0, 120.0, 240.0)
+MINUTES = tuple(2.0 * 120.0 ** (i / 40.0) for i in range(41))  # 2 to 240
 
 
 def soak_time(
     state: State,
     minutes: Sequence[float] = MINUTES,
     *,
-    particle_micrometres: float = 1.0,
+    particle_micrometres: float = 0.6,
     annealed_celsius: float | None = None,
     annealed_fahrenheit: float | None = None,
     parameters: ParameterSet | None = None,
@@ -30,8 +33,9 @@ def soak_time(
 ) -> Axes:
     """Carbon in the matrix after so many minutes, between both limits.
 
-    `State.timed_soak` with its band, half to twice the time; time is on a scale of
-    powers, because the particles dissolve ever slower.
+    `State.timed_soak` with its band; time is on a scale of powers. It is flat as long
+    as only carbon has moved; where the curve leaves that limit, real particles of many
+    sizes have no kink. Times at which the matrix would still hold ferrite are left out.
 
     Parameters
     ----------
@@ -70,7 +74,7 @@ def soak_time(
     if not isinstance(state, State):
         what = f"is {type(state).__name__}, not State"
         raise cannot_draw("state", what, "give what steel.soak returns")
-    times = sorted(set(minutes))
+    times = sorted(set(some_minutes(minutes)))
     if len(times) < 2:
         raise cannot_draw("minutes", "are fewer than two", "give two times or more")
     annealed: dict[str, Any] = {
@@ -78,10 +82,9 @@ def soak_time(
         "annealed_fahrenheit": annealed_fahrenheit,
         "parameters": parameters,
     }
-    soaks = state.timed_soaks(
-        times, particle_micrometres=particle_micrometres, **annealed
-    )
-    limit = state.short_soak_limit(**annealed)
+    size = {"particle_micrometres": particle_micrometres}
+    times, soaks = _long_enough(state, times, {**annealed, **size})
+    limit = _limit(state, annealed)
     ax = own_or_given(ax)
     handles = _draw(ax, times, soaks, limit, kw)
     ax.set_xscale("log")
@@ -94,38 +97,63 @@ def soak_time(
     heading(ax, title, _notes(state, soaks[0], particle_micrometres))
     highest = max(soak.band("C").high for soak in soaks)
     room_on_top([(ax, max(highest, soaks[0].band("C").long_hold))], handles, [])
+    lowest = min(soak.band("C").low for soak in soaks)
+    ax.set_ylim(bottom=0.1 * math.floor(10.0 * lowest - 0.5))
     return ax
+
+
+def _limit(state: State, annealed: dict[str, Any]) -> ShortSoak | None:
+    """None where its matrix would hold ferrite."""
+    try:
+        return state.short_soak_limit(**annealed)
+    except InputError as error:
+        if [p.place for p in error.problems] != ["state"]:
+            raise
+        return None
+
+
+def _long_enough(
+    state: State, times: list[float], given: dict[str, Any]
+) -> tuple[list[float], list[ShortSoak]]:
+    """Times from the first on that leaves no ferrite, and their soaks."""
+    for first in range(len(times) - 2):
+        try:
+            return times[first:], state.timed_soaks(times[first:], **given)
+        except InputError as error:
+            if [p.place.partition(" after ")[0] for p in error.problems] != ["state"]:
+                raise
+    return times[-2:], state.timed_soaks(times[-2:], **given)
 
 
 def _draw(
     ax: Axes,
     times: Sequence[float],
     soaks: Sequence[ShortSoak],
-    limit: ShortSoak,
+    limit: ShortSoak | None,
     kw: dict[str, Any],
 ) -> list[Any]:
     color = style_of_element("C").line
     bands = [soak.band("C") for soak in soaks]
     look: dict[str, Any] = {"color": color, "linewidth": 2.0, **kw}
-    label = "timed soak"
-    handles = ax.plot(times, [band.value for band in bands], label=label, **look)
+    look = {"label": "timed soak", **look}
+    handles: list[Any] = ax.plot(times, [band.value for band in bands], **look)
     lows, highs = [band.low for band in bands], [band.high for band in bands]
     band = ax.fill_between(times, lows, highs, color=color, alpha=0.15, linewidth=0.0)
-    band.set_label("half to twice the time")
+    band.set_label("a third to three times the time")
     thin: dict[str, Any] = {"color": "0.35", "linewidth": 1.1}
     dashed = {**thin, "linestyle": "--", "label": "short-soak limit"}
-    return [
-        *handles,
-        band,
-        ax.axhline(bands[0].long_hold, label="long-hold limit", **thin),
-        ax.axhline(limit.state.matrix.weight_percent["C"], **dashed),
-    ]
+    handles += [band, ax.axhline(bands[0].long_hold, label="long-hold limit", **thin)]
+    if limit is not None:
+        handles.append(ax.axhline(limit.state.matrix.weight_percent["C"], **dashed))
+    return handles
 
 
 def _ticks(times: Sequence[float]) -> tuple[list[float], list[str]]:
-    """Plain numbers: 1, 2, 5, 10, ... minutes within the times."""
-    steps = [a * 10.0**n for n in range(-2, 6) for a in (1, 2, 5)]
+    """Plain numbers: 1, 2, 5, 10, ... minutes within the times; else both ends."""
+    steps = [a * 10.0**n for n in range(-3, 6) for a in (1, 2, 5)]
     chosen = [step for step in steps if times[0] <= step <= times[-1]]
+    if len(chosen) < 2:
+        chosen = [times[0], times[-1]]
     return chosen, [f"{step:g}" for step in chosen]
 
 

@@ -12,8 +12,8 @@ CANNOT = """## What the model cannot do
   steels soaked near 850 C are the plainest case (52100: 0.6 % carbon after 20 to 40
   minutes, 0.88 % in the long-hold limit). For steels with cementite when annealed
   `short_soak_limit` is the other end, 0.63 %: carbon has moved, metals have not; and
-  `timed_soak` says where so many minutes come to, 0.66 % after 30, as well as
-  particle size and diffusion are known (its band: half to twice the time). Steels
+  `timed_soak` says where so many minutes come to, 0.64 % after 30, as well as
+  particle size and diffusion are known (a factor of three in time). Steels
   whose annealed carbide is rich in alloy have no such estimate; there
   `with_measured_carbide` takes the carbide from the microscope.
 * **Segregation and the solidification structure.** A bar is taken as uniform;

@@ -1,0 +1,34 @@
+#pragma once
+/// How long to soak until the matrix holds so much of an element.
+
+#include <string>
+#include <string_view>
+
+#include "gibbsteel/timed_soak.hpp"
+
+namespace gibbsteel {
+
+/// Only ever appended.
+enum class MinutesStatus {
+  found,
+  at_once,        ///< carbon alone gets there: as soon as the section is at temperature
+  never_reached,  ///< not even after the longest soak
+};
+std::string_view to_string(MinutesStatus) noexcept;
+
+struct MinutesFor {
+  MinutesStatus status = MinutesStatus::never_reached;
+  double minutes = Occurrence::kUnknown;  ///< at temperature; 0 at once, NaN when never
+  /// Of the element in the matrix [wt%] by the short-soak limit, and at the end.
+  double at_first = Occurrence::kUnknown, at_last = Occurrence::kUnknown;
+  std::string text;  ///< one sentence, with a third and three times the minutes
+};
+
+/// By timed_soak(). The element may rise (C, Cr, Mn) or fall (Si) with time.
+/// @param weight_percent  of the element in the matrix
+/// @throws InputError as timed_soak(); gibbsteel.input.201 (no symbol of an element),
+///         .209 (the matrix holds none of it), .252 (weight percent not finite)
+MinutesFor minutes_for(const State& state, const std::string& element,
+                       double weight_percent, const TimedSoakOptions& options = {});
+
+}  // namespace gibbsteel

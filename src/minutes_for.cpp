@@ -1,0 +1,108 @@
+#include "gibbsteel/minutes_for.hpp"
+
+#include <boost/math/tools/toms748_solve.hpp>
+#include <cmath>
+#include <cstdint>
+
+#include "gibbsteel/errors.hpp"
+#include "internal/error_codes.hpp"
+#include "internal/number_format.hpp"
+#include "internal/quantity_checks.hpp"
+#include "short_soak/soak_time.hpp"
+#include "short_soak/timed_dissolution.hpp"
+
+namespace gibbsteel {
+namespace {
+
+using internal::significant;
+using internal::TimedDissolution;
+
+void check(const State& state, const std::string& element, double weight_percent) {
+  internal::require_element(element);
+  if (!std::isfinite(weight_percent))
+    throw InputError({{std::string(codes::kTargetNotFinite), "weight_percent",
+                       "is not a finite number", "give weight percent of the matrix"}});
+  if (state.usable() && !(state.matrix.weight_percent[element] > 0.0))
+    throw InputError(
+        {{std::string(codes::kNotInState), "matrix",
+          "there is no '" + element + "' in it", "name an element of the steel"}});
+}
+
+/// Share of cementite beside which the matrix holds the content.
+/// @pre it lies between those at both ends
+double share_at(const TimedDissolution& soak, const std::string& element,
+                double wanted) {
+  const auto excess = [&](double share) {
+    return soak.matrix_weight_percent(share)[element] - wanted;
+  };
+  const double low = soak.end(), high = soak.stop();
+  const double at_low = excess(low), at_high = excess(high);
+  if (at_low == 0.0) return low;
+  std::uintmax_t steps = 100;
+  const auto [a, b] = boost::math::tools::toms748_solve(
+      excess, low, high, at_low, at_high, boost::math::tools::eps_tolerance<double>(45),
+      steps);
+  return 0.5 * (a + b);
+}
+
+std::string text_of(const MinutesFor& found, const std::string& element,
+                    double weight_percent) {
+  const std::string what =
+      element + " in the matrix is " + significant(weight_percent, 4) + " wt%";
+  const auto minutes = [](double m) { return internal::rounded_or(m, 2, "n/a"); };
+  switch (found.status) {
+    case MinutesStatus::found:
+      return what + " after " + minutes(found.minutes) +
+             " min at temperature (size and diffusion known to a factor of three: " +
+             minutes(found.minutes / 3.0) + " to " + minutes(3.0 * found.minutes) +
+             " min)";
+    case MinutesStatus::at_once:
+      return what + " or beyond as soon as the section is at temperature: " +
+             significant(found.at_first, 4) + " wt% by the short-soak limit";
+    case MinutesStatus::never_reached:
+      break;
+  }
+  return element + " in the matrix goes from " + significant(found.at_first, 4) +
+         " to " + significant(found.at_last, 4) + " wt% and never reaches " +
+         significant(weight_percent, 4) + " wt%";
+}
+
+}  // namespace
+
+std::string_view to_string(MinutesStatus status) noexcept {
+  switch (status) {
+    case MinutesStatus::found:
+      return "found";
+    case MinutesStatus::at_once:
+      return "at once";
+    case MinutesStatus::never_reached:
+      return "never reached";
+  }
+  return "unknown";
+}
+
+MinutesFor minutes_for(const State& state, const std::string& element,
+                       double weight_percent, const TimedSoakOptions& options) {
+  internal::check_soak_time({}, options.particle_micrometres);
+  check(state, element, weight_percent);
+  const TimedDissolution soak(state, options.particle_micrometres, options.annealed);
+  MinutesFor found;
+  found.at_first = soak.matrix_weight_percent(soak.stop())[element];
+  found.at_last = soak.matrix_weight_percent(soak.end())[element];
+  const bool rising = found.at_last >= found.at_first;
+  const auto beyond = [&](double a, double b) { return rising ? a >= b : a <= b; };
+  if (beyond(found.at_first, weight_percent)) {
+    found.status = MinutesStatus::at_once;
+    found.minutes = 0.0;
+  } else if (beyond(found.at_last, weight_percent)) {
+    const auto minutes = soak.minutes_to(share_at(soak, element, weight_percent));
+    if (minutes) {
+      found.status = MinutesStatus::found;
+      found.minutes = *minutes;
+    }
+  }
+  found.text = text_of(found, element, weight_percent);
+  return found;
+}
+
+}  // namespace gibbsteel

@@ -1,0 +1,81 @@
+#include "short_soak/timed_dissolution.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "internal/annealed_carbides.hpp"
+#include "short_soak/carbon_stage.hpp"
+#include "short_soak/soak_time.hpp"
+
+namespace gibbsteel::internal {
+
+TimedDissolution::TimedDissolution(const State& state, double micrometres,
+                                   const ShortSoakLimitOptions& annealed)
+    : state_(state),
+      radius_(0.5e-6 * micrometres),
+      start_(short_soak_start(state, annealed)),
+      cementite_(state, start_.steel, start_.shares),
+      surface_(cementite_.cementite(), cementite_.composition(), cementite_.austenite(),
+               state.temperature),
+      stop_(cementite_.share(moles_at_stop(cementite_, state.temperature))) {}
+
+DissolvingSpeed TimedDissolution::speed() const {
+  const auto beside = [this](double share) {
+    return cementite_.austenite_beside(cementite_.moles_at(share));
+  };
+  return {[this, beside](double share) {
+            const auto y = beside(share);
+            return y.empty() ? std::numeric_limits<double>::quiet_NaN()
+                             : surface_.speed(y, share);
+          },
+          [this, beside](double share) {
+            const auto y = beside(share);
+            return y.empty() ? Dissolving::unknown : surface_.regime(y, share);
+          }};
+}
+
+std::vector<double> TimedDissolution::shares(const std::vector<double>& minutes) const {
+  std::vector<double> seconds;
+  for (const double m : minutes) seconds.push_back(60.0 * m);
+  auto found = shares_left(speed(), start(), radius_, seconds);
+  for (double& share : found) {
+    if (std::isnan(share))
+      refuse_limit("state", "gives no result for the time",
+                   "change the temperature slightly");
+    share = std::min(share, stop_);
+  }
+  return found;
+}
+
+std::optional<double> TimedDissolution::minutes_to(double share) const {
+  if (share >= stop_) return 0.0;
+  const auto seconds = seconds_to(speed(), start(), radius_, share);
+  if (!seconds) return std::nullopt;
+  return *seconds / 60.0;
+}
+
+double TimedDissolution::end() const {
+  return std::min(stop_, shares_left(speed(), start(), radius_, {1e30}).front());
+}
+
+NamedValues TimedDissolution::matrix_weight_percent(double share) const {
+  return cementite_.matrix_weight_percent(cementite_.moles_at(share));
+}
+
+ShortSoak TimedDissolution::balance(double share, double& potential) const {
+  potential =
+      potential_beside(cementite_, cementite_.moles_at(share), state_.temperature);
+  return with_measured_carbide(state_, cementite_.carbide(), start_.balance);
+}
+
+NamedValues timed_matrix(const State& state, double minutes,
+                         const TimedSoakOptions& options) {
+  const TimedDissolution soak(state, options.particle_micrometres, options.annealed);
+  const NamedValues matrix = soak.matrix_weight_percent(soak.shares({minutes}).front());
+  check_no_ferrite(matrix, state.temperature, soak.annealed().balance.parameters,
+                   after(minutes), kLongerOrHotter);
+  return matrix;
+}
+
+}  // namespace gibbsteel::internal

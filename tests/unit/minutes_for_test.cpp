@@ -1,0 +1,53 @@
+/// How long to soak until the matrix holds so much: the inverse of timed soaks.
+
+#include "gibbsteel/minutes_for.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "messages.hpp"
+
+using namespace gibbsteel;
+
+namespace {
+
+Steel bearing() {
+  return Steel({{"C", 1.0}, {"Cr", 1.45}, {"Mn", 0.35}, {"Si", 0.25}});
+}
+
+Temperature celsius(double value) { return Temperature::celsius(value); }
+
+double carbon(const ShortSoak& soak) { return soak.state.matrix.weight_percent["C"]; }
+
+}  // namespace
+
+TEST_CASE("minutes for a content, at once, or never") {
+  const State long_hold = bearing().soak(celsius(870));
+  const MinutesFor found = minutes_for(long_hold, "C", 0.75);
+  CHECK(found.status == MinutesStatus::found);
+  CHECK(carbon(timed_soak(long_hold, found.minutes)) ==
+        doctest::Approx(0.75).epsilon(1e-5));
+  CHECK(found.text ==
+        "C in the matrix is 0.75 wt% after 23 min at temperature (size and diffusion "
+        "known to a factor of three: 7.6 to 69 min)");
+  const MinutesFor once = minutes_for(long_hold, "C", 0.6);
+  CHECK(once.status == MinutesStatus::at_once);
+  CHECK(once.minutes == 0.0);
+  CHECK(
+      once.text ==
+      "C in the matrix is 0.6 wt% or beyond as soon as the section is at temperature: "
+      "0.6908 wt% by the short-soak limit");
+  const MinutesFor never = minutes_for(long_hold, "C", 0.99);
+  CHECK(never.status == MinutesStatus::never_reached);
+  CHECK(std::isnan(never.minutes));
+  CHECK(never.text ==
+        "C in the matrix goes from 0.6908 to 0.947 wt% and never reaches 0.99 wt%");
+  CHECK(minutes_for(long_hold, "Cr", 1.2).status == MinutesStatus::found);
+  CHECK(message([&] { minutes_for(long_hold, "V", 0.1); }) ==
+        "[gibbsteel.input.209] matrix: there is no 'V' in it; name an element of the "
+        "steel");
+  CHECK(message([&] { minutes_for(long_hold, "C", std::nan("")); }) ==
+        "[gibbsteel.input.252] weight_percent: is not a finite number; give weight "
+        "percent of the matrix");
+}
