@@ -58,7 +58,9 @@ MatchingTemperature matching_temperature(const State& reference, const Steel& ot
           reference.usable()
               ? "the quantity '" + quantity.name() + "' has no value there"
               : "the state is not usable: " + reference.solve_report.reason,
-          "choose a soak with a usable result, or another quantity"}});
+          reference.usable()
+              ? "choose a soak that has it, or another quantity"
+              : "choose a soak with a usable result, or another quantity"}});
   return {reference, value,
           temperature_for(other, quantity, value, range, soak, search)};
 }

@@ -54,7 +54,7 @@
 /// many sizes dissolve faster at first and slower at last than those of one, and
 /// without the kink where the first stage ends. Cementite does not change its metals
 /// while it stands: hours end near the long-hold limit, up to 0.01 wt% carbon beyond
-/// it, or 0.05 short of it where MC, M6C or WC hold carbon when annealed.
+/// it, and up to 0.05 to either side where MC, M6C or WC hold carbon when annealed.
 
 #include <vector>
 

@@ -90,8 +90,7 @@ std::vector<double> shares_left(const DissolvingSpeed& speed, double start,
   const Course course(speed, start, radius);
   constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
   std::vector<double> shares(seconds.size(), course.known() ? course.last() : kNaN);
-  if (!course.known()) return shares;
-  if (course.stands_still()) return shares;
+  if (!course.known() || course.stands_still()) return shares;
   double s = 0.0, passed = 0.0;
   std::size_t next = 0;
   while (next < seconds.size() && s < kLongest) {
@@ -100,6 +99,7 @@ std::vector<double> shares_left(const DissolvingSpeed& speed, double start,
       std::fill(shares.begin() + static_cast<std::ptrdiff_t>(next), shares.end(), kNaN);
       return shares;
     }
+    if (std::isinf(panel)) return shares;  // nothing moves any more
     for (; next < seconds.size() && seconds[next] < passed + panel; ++next)
       shares[next] = within_panel(course, s, panel, seconds[next] - passed);
     passed += panel;
@@ -111,6 +111,7 @@ std::vector<double> shares_left(const DissolvingSpeed& speed, double start,
 std::optional<double> seconds_to(const DissolvingSpeed& speed, double start,
                                  double radius, double share) {
   const Course course(speed, start, radius);
+  if (!course.known()) return std::numeric_limits<double>::quiet_NaN();
   if (share >= course.first()) return 0.0;
   if (course.stands_still() || !(share > course.last())) return std::nullopt;
   const double wanted =

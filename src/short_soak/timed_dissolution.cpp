@@ -9,6 +9,14 @@
 #include "short_soak/soak_time.hpp"
 
 namespace gibbsteel::internal {
+namespace {
+
+[[noreturn]] void no_result() {
+  refuse_limit("state", "gives no result for the time",
+               "change the temperature slightly");
+}
+
+}  // namespace
 
 TimedDissolution::TimedDissolution(const State& state, double micrometres,
                                    const ShortSoakLimitOptions& annealed)
@@ -40,9 +48,7 @@ std::vector<double> TimedDissolution::shares(const std::vector<double>& minutes)
   for (const double m : minutes) seconds.push_back(60.0 * m);
   auto found = shares_left(speed(), start(), radius_, seconds);
   for (double& share : found) {
-    if (std::isnan(share))
-      refuse_limit("state", "gives no result for the time",
-                   "change the temperature slightly");
+    if (std::isnan(share)) no_result();
     share = std::min(share, stop_);
   }
   return found;
@@ -52,6 +58,7 @@ std::optional<double> TimedDissolution::minutes_to(double share) const {
   if (share >= stop_) return 0.0;
   const auto seconds = seconds_to(speed(), start(), radius_, share);
   if (!seconds) return std::nullopt;
+  if (std::isnan(*seconds)) no_result();
   return *seconds / 60.0;
 }
 

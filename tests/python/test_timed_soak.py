@@ -257,13 +257,17 @@ def test_a_temperature_for_the_same_minutes(long_hold):
     again = pickle.loads(pickle.dumps(quantity))
     assert again.label == quantity.label
     assert again.value(long_hold) == quantity.value(long_hold)
-    with pytest.raises(gs.InputError, match="gibbsteel.input.253"):
+    with pytest.raises(gs.InputError) as caught:
         gs.matching_temperature(
             reference=long_hold.timed_soak(60).state,
             steel=steel,
             quantity=quantity,
             celsius=(820, 900),
         )
+    assert str(caught.value) == (
+        "[gibbsteel.input.253] reference: the quantity 'C in the matrix, timed soak of "
+        "30 min' has no value there; choose a soak that has it, or another quantity"
+    )
     sized = gs.quantities.timed_soak_matrix("C", 30, 0.5, 680)
     assert pickle.loads(pickle.dumps(sized)).value(long_hold) == sized.value(long_hold)
     assert sized.value(long_hold) > quantity.value(long_hold)

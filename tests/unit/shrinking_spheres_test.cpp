@@ -197,6 +197,8 @@ TEST_CASE("seconds to a share are the inverse of the share after seconds") {
   CHECK(*seconds_to(speed, 0.14, 0.5, 0.13) == 0.0);
   CHECK_FALSE(seconds_to(speed, 0.14, 0.5, 0.02));
   CHECK_FALSE(seconds_to(speed, 0.14, 0.5, 0.01));
+  const auto nan = std::numeric_limits<double>::quiet_NaN();
+  CHECK(std::isnan(*seconds_to(of([=](double) { return nan; }), 0.14, 0.5, 0.1)));
 }
 
 TEST_CASE("neighbours: g is 1 for a lone sphere and falls") {
