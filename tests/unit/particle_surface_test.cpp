@@ -83,10 +83,10 @@ TEST_CASE("diffusion follows Arrhenius, and its table has every metal of the fil
   const std::pair<const char*, double> by_hand[]{
       {"Mo", 2.5},   {"W", 0.47}, {"V", 1.28}, {"Mn", 0.94}, {"Ni", 0.69},
       {"Co", 0.091}, {"Si", 3.5}, {"Nb", 3.9}, {"Ti", 3.2},  {"Cr", 0.87}};
-  for (const auto& [symbol, d] : by_hand)
-    CHECK_MESSAGE(*diffusion_in_austenite(symbol, celsius(850)) * 1e17 ==
-                      doctest::Approx(d).epsilon(0.03),
-                  symbol);
+  for (const auto& pair : by_hand) {
+    const double d = *diffusion_in_austenite(pair.first, celsius(850));
+    CHECK_MESSAGE(1e17 * d == doctest::Approx(pair.second).epsilon(0.03), pair.first);
+  }
   for (const auto& element : default_parameters()->elements)
     if (element.symbol != "C" && element.symbol != "Fe") {
       const auto d = diffusion_in_austenite(element.symbol, celsius(1000));
