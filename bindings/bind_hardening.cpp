@@ -38,7 +38,8 @@ py::tuple get_state(const HardeningEstimates& e) {
       e.matrix_indices, e.steel_indices, e.warnings, e.family_shares);
 }
 
-HardeningEstimates set_state(const py::tuple& t) {
+HardeningEstimates set_state(const py::tuple& t, int format) {
+  if (t.size() != (format > 1 ? 17 : 16)) throw py::value_error("number of fields");
   HardeningEstimates e;
   e.steel = t[0].cast<std::string>();
   e.soak = Temperature::kelvin(t[1].cast<double>());
@@ -56,7 +57,7 @@ HardeningEstimates set_state(const py::tuple& t) {
   e.matrix_indices = t[13].cast<TradeIndices>();
   e.steel_indices = t[14].cast<TradeIndices>();
   e.warnings = t[15].cast<std::vector<Warning>>();
-  if (t.size() > 16)
+  if (format > 1)
     e.family_shares = t[16].cast<NamedValues>();
   else  // before there were shares
     e.family_shares.set(e.family.key, 1.0);

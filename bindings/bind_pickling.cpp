@@ -70,6 +70,10 @@ py::tuple pickle_fields(const py::object& state, std::string_view class_name,
   return py::reinterpret_borrow<py::tuple>(fields);
 }
 
+int pickle_format(const py::object& state, std::string_view class_name) {
+  return format_of(state[py::int_(0)], class_name).value_or(1);
+}
+
 void bind_pickling(py::module_& m) {
   m.def("_pickle_mark", &pickle_mark, py::arg("class_name"), py::arg("format"));
   m.def(

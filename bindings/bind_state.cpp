@@ -7,6 +7,7 @@
 #include "gibbsteel/state.hpp"
 #include "named.hpp"
 #include "pickling.hpp"
+#include "soak_time_fields.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -49,13 +50,11 @@ py::tuple get_state(const State& s) {
       s.occurrences, s.matrix, s.carbide_volume_percent, s.carbide_mass_percent,
       s.carbon_activity, s.gibbs_energy, s.density, s.chemical_potential,
       s.driving_force, s.warnings, s.solve_report, s.parameters, s.parameters_hash,
-      s.kinds, s.suppressed,
-      s.soak_time ? py::object(py::make_tuple(s.soak_time->minutes,
-                                              s.soak_time->particle_micrometres))
-                  : py::object(py::none()));
+      s.kinds, s.suppressed, time_fields(s.soak_time));
 }
 
-State set_state(const py::tuple& t) {
+State set_state(const py::tuple& t, int format) {
+  if (t.size() != (format > 1 ? 20 : 19)) throw py::value_error("number of fields");
   State s;
   s.steel = t[0].cast<std::string>();
   s.analysis = t[1].cast<MillAnalysis>();
@@ -76,10 +75,9 @@ State set_state(const py::tuple& t) {
   s.parameters_hash = t[16].cast<std::string>();
   s.kinds = t[17].cast<std::vector<std::string>>();
   s.suppressed = t[18].cast<std::vector<std::string>>();
-  if (t.size() > 19 && !t[19].is_none()) {
-    const auto time = t[19].cast<py::tuple>();
-    s.soak_time = SoakTime{time[0].cast<double>(), time[1].cast<double>()};
-  }
+  if (format > 1) s.soak_time = time_from(t[19]);
+  if (s.soak_time.has_value() != (s.solve_report.status == SolveStatus::timed_soak))
+    throw py::value_error("time of a soak without one");
   return s;
 }
 

@@ -50,9 +50,9 @@ void bind_minutes(py::module_& m) {
       .def_property_readonly(
           "status",
           [](const MinutesFor& f) { return std::string(to_string(f.status)); },
-          "'found', 'at once' or 'never reached'.")
+          "'found', 'at once', 'never reached' or 'too long'.")
       .def_readonly("minutes", &MinutesFor::minutes,
-                    "At temperature; 0 at once, NaN when never reached.")
+                    "At temperature; 0 at once, NaN when not found.")
       .def_readonly("at_first", &MinutesFor::at_first,
                     "Of the element in the matrix by the short-soak limit [wt%].")
       .def_readonly("at_last", &MinutesFor::at_last, "At the end [wt%].")
@@ -65,7 +65,7 @@ void bind_minutes(py::module_& m) {
                                   f.at_last, f.text);
           },
           [](const py::tuple& t) {
-            return MinutesFor{enumerator(t[0], MinutesStatus::never_reached),
+            return MinutesFor{enumerator(t[0], MinutesStatus::too_long),
                               t[1].cast<double>(), t[2].cast<double>(),
                               t[3].cast<double>(), t[4].cast<std::string>()};
           }));

@@ -32,6 +32,9 @@ void check_pickle_mark(const py::handle& mark, std::string_view class_name, int 
 py::tuple pickle_fields(const py::object& state, std::string_view class_name,
                         int newest);
 
+/// The format in a mark that fits. @pre pickle_fields() took it
+int pickle_format(const py::object& state, std::string_view class_name);
+
 /// The enumerator with this number; enumerators are only ever appended.
 /// @param last  the last one that this version knows
 /// @throws py::value_error
@@ -45,12 +48,19 @@ Enum enumerator(const py::handle& number, Enum last) {
 
 /// In place of py::pickle().
 /// @param get     the fields of a value as a tuple
-/// @param set     the value from such a tuple
+/// @param set     the value from such a tuple, or from it and the format of the fields
 /// @param newest  format of the fields. Raise it when fields are appended; `set` then
 ///                gives what an older, shorter tuple lacks its default.
 template <typename Get, typename Set>
 auto tagged_pickle(Get get, Set set, int newest = 1) {
-  using Class = std::decay_t<std::invoke_result_t<Set, const py::tuple&>>;
+  constexpr bool kByFormat = std::is_invocable_v<Set, const py::tuple&, int>;
+  const auto made = [set](const py::tuple& fields, int format) {
+    if constexpr (kByFormat)
+      return set(fields, format);
+    else
+      return set(fields);
+  };
+  using Class = std::decay_t<decltype(made(py::tuple(), 1))>;
   const auto name = [] {
     return py::type::of<Class>().attr("__name__").template cast<std::string>();
   };
@@ -58,11 +68,11 @@ auto tagged_pickle(Get get, Set set, int newest = 1) {
       [get, newest, name](const Class& value) -> py::object {
         return py::make_tuple(pickle_mark(name(), newest), get(value));
       },
-      [set, newest, name](const py::object& state) -> Class {
+      [made, newest, name](const py::object& state) -> Class {
         const std::string class_name = name();
         const py::tuple fields = pickle_fields(state, class_name, newest);
         try {
-          return set(fields);
+          return made(fields, pickle_format(state, class_name));
         } catch (const py::builtin_exception&) {
           refuse_damaged(class_name);
         } catch (py::error_already_set& error) {

@@ -35,31 +35,77 @@ struct Line {
   NamedValues steel;
   std::string element;
 
-  const std::string& family_at(double percent) {
+  std::vector<FamilyShare> shares_at(double percent) {
     steel.set(element, percent);
-    return family_of(steel);
+    return family_shares(steel);
   }
+  bool between(double percent) { return is_between(by_key(shares_at(percent))); }
 };
 
-/// Where the family at `low` ends. @pre another one holds at `high`
-double border_between(Line& line, double low, double high) {
-  const std::string own = line.family_at(low);
+/// From where the steel is between families, or is no longer.
+/// @pre it is at one end and not at the other
+double edge_between(Line& line, double low, double high) {
+  const bool at_low = line.between(low);
   for (int halving = 0; halving < 60; ++halving) {
     const double middle = 0.5 * (low + high);
-    (line.family_at(middle) == own ? low : high) = middle;
+    (line.between(middle) == at_low ? low : high) = middle;
   }
   return high;
+}
+
+/// Where the steel lies between families.
+struct Stretch {
+  double from, to;
+  std::string before, after;  ///< families with the largest shares at its ends
+  std::string other;          ///< of the largest second share within
+};
+
+std::string text_of(const Stretch& s, const std::string& element) {
+  const int digits = element == "C" ? 3 : 2;
+  const std::string where =
+      fixed(s.from, digits) + " to " + fixed(s.to, digits) + " wt% " + element + " (";
+  if (s.before != s.after) return where + s.before + " to " + s.after + ")";
+  return where + s.before + ", part " + s.other + ")";
+}
+
+std::vector<Stretch> stretches(Line& line, double low, double high) {
+  constexpr int kSteps = 500;
+  std::vector<Stretch> found;
+  bool open = false;
+  double second = 0.0, before = low;
+  for (int step = 0; step <= kSteps; ++step) {
+    const double percent = low + (high - low) * step / kSteps;
+    const auto shares = line.shares_at(percent);
+    const std::string& main = shares.front().family->key;
+    const bool between = is_between(by_key(shares));
+    if (between && !open) {
+      const double from = step == 0 ? low : edge_between(line, before, percent);
+      found.push_back({from, high, main, main, ""});
+      second = 0.0;
+    }
+    if (between) {
+      found.back().after = main;
+      if (shares[1].share.value > second) {
+        second = shares[1].share.value;
+        found.back().other = shares[1].family->key;
+      }
+    }
+    if (!between && open) found.back().to = edge_between(line, before, percent);
+    open = between;
+    before = percent;
+  }
+  return found;
 }
 
 }  // namespace
 
 std::optional<Warning> near_border(const NamedValues& steel_weight_percent) {
-  const NamedValues shares = by_key(family_shares(steel_weight_percent));
-  if (!is_between(shares)) return {};
+  const auto shares = family_shares(steel_weight_percent);
+  if (!is_moved(shares)) return {};
   return Warning{kBorder,
                  "The steel is near the border of its family: hardening estimates lie "
                  "between those of " +
-                     shares_text(shares) + ". Name a family to take it alone."};
+                     shares_text(by_key(shares)) + ". Name a family to take it alone."};
 }
 
 std::optional<Warning> several_families(
@@ -77,26 +123,15 @@ std::optional<Warning> several_families(
 std::optional<Warning> border_within(const NamedValues& steel_weight_percent,
                                      const std::string& element, double low,
                                      double high) {
-  constexpr int kSteps = 500;
   Line line{steel_weight_percent, element};
-  Names borders;
-  double before = low;
-  std::string family = line.family_at(low);
-  for (int step = 1; step <= kSteps; ++step) {
-    const double percent = low + (high - low) * step / kSteps;
-    const std::string next = line.family_at(percent);
-    if (next != family)
-      borders.push_back(
-          fixed(border_between(line, before, percent), element == "C" ? 3 : 2) +
-          " wt% " + element + " (from " + family + " to " + next + ")");
-    family = next;
-    before = percent;
-  }
-  if (borders.empty()) return {};
+  Names texts;
+  for (const Stretch& stretch : stretches(line, low, high))
+    texts.push_back(text_of(stretch, element));
+  if (texts.empty()) return {};
   return Warning{kSeveral,
-                 "Hardening estimates go over from one family of steels to the "
-                 "next: at " +
-                     listed(borders) + "."};
+                 "Hardening estimates go over from one family of steels to "
+                 "the next from " +
+                     listed(texts) + ": that is no effect of " + element + " alone."};
 }
 
 void add_distinct(const std::optional<Warning>& warning, std::vector<Warning>& out) {

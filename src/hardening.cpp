@@ -7,6 +7,7 @@
 #include "gibbsteel/hardness_scale.hpp"
 #include "internal/hardening_chain.hpp"
 #include "internal/hardening_warnings.hpp"
+#include "internal/mixed_estimate.hpp"
 #include "internal/number_format.hpp"
 #include "internal/rockwell_scale.hpp"
 
@@ -52,15 +53,6 @@ std::string hardness_origin(const HardeningFamily& family) {
          " computed with the shipped file";
 }
 
-/// @param records  behind the offset of the one family
-std::string offset_origin(const HardeningChoice& choice, const std::string& records) {
-  const NamedValues shares = internal::by_key(choice.shares);
-  if (!internal::is_between(shares))
-    return "; offset of the family: own estimate from " + records;
-  return "; offset: own estimate, between those of " + internal::shares_text(shares) +
-         " (H29)";
-}
-
 void append(std::vector<std::string>& to, const std::vector<std::string>& from) {
   to.insert(to.end(), from.begin(), from.end());
 }
@@ -91,11 +83,11 @@ Estimate start_estimate(const HardeningBasis& basis, const HardeningChoice& choi
   if (!estimate.known()) return estimate;
   estimate.low = estimate.value - choice.start_error;
   estimate.high = estimate.value + choice.start_error;
-  if (choice.offset.value == 0.0) return estimate;
-  estimate.equation += signed_text(choice.offset.value) + " C";
-  estimate.source +=
-      offset_origin(choice, counted(choice.family.start_records) + ", scatter " +
-                                internal::fixed(choice.family.start_scatter, 0) + " C");
+  if (choice.offset == 0.0) return estimate;
+  estimate.equation += signed_text(choice.offset) + " C";
+  estimate.source += "; offset of the family: own estimate from " +
+                     counted(choice.family.start_records) + ", scatter " +
+                     internal::fixed(choice.family.start_scatter, 0) + " C";
   return estimate;
 }
 
@@ -141,9 +133,10 @@ Estimate vickers_estimate(const HardeningBasis& basis, const HardeningChoice& ch
   describe(choice.hardness, basis.weight_percent, estimate);
   estimate.equation += ", mixed by (H20)";
   estimate.source += "; mixture: own estimate";
-  if (choice.hardness_offset.value != 0.0) {
-    estimate.equation += signed_text(choice.hardness_offset.value) + " HV";
-    estimate.source += offset_origin(choice, hardness_origin(choice.family));
+  if (choice.hardness_offset != 0.0) {
+    estimate.equation += signed_text(choice.hardness_offset) + " HV";
+    estimate.source +=
+        "; offset of the family: own estimate from " + hardness_origin(choice.family);
   }
   if (!estimate.known()) return estimate;
   const double fixed_part = std::hypot(
@@ -211,11 +204,10 @@ void no_austenite(const char* reason, HardeningEstimates& result) {
     estimate->remarks = {reason};
 }
 
-void estimate_all(const HardeningBasis& basis, const HardeningChoice& choice,
-                  const HardeningOptions& options, HardeningEstimates& result) {
+/// The numbers of one family.
+void estimate_one(const HardeningBasis& basis, const HardeningChoice& choice,
+                  HardeningEstimates& result) {
   const double share = basis.austenite.value / basis.matrix.value;
-  result.austenite = basis.weight_percent;
-  result.austenite_percent = 100.0 * share;
   result.martensite_start = start_estimate(basis, choice);
   const Estimate fraction = fraction_estimate(basis, choice, result.martensite_start);
   result.retained_austenite =
@@ -223,8 +215,25 @@ void estimate_all(const HardeningBasis& basis, const HardeningChoice& choice,
   result.retained_austenite_of_matrix =
       in_percent(fraction, share, "retained austenite of the matrix");
   result.hardness_hv = vickers_estimate(basis, choice, fraction);
+}
+
+void estimate_all(const HardeningBasis& basis,
+                  const std::vector<internal::SharedChoice>& choices,
+                  const HardeningOptions& options, HardeningEstimates& result) {
+  result.austenite = basis.weight_percent;
+  result.austenite_percent = 100.0 * basis.austenite.value / basis.matrix.value;
+  std::vector<HardeningEstimates> ones;
+  for (const auto& each : choices) {
+    ones.emplace_back();
+    estimate_one(basis, each.choice, ones.back());
+  }
+  for (Estimate HardeningEstimates::*estimate :
+       {&HardeningEstimates::martensite_start, &HardeningEstimates::retained_austenite,
+        &HardeningEstimates::retained_austenite_of_matrix,
+        &HardeningEstimates::hardness_hv})
+    result.*estimate = internal::mixed_estimate(ones, estimate, result.family_shares);
   result.hardness_hrc = rockwell_estimate(result.hardness_hv);
-  result.grain_diameter = grain_estimate(basis, choice, options);
+  result.grain_diameter = grain_estimate(basis, choices.front().choice, options);
 }
 
 /// NaN where there is no matrix (molten).
@@ -237,14 +246,15 @@ TradeIndices indices_of_matrix(const State& state) {
 }  // namespace
 
 HardeningEstimates hardening(const State& state, const HardeningOptions& options) {
-  const HardeningChoice choice = internal::choose(state, options);
+  const auto choices = internal::choose(state, options);
   HardeningEstimates result;
   result.steel = state.steel;
   result.soak = state.temperature;
   result.coldest = options.coldest;
-  result.family = choice.family;
+  result.family = choices.front().choice.family;
   result.family_chosen = options.family.has_value();
-  result.family_shares = internal::by_key(choice.shares);
+  for (const auto& [share, choice] : choices)
+    result.family_shares.set(choice.family.key, share.value);
   result.matrix_indices = indices_of_matrix(state);
   result.steel_indices = trade_indices(state.analysis.given);
   const HardeningBasis basis = internal::hardening_basis(state, nullptr);
@@ -253,7 +263,7 @@ HardeningEstimates hardening(const State& state, const HardeningOptions& options
   else if (!basis.austenite_present)
     no_austenite("there is no austenite: nothing hardens", result);
   else
-    estimate_all(basis, choice, options, result);
+    estimate_all(basis, choices, options, result);
   internal::check_hardening(state, basis.by_mass, result);
   return result;
 }

@@ -7,6 +7,7 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/hardness_scale.hpp"
 #include "internal/carbide_vickers.hpp"
+#include "internal/family_mix.hpp"
 #include "internal/number_format.hpp"
 #include "internal/rockwell_scale.hpp"
 #include "property_equations/builtin.hpp"
@@ -56,46 +57,50 @@ void choose_start(const HardeningOptions& options, HardeningChoice& choice) {
   choice.start =
       options.equations.at(PropertyKind::martensite_start,
                            options.martensite_start.value_or("exponential-mean"));
-  choice.start_error = choice.start.error;
-  if (options.martensite_start) return;
-  choice.offset = mixed(choice.shares, &HardeningFamily::start_offset);
-  choice.start_error = mixed_error(choice.shares, &HardeningFamily::start_offset,
-                                   &HardeningFamily::start_error);
+  choice.offset = options.martensite_start ? 0.0 : choice.family.start_offset;
+  choice.start_error =
+      options.martensite_start ? choice.start.error : choice.family.start_error;
 }
 
 void choose_hardness(const HardeningOptions& options, HardeningChoice& choice) {
   choice.hardness =
       options.equations.at(PropertyKind::martensite_hardness,
                            options.martensite_hardness.value_or("carbon-quadratic"));
-  choice.hardness_error = choice.hardness.error;
-  if (options.martensite_hardness) return;
-  choice.hardness_offset = mixed(choice.shares, &HardeningFamily::hardness_offset);
-  choice.hardness_error = mixed_error(choice.shares, &HardeningFamily::hardness_offset,
-                                      &HardeningFamily::hardness_error);
+  choice.hardness_offset =
+      options.martensite_hardness ? 0.0 : choice.family.hardness_offset;
+  choice.hardness_error = options.martensite_hardness ? choice.hardness.error
+                                                      : choice.family.hardness_error;
 }
 
 void choose_austenite(const HardeningOptions& options, HardeningChoice& choice) {
-  if (options.retained_austenite) {
-    choice.austenite = options.equations.at(PropertyKind::retained_austenite,
-                                            *options.retained_austenite);
-    choice.austenite_error = choice.austenite.error;
-    return;
-  }
-  choice.rate = mixed(choice.shares, &HardeningFamily::transformation_rate);
-  choice.austenite = koistinen_marburger(choice.rate.value);
-  choice.austenite_error = mixed(choice.shares, &HardeningFamily::retained_error).value;
+  choice.austenite = options.retained_austenite
+                         ? options.equations.at(PropertyKind::retained_austenite,
+                                                *options.retained_austenite)
+                         : koistinen_marburger(choice.family.transformation_rate);
+  choice.austenite_error = options.retained_austenite ? choice.austenite.error
+                                                      : choice.family.retained_error;
 }
 
-void choose_family(const State& state, const HardeningOptions& options,
-                   const StateSlope* slope, HardeningChoice& choice) {
-  if (options.family) {
-    choice.family = hardening_family(*options.family);
-    choice.shares = {{&hardening_family(*options.family), {1.0, 0.0}}};
-    return;
-  }
-  choice.family = hardening_family_of(state.analysis.modelled);
-  choice.shares =
-      family_shares(state.analysis.modelled, slope ? &slope->input : nullptr);
+HardeningChoice choice_of(const HardeningFamily& family,
+                          const HardeningOptions& options,
+                          std::vector<Problem>& problems) {
+  HardeningChoice choice;
+  choice.family = family;
+  // Of the same options every family has the same problems.
+  std::vector<Problem> found;
+  collect(found, [&] { choose_start(options, choice); });
+  collect(found, [&] { choose_austenite(options, choice); });
+  collect(found, [&] { choose_hardness(options, choice); });
+  collect(found, [&] {
+    choice.pinning = options.equations.at(PropertyKind::grain_pinning,
+                                          options.grain_pinning.value_or("hillert"));
+  });
+  for (Problem& problem : found)
+    if (std::find(problems.begin(), problems.end(), problem) == problems.end())
+      problems.push_back(std::move(problem));
+  choice.coldest_celsius = options.coldest.in_celsius();
+  choice.cooling_rate = options.cooling_rate;
+  return choice;
 }
 
 PropertyInput input_of(const HardeningBasis& basis, const HardeningChoice& choice) {
@@ -120,23 +125,23 @@ Along along(const PropertyEquation& equation, const PropertyInput& input,
 
 }  // namespace
 
-HardeningChoice choose(const State& state, const HardeningOptions& options,
-                       const StateSlope* slope) {
-  HardeningChoice choice;
+std::vector<SharedChoice> choose(const State& state, const HardeningOptions& options,
+                                 const StateSlope* slope) {
+  std::vector<FamilyShare> shares;
   std::vector<Problem> problems;
-  collect(problems, [&] { choose_family(state, options, slope, choice); });
-  collect(problems, [&] { choose_start(options, choice); });
-  collect(problems, [&] { choose_austenite(options, choice); });
-  collect(problems, [&] { choose_hardness(options, choice); });
   collect(problems, [&] {
-    choice.pinning = options.equations.at(PropertyKind::grain_pinning,
-                                          options.grain_pinning.value_or("hillert"));
+    if (options.family)
+      shares = {{&hardening_family(*options.family), {1.0, 0.0}}};
+    else
+      shares = family_shares(state.analysis.modelled, slope ? &slope->input : nullptr);
   });
+  std::vector<SharedChoice> choices;
+  for (const FamilyShare& share : shares)
+    choices.push_back({share.share, choice_of(*share.family, options, problems)});
+  if (shares.empty()) choice_of({}, options, problems);
   check_numbers(state, options, problems);
   if (!problems.empty()) throw InputError(std::move(problems));
-  choice.coldest_celsius = options.coldest.in_celsius();
-  choice.cooling_rate = options.cooling_rate;
-  return choice;
+  return choices;
 }
 
 HardeningBasis hardening_basis(const State& state, const StateSlope* slope) {
@@ -167,20 +172,17 @@ HardeningBasis hardening_basis(const State& state, const StateSlope* slope) {
 }
 
 Along martensite_start(const HardeningBasis& basis, const HardeningChoice& choice) {
-  const Along start =
+  Along start =
       along(choice.start, input_of(basis, choice), basis.weight_percent_slope, 0.0);
-  return start + choice.offset;
+  start.value += choice.offset;
+  return start;
 }
 
 Along retained_fraction(const HardeningBasis& basis, const HardeningChoice& choice,
                         Along start) {
   PropertyInput input = input_of(basis, choice);
   input.martensite_start = start.value;
-  Along left = along(choice.austenite, input, basis.weight_percent_slope, start.slope);
-  const double below = start.value - choice.coldest_celsius;
-  if (choice.rate.slope != 0.0 && left.value < 1.0)
-    left.slope -= left.value * below * choice.rate.slope;
-  return left;
+  return along(choice.austenite, input, basis.weight_percent_slope, start.slope);
 }
 
 Along martensite_hardness(const HardeningBasis& basis, const HardeningChoice& choice) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/family_mix.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -25,7 +26,7 @@ HardeningFamily named(const char* key, const char* name, const char* rule) {
 // soaked, hardness follows from the parameter file too: again for every edition.
 HardeningFamily high_speed_family() {
   HardeningFamily family = named("high-speed", "high-speed and matrix-type steel",
-                                 "C 0.45 or more, Cr 3 to 6, Mo + W/2 2 or more");
+                                 "C 0.45 or more, Cr 3 to 6, Mo + W/2 2.6 or more");
   family.start_offset = -69.0;
   family.start_records = 1;
   family.transformation_rate = 0.0073;
@@ -93,19 +94,6 @@ HardeningFamily general_family() {
   return family;
 }
 
-std::string_view key_of(const NamedValues& wt) {
-  const double molybdenum = wt["Mo"] + 0.5 * wt["W"];
-  const double carbon = wt["C"], chromium = wt["Cr"];
-  if (chromium >= 10.5)
-    return chromium - 5.0 * carbon < 7.0 ? "chromium-cold-work" : "stainless";
-  if (carbon >= 0.45 && chromium >= 3.0 && chromium <= 6.0 && molybdenum >= 2.0)
-    return "high-speed";
-  if (carbon >= 0.75 && carbon <= 1.3 && chromium <= 2.0 && molybdenum <= 0.6 &&
-      wt["V"] <= 0.6)
-    return "bearing";
-  return "general";
-}
-
 }  // namespace
 
 const std::vector<HardeningFamily>& hardening_families() {
@@ -127,7 +115,7 @@ const HardeningFamily& hardening_family(std::string_view key) {
 }
 
 const HardeningFamily& hardening_family_of(const NamedValues& steel_weight_percent) {
-  return hardening_family(key_of(steel_weight_percent));
+  return *internal::family_shares(steel_weight_percent).front().family;
 }
 
 }  // namespace gibbsteel

@@ -14,13 +14,19 @@ using internal::HardeningChoice;
 
 /// One number of the chain; not called when there is no austenite.
 using Number = Along (*)(const HardeningBasis&, const HardeningChoice&);
+/// What is made of its mean over the families.
+using After = Along (*)(Along);
 
 Along number_at(const State& state, const StateSlope* slope,
                 const HardeningOptions& options, Number number) {
-  const HardeningChoice choice = internal::choose(state, options, slope);
+  const auto choices = internal::choose(state, options, slope);
   const HardeningBasis basis = internal::hardening_basis(state, slope);
   if (!basis.austenite_present) return {Estimate::kUnknown, Estimate::kUnknown};
-  return number(basis, choice);
+  if (choices.size() == 1) return number(basis, choices.front().choice);
+  Along mean;
+  for (const auto& [share, choice] : choices)
+    mean = mean + share * number(basis, choice);
+  return mean;
 }
 
 /// How to make it again; nothing when an equation is the user's own.
@@ -46,19 +52,21 @@ Quantity::Origin origin_of(const char* function, const HardeningOptions& options
 
 constexpr double kUnbounded = std::numeric_limits<double>::infinity();
 
-Quantity quantity(const char* function, const char* name, const char* unit,
-                  Quantity::Scope scope, const HardeningOptions& options,
-                  Number number) {
-  const Quantity made{origin_of(function, options),
-                      std::move(scope),
-                      name,
-                      unit,
-                      [options, number](const State& state) {
-                        return number_at(state, nullptr, options, number).value;
-                      },
-                      [options, number](const State& state, const StateSlope& slope) {
-                        return number_at(state, &slope, options, number).slope;
-                      }};
+Quantity quantity(
+    const char* function, const char* name, const char* unit, Quantity::Scope scope,
+    const HardeningOptions& options, Number number,
+    After after = [](Along mean) { return mean; }) {
+  const Quantity made{
+      origin_of(function, options),
+      std::move(scope),
+      name,
+      unit,
+      [options, number, after](const State& state) {
+        return after(number_at(state, nullptr, options, number)).value;
+      },
+      [options, number, after](const State& state, const StateSlope& slope) {
+        return after(number_at(state, &slope, options, number)).slope;
+      }};
   return options.family ? made : made.with_families();
 }
 
@@ -95,10 +103,7 @@ Quantity hardness_hv(const HardeningOptions& options) {
 
 Quantity hardness_hrc(const HardeningOptions& options) {
   return quantity("hardness_hrc", "as-quenched hardness", "HRC", {{}, {}, 0.0, 100.0},
-                  options,
-                  [](const HardeningBasis& basis, const HardeningChoice& choice) {
-                    return internal::rockwell(vickers(basis, choice));
-                  });
+                  options, &vickers, &internal::rockwell);
 }
 
 }  // namespace gibbsteel::quantities

@@ -79,28 +79,26 @@ void check_nitrogen(const State& state, Warnings& out) {
 }
 
 void check_family(const State& state, const HardeningEstimates& result, Warnings& out) {
-  if (result.family_chosen) return;
+  if (result.family_chosen || result.austenite.empty()) return;
   add_distinct(near_border(state.analysis.modelled), out);
 }
 
-/// Steels whose annealed carbide is cementite, about: common practice, no source.
-bool holds_cementite(const NamedValues& wt) {
-  return wt["C"] >= 0.4 && wt["Cr"] <= 2.0 && wt["Mo"] + 0.5 * wt["W"] <= 0.6 &&
+/// Steels of which cementite may be left after minutes, about: common practice, no
+/// source.
+bool may_keep_cementite(const NamedValues& wt) {
+  return wt["C"] >= 0.6 && wt["Cr"] <= 2.0 && wt["Mo"] + 0.5 * wt["W"] <= 0.6 &&
          wt["V"] <= 0.6;
 }
 
-/// Common practice, no source: shop soaks of such steels leave carbide that a long hold
-/// dissolves.
 void check_short_soak(const State& state, const HardeningEstimates& result,
                       Warnings& out) {
-  if (holds_cementite(state.analysis.modelled) && !result.austenite.empty() &&
+  if (may_keep_cementite(state.analysis.modelled) && !result.austenite.empty() &&
       !state.solve_report.by_mass_balance())
-    out.push_back(
-        {"gibbsteel.warning.336",
-         "The soak of a shop leaves carbide of such a steel undissolved: less "
-         "carbon in the matrix than in the long-hold limit. Take timed_soak, "
-         "compare short_soak_limit, or count the carbide and use "
-         "with_measured_carbide."});
+    out.push_back({"gibbsteel.warning.336",
+                   "A soak of minutes can leave carbide of such a steel undissolved: "
+                   "less carbon in the matrix than in the long-hold limit. Take "
+                   "timed_soak, compare short_soak_limit, or count the carbide and use "
+                   "with_measured_carbide."});
 }
 
 /// The state's own warnings that bear on the austenite; the others stay with the state.

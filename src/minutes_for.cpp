@@ -37,7 +37,9 @@ double share_at(const TimedDissolution& soak, const std::string& element,
   };
   const double low = soak.end(), high = soak.stop();
   const double at_low = excess(low), at_high = excess(high);
-  if (at_low == 0.0) return low;
+  // The content of one end, to rounding.
+  if (!(at_low * at_high < 0.0))
+    return std::abs(at_low) <= std::abs(at_high) ? low : high;
   std::uintmax_t steps = 100;
   const auto [a, b] = boost::math::tools::toms748_solve(
       excess, low, high, at_low, at_high, boost::math::tools::eps_tolerance<double>(45),
@@ -46,7 +48,7 @@ double share_at(const TimedDissolution& soak, const std::string& element,
 }
 
 std::string text_of(const MinutesFor& found, const std::string& element,
-                    double weight_percent) {
+                    double weight_percent, double long_hold) {
   const std::string what =
       element + " in the matrix is " + significant(weight_percent, 4) + " wt%";
   const auto minutes = [](double m) { return internal::rounded_or(m, 2, "n/a"); };
@@ -54,17 +56,41 @@ std::string text_of(const MinutesFor& found, const std::string& element,
     case MinutesStatus::found:
       return what + " after " + minutes(found.minutes) +
              " min at temperature (size and diffusion known to a factor of three: " +
-             minutes(found.minutes / 3.0) + " to " + minutes(3.0 * found.minutes) +
-             " min)";
+             minutes(found.minutes / internal::kTimeFactor) + " to " +
+             minutes(internal::kTimeFactor * found.minutes) + " min)";
     case MinutesStatus::at_once:
       return what + " or beyond as soon as the section is at temperature: " +
              significant(found.at_first, 4) + " wt% by the short-soak limit";
+    case MinutesStatus::too_long:
+      return what + " only after more than 100000 min";
     case MinutesStatus::never_reached:
       break;
   }
   return element + " in the matrix goes from " + significant(found.at_first, 4) +
          " to " + significant(found.at_last, 4) + " wt% and never reaches " +
-         significant(weight_percent, 4) + " wt%";
+         significant(weight_percent, 4) + " wt%; the long-hold limit is " +
+         significant(long_hold, 4);
+}
+
+/// Ferrite beside the content would make it wrong.
+void check_ferrite(const State& state, const TimedDissolution& soak, double share,
+                   const std::string& place) {
+  internal::check_no_ferrite(soak.matrix_weight_percent(share), state.temperature,
+                             soak.annealed().balance.parameters, place,
+                             internal::kLongerOrHotter);
+}
+
+/// Status and minutes of a content that is reached.
+void search(const State& state, const TimedDissolution& soak,
+            const std::string& element, double weight_percent, MinutesFor& found) {
+  const double share = share_at(soak, element, weight_percent);
+  const auto minutes = soak.minutes_to(share);
+  if (!minutes) return;
+  found.status = *minutes > internal::kMostMinutes ? MinutesStatus::too_long
+                                                   : MinutesStatus::found;
+  if (found.status == MinutesStatus::too_long) return;
+  check_ferrite(state, soak, share, internal::after(*minutes));
+  found.minutes = *minutes;
 }
 
 }  // namespace
@@ -77,6 +103,8 @@ std::string_view to_string(MinutesStatus status) noexcept {
       return "at once";
     case MinutesStatus::never_reached:
       return "never reached";
+    case MinutesStatus::too_long:
+      return "too long";
   }
   return "unknown";
 }
@@ -89,19 +117,20 @@ MinutesFor minutes_for(const State& state, const std::string& element,
   MinutesFor found;
   found.at_first = soak.matrix_weight_percent(soak.stop())[element];
   found.at_last = soak.matrix_weight_percent(soak.end())[element];
+  const double margin = 1e-9 * std::abs(weight_percent);
   const bool rising = found.at_last >= found.at_first;
-  const auto beyond = [&](double a, double b) { return rising ? a >= b : a <= b; };
-  if (beyond(found.at_first, weight_percent)) {
+  const auto beyond = [&](double value) {
+    return rising ? value >= weight_percent - margin : value <= weight_percent + margin;
+  };
+  if (beyond(found.at_first)) {
+    check_ferrite(state, soak, soak.stop(), "state");
     found.status = MinutesStatus::at_once;
     found.minutes = 0.0;
-  } else if (beyond(found.at_last, weight_percent)) {
-    const auto minutes = soak.minutes_to(share_at(soak, element, weight_percent));
-    if (minutes) {
-      found.status = MinutesStatus::found;
-      found.minutes = *minutes;
-    }
+  } else if (beyond(found.at_last)) {
+    search(state, soak, element, weight_percent, found);
   }
-  found.text = text_of(found, element, weight_percent);
+  found.text =
+      text_of(found, element, weight_percent, state.matrix.weight_percent[element]);
   return found;
 }
 

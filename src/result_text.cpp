@@ -52,7 +52,8 @@ std::string condition(const State& state) {
     case SolveStatus::short_soak_limit:
       return "short-soak limit";
     case SolveStatus::timed_soak:
-      return "timed soak of " + minutes_text(state.soak_time->minutes);
+      return state.soak_time ? "timed soak of " + minutes_text(state.soak_time->minutes)
+                             : "timed soak";
     default:
       return "long-hold limit";
   }

@@ -73,11 +73,14 @@ double slope_at(const State& state, const Input& input, const std::string& eleme
                 const Shortening& shortening) {
   if (input.kind == Input::Kind::parameter || state.solve_report.by_mass_balance())
     return Occurrence::kUnknown;
-  const double step = input.kind == Input::Kind::temperature ? 0.5 : 0.001;
+  const bool heated = input.kind == Input::Kind::temperature;
+  const double up = heated ? 0.5 : 0.001;
+  // No element below nothing.
+  const double down = heated ? up : std::min(up, state.analysis.given[input.name]);
   const auto value = [&](double by) {
     return value_at(beside(state, input, by, shortening.annealed), element, shortening);
   };
-  return (value(step) - value(-step)) / (2.0 * step);
+  return (value(up) - value(-down)) / (up + down);
 }
 
 /// @param arguments  of the quantity's own, after the element
@@ -122,7 +125,8 @@ Quantity timed_soak_matrix(const std::string& element, double minutes,
                            const TimedSoakOptions& options) {
   internal::check_soak_time({minutes}, options.particle_micrometres);
   return matrix_by(
-      {SolveStatus::timed_soak, SoakTime{minutes, options.particle_micrometres},
+      {SolveStatus::timed_soak,
+       SoakTime{minutes, options.particle_micrometres, options.annealed.annealed_at},
        options.annealed,
        [options, minutes](const State& s) {
          return internal::timed_matrix(s, minutes, options);

@@ -16,9 +16,6 @@ namespace {
 using internal::TimedDissolution;
 using Matrices = std::vector<NamedValues>;
 
-/// A band runs from this part of the time to its inverse.
-constexpr double kBand = 3.0;
-
 /// The first that can be of steel annealed so much hotter [C].
 /// @throws InputError as short_soak_limit(), of the last
 std::unique_ptr<TimedDissolution> beside(const State& state,
@@ -88,17 +85,17 @@ std::vector<ShortSoak> timed_soaks(const State& state,
   const Temperature annealed = soak.annealed().balance.annealed_at;
   const auto colder = beside(state, options, annealed, {-50.0, -25.0, 0.0});
   const auto hotter = beside(state, options, annealed, {30.0, 20.0, 10.0, 0.0});
-  const Matrices early = matrices(*colder, minutes, 1.0 / kBand);
-  const Matrices late = matrices(*hotter, minutes, kBand);
+  const Matrices early = matrices(*colder, minutes, 1.0 / internal::kTimeFactor);
+  const Matrices late = matrices(*hotter, minutes, internal::kTimeFactor);
   std::vector<double> rising = minutes;
   std::sort(rising.begin(), rising.end());
   const auto shares = soak.shares(rising);
   std::vector<ShortSoak> results;
   for (std::size_t i = 0; i < minutes.size(); ++i) {
     const auto at = std::lower_bound(rising.begin(), rising.end(), minutes[i]);
-    results.push_back(result(state, soak,
-                             shares[static_cast<std::size_t>(at - rising.begin())],
-                             {minutes[i], options.particle_micrometres}));
+    results.push_back(result(
+        state, soak, shares[static_cast<std::size_t>(at - rising.begin())],
+        {minutes[i], options.particle_micrometres, options.annealed.annealed_at}));
     set_bands(results.back(), early[i], late[i]);
   }
   return results;

@@ -2010,10 +2010,10 @@ class MinutesFor(_Compiled):
 
     @property
     def status(self) -> str:
-        """'found', 'at once' or 'never reached'."""
+        """'found', 'at once', 'never reached' or 'too long'."""
     @property
     def minutes(self) -> float:
-        """At temperature; 0 at once, NaN when never reached."""
+        """At temperature; 0 at once, NaN when not found."""
     @property
     def at_first(self) -> float:
         """Of the element in the matrix by the short-soak limit [wt%]."""

@@ -133,7 +133,7 @@ def timed_soak_matrix(
     """
     kelvin = None
     if annealed_celsius is not None:  # a text where a pickle makes it again
-        kelvin = one_kelvin(celsius=float(annealed_celsius))
+        kelvin = one_kelvin(celsius=_real(annealed_celsius, "annealed_celsius"))
     if parameters is not None:
         require(parameters, ParameterSet, "parameters", "give that of the steel")
     return _core.quantity_timed_soak_matrix(

@@ -160,8 +160,9 @@ def minutes_for(
     Returns
     -------
     MinutesFor
-        ``.status`` is ``"found"``, ``"at once"`` (carbon alone gets there) or ``"never
-        reached"``; ``.minutes`` at temperature, as sure as a factor of three.
+        ``.status`` is ``"found"``, ``"at once"`` (carbon alone gets there), ``"never
+        reached"`` or ``"too long"`` (100 000 minutes and more); ``.minutes`` at
+        temperature, as sure as a factor of three.
 
     Raises
     ------
@@ -200,9 +201,9 @@ def many_minutes(minutes: Any) -> list[float]:
 
 def some_minutes(minutes: Any) -> list[float]:
     """The same, where one number will do as well."""
-    if isinstance(minutes, (int, float)) and not isinstance(minutes, bool):
-        return [float(minutes)]
-    return many_minutes(minutes)
+    if isinstance(minutes, (str, bytes, Iterable)):
+        return many_minutes(minutes)
+    return [real(minutes, "minutes")]
 
 
 def _given(

@@ -41,8 +41,8 @@ struct HardeningEstimates {
   Temperature coldest = Temperature::kelvin(0.0);
   HardeningFamily family;
   bool family_chosen = false;  ///< true: named in the options
-  /// What each family adds, 0 to 1: more than one near a border, where their offsets,
-  /// rates and errors go over into each other (H29).
+  /// By key, 0 to 1, largest first: more than one near a border, where estimates are
+  /// means over the families by share (H29).
   NamedValues family_shares;
   NamedValues austenite;  ///< weight percent that the equations got
   double austenite_percent = Estimate::kUnknown;  ///< of the matrix, before the quench

@@ -45,7 +45,8 @@ struct HardeningFamily {
 const std::vector<HardeningFamily>& hardening_families();
 /// By key. @throws InputError gibbsteel.input.242
 const HardeningFamily& hardening_family(std::string_view key);
-/// By composition of the steel [wt%]; "general" when no other rule holds.
+/// By composition of the steel [wt%], "general" when no other rule holds; near a border
+/// the family with the largest share (HardeningEstimates::family_shares).
 const HardeningFamily& hardening_family_of(const NamedValues& steel_weight_percent);
 
 }  // namespace gibbsteel

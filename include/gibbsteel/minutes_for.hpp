@@ -13,12 +13,13 @@ enum class MinutesStatus {
   found,
   at_once,        ///< carbon alone gets there: as soon as the section is at temperature
   never_reached,  ///< not even after the longest soak
+  too_long,       ///< not within 100 000 minutes
 };
 std::string_view to_string(MinutesStatus) noexcept;
 
 struct MinutesFor {
   MinutesStatus status = MinutesStatus::never_reached;
-  double minutes = Occurrence::kUnknown;  ///< at temperature; 0 at once, NaN when never
+  double minutes = Occurrence::kUnknown;  ///< at temperature; 0 at once, else NaN
   /// Of the element in the matrix [wt%] by the short-soak limit, and at the end.
   double at_first = Occurrence::kUnknown, at_last = Occurrence::kUnknown;
   std::string text;  ///< one sentence, with a third and three times the minutes
@@ -26,7 +27,8 @@ struct MinutesFor {
 
 /// By timed_soak(). The element may rise (C, Cr, Mn) or fall (Si) with time.
 /// @param weight_percent  of the element in the matrix
-/// @throws InputError as timed_soak(); gibbsteel.input.201 (no symbol of an element),
+/// @throws InputError as timed_soak(), also where the matrix would then hold ferrite;
+///         gibbsteel.input.201 (no symbol of an element),
 ///         .209 (the matrix holds none of it), .252 (weight percent not finite)
 MinutesFor minutes_for(const State& state, const std::string& element,
                        double weight_percent, const TimedSoakOptions& options = {});

@@ -22,9 +22,10 @@
 /// interface either; if they did, cementite would stop much sooner (52100 at 845 C: at
 /// a carbon activity of 0.05 for 0.49). What is published of bearing and oil-hardening
 /// steels soaked for minutes near 850 C lies near this limit (`tests/reference`,
-/// records with `minutes`). No number of the limit was fitted to those soaks; the
-/// chromium of annealed cementite was, to one analysis. How far so many minutes get
-/// beyond it: timed_soak.hpp.
+/// records with `minutes`;
+/// `test_timed_soaks.py` holds the limit against them). No number of the limit was
+/// fitted to those soaks; the chromium of annealed cementite was, to one analysis. How
+/// far so many minutes get beyond it: timed_soak.hpp.
 ///
 /// As a rule a real soak lies between this limit and the long-hold limit, nearer to the
 /// latter the hotter and longer it is: timed_soak.hpp. It can leave more carbide where

@@ -25,6 +25,7 @@ struct Matrix {
 struct SoakTime {
   double minutes = 0.0;               ///< at temperature
   double particle_micrometres = 0.0;  ///< diameter of annealed cementite
+  std::optional<Temperature> annealed_at = std::nullopt;  ///< as asked for
   bool operator==(const SoakTime&) const = default;
 };
 

@@ -40,11 +40,11 @@
 /// them comes to the same. Which of them was taken was decided with the published
 /// carbon of 52100 known, 0.62 +-0.06 wt% after 20 to 40 minutes at 845 C; no number
 /// was fitted. Carbon speeds metals up, and grain boundaries do; most coefficients were
-/// measured above 950 C. Bands run from a third of the minutes, annealed 50 C colder,
-/// to three times, annealed up to 30 C hotter. A form without the first stage was
-/// looked at and given up: three oil-hardening steels came out 60 to 120 C high in
-/// martensite start. What is published of other temperatures and steels is in
-/// `tests/reference` (records with `minutes`).
+/// measured above 950 C. Bands run from a third of the minutes, annealed 50 C colder
+/// where the file is valid there, to three times, annealed up to 30 C hotter. A form
+/// without the first stage was looked at and given up: three oil-hardening steels came
+/// out 60 to 120 C high in martensite start. What is published of other temperatures
+/// and steels is in `tests/reference` (records with `minutes`).
 ///
 /// Minutes count from when the whole section is at temperature; those near A1, or of a
 /// minute or two, are about heating through and ferrite, not about this. Pearlite and

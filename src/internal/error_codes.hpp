@@ -264,7 +264,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kNitrogenLeftOut, "nitrogen is left out of the estimates"},
     {kMassForVolume, "mass fractions stand for volume fractions in the estimates"},
     {kNearFamilyBorder, "the steel is near the border of its family of steels"},
-    {kShopSoakShort, "a shop soak of such a steel leaves carbide undissolved"},
+    {kShopSoakShort, "a soak of minutes can leave carbide of such a steel undissolved"},
     {kSolidPartOnly, "the estimates are those of the solid part of a melting steel"},
     {"gibbsteel.warning.345",
      "the state is a short soak with measured carbide, not an equilibrium"},

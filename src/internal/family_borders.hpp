@@ -10,16 +10,17 @@
 
 namespace gibbsteel::internal {
 
-/// gibbsteel.warning.335, when the steel lies between families.
+/// gibbsteel.warning.335, when the steel lies so far between families that its
+/// estimates are moved.
 std::optional<Warning> near_border(const NamedValues& steel_weight_percent);
 
 /// gibbsteel.warning.357, when the steels are of several families.
 std::optional<Warning> several_families(
     const std::vector<const NamedValues*>& steels_weight_percent);
 
-/// gibbsteel.warning.357, when the family changes as one element goes from `low` to
-/// `high`, the others as in `steel_weight_percent` [wt%]. Stretches of a family shorter
-/// than a 500th of the range may be missed.
+/// gibbsteel.warning.357, when the steel lies between families somewhere as one element
+/// goes from `low` to `high`, the others as in `steel_weight_percent` [wt%]. Stretches
+/// shorter than a 500th of the range may be missed.
 std::optional<Warning> border_within(const NamedValues& steel_weight_percent,
                                      const std::string& element, double low,
                                      double high);

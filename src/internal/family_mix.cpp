@@ -9,19 +9,16 @@
 namespace gibbsteel::internal {
 namespace {
 
-/// Half of the stretch in which one family goes over into the next, as a part of the
-/// bound.
-constexpr double kHalfStretch = 0.1;
-
-/// Eq. (H29).
-Along from(Along x, double bound) {
-  const double width = 2.0 * kHalfStretch * bound;
-  const double t = (x.value - (1.0 - kHalfStretch) * bound) / width;
+/// Eq. (H29) from 0 at `low` to 1 at `high`.
+Along rising(Along x, double low, double high) {
+  const double t = (x.value - low) / (high - low);
   if (t <= 0.0) return {0.0, 0.0};
   if (t >= 1.0) return {1.0, 0.0};
-  return {t * t * (3.0 - 2.0 * t), 6.0 * t * (1.0 - t) / width * x.slope};
+  return {t * t * (3.0 - 2.0 * t), 6.0 * t * (1.0 - t) / (high - low) * x.slope};
 }
 
+/// Within 10 % of a bound.
+Along from(Along x, double bound) { return rising(x, 0.9 * bound, 1.1 * bound); }
 Along up_to(Along x, double bound) { return 1.0 - from(x, bound); }
 
 /// By rule of hardening_family.cpp, in its order; the rest is "general".
@@ -35,7 +32,7 @@ std::array<Along, 4> shares_by_rule(const NamedValues& wt, const Input* input) {
   const Along rich = from(chromium, 10.5);
   const Along stainless = from(chromium - 5.0 * carbon, 7.0);
   const Along high_speed = from(carbon, 0.45) * from(chromium, 3.0) *
-                           up_to(chromium, 6.0) * from(molybdenum, 2.0);
+                           up_to(chromium, 6.0) * rising(molybdenum, 1.8, 3.4);
   const Along bearing = from(carbon, 0.75) * up_to(carbon, 1.3) * up_to(chromium, 2.0) *
                         up_to(molybdenum, 0.6) * up_to(of("V"), 0.6);
   return {high_speed, rich * (1.0 - stainless), rich * stainless, bearing};
@@ -54,24 +51,24 @@ std::vector<FamilyShare> family_shares(const NamedValues& steel_weight_percent,
     rest = rest - share;
     if (share.value > 0.0) found.push_back({&families[i], share});
   }
+  std::stable_sort(found.begin(), found.end(),
+                   [](const FamilyShare& a, const FamilyShare& b) {
+                     return a.share.value > b.share.value;
+                   });
   return found;
 }
 
-Along mixed(const std::vector<FamilyShare>& shares, double HardeningFamily::*number) {
-  Along sum;
-  for (const FamilyShare& s : shares) sum = sum + s.family->*number * s.share;
-  return sum;
-}
-
-double mixed_error(const std::vector<FamilyShare>& shares,
-                   double HardeningFamily::*number, double HardeningFamily::*error) {
-  const double mean = mixed(shares, number).value;
-  double variance = 0.0;
-  for (const FamilyShare& s : shares) {
-    const double apart = s.family->*number - mean;
-    variance += s.share.value * (std::pow(s.family->*error, 2) + apart * apart);
-  }
-  return std::sqrt(variance);
+bool is_moved(const std::vector<FamilyShare>& shares) {
+  const HardeningFamily& main = *shares.front().family;
+  const auto moved = [&](double HardeningFamily::*number) {
+    double by = 0.0;
+    for (const FamilyShare& s : shares)
+      by += s.share.value * (s.family->*number - main.*number);
+    return std::abs(by);
+  };
+  return moved(&HardeningFamily::start_offset) > 10.0 ||
+         moved(&HardeningFamily::hardness_offset) > 15.0 ||
+         moved(&HardeningFamily::transformation_rate) > 0.1 * main.transformation_rate;
 }
 
 NamedValues by_key(const std::vector<FamilyShare>& shares) {
@@ -86,15 +83,15 @@ bool is_between(const NamedValues& shares) {
 }
 
 std::string shares_text(const NamedValues& shares) {
-  std::vector<std::pair<std::string, double>> sorted(shares.begin(), shares.end());
-  std::stable_sort(sorted.begin(), sorted.end(),
-                   [](const auto& a, const auto& b) { return a.second > b.second; });
   std::string text;
-  for (std::size_t i = 0; i < sorted.size(); ++i)
+  std::size_t i = 0;
+  for (const auto& [key, share] : shares) {
     text += (i == 0                   ? ""
-             : i + 1 == sorted.size() ? " and "
+             : i + 1 == shares.size() ? " and "
                                       : ", ") +
-            sorted[i].first + " (" + fixed(100.0 * sorted[i].second, 0) + " %)";
+            key + " (" + fixed(100.0 * share, 0) + " %)";
+    ++i;
+  }
   return text;
 }
 

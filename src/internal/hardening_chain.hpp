@@ -5,29 +5,31 @@
 #include "gibbsteel/hardening.hpp"
 #include "gibbsteel/state_slope.hpp"
 #include "internal/along.hpp"
-#include "internal/family_mix.hpp"
 
 namespace gibbsteel::internal {
 
-/// The equations that the options and the families lead to.
+/// The equations that the options and the family lead to.
 struct HardeningChoice {
   HardeningFamily family;
-  std::vector<FamilyShare> shares;  ///< of it, and of those across a near border
   PropertyEquation start, austenite, hardness, pinning;
-  Along offset;                  ///< added to the martensite start [C]
+  double offset = 0.0;           ///< added to the martensite start [C]
   double start_error = 0.0;      ///< standard deviation [C]
-  Along rate;                    ///< of Eq. (H13) [1/C]; value 0: another equation
   double austenite_error = 0.0;  ///< standard deviation of the fraction
-  Along hardness_offset;         ///< added to the hardness [HV]
+  double hardness_offset = 0.0;  ///< added to the hardness [HV]
   double hardness_error = 0.0;   ///< standard deviation [HV]
   double coldest_celsius = 20.0;
   double cooling_rate = 0.0;
 };
 
-/// @param slope  of the state, or null: all derivatives are then 0
+/// One per family that the options or the composition lead to, the largest share first.
+struct SharedChoice {
+  Along share;  ///< shares sum to 1; slope along the input of the state's slope
+  HardeningChoice choice;
+};
+/// @param slope  of the state, or null: the slopes of shares are then 0
 /// @throws InputError as hardening()
-HardeningChoice choose(const State& state, const HardeningOptions& options,
-                       const StateSlope* slope = nullptr);
+std::vector<SharedChoice> choose(const State& state, const HardeningOptions& options,
+                                 const StateSlope* slope = nullptr);
 
 /// What the equations start from: amounts are fractions of the steel.
 struct HardeningBasis {

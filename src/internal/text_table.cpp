@@ -27,7 +27,8 @@ const char* const kShortSoakCaution =
 
 const char* const kTimedSoakCaution =
     "Estimate of a soak of minutes, counted from when the whole section is at "
-    "temperature; the size of the annealed carbide is taken for granted. Before "
+    "temperature and known to a factor of three, which bands of hardening estimates do "
+    "not hold. Before "
     "hardening real parts try coupons and follow the steel maker's data. Hot salt, "
     "oil, cryogens and furnaces injure: local codes and licensed practice come first.";
 

@@ -99,7 +99,11 @@ std::vector<double> shares_left(const DissolvingSpeed& speed, double start,
       std::fill(shares.begin() + static_cast<std::ptrdiff_t>(next), shares.end(), kNaN);
       return shares;
     }
-    if (std::isinf(panel)) return shares;  // nothing moves any more
+    if (std::isinf(panel)) {  // nothing moves any more
+      std::fill(shares.begin() + static_cast<std::ptrdiff_t>(next), shares.end(),
+                course.share(s));
+      return shares;
+    }
     for (; next < seconds.size() && seconds[next] < passed + panel; ++next)
       shares[next] = within_panel(course, s, panel, seconds[next] - passed);
     passed += panel;
@@ -113,13 +117,18 @@ std::optional<double> seconds_to(const DissolvingSpeed& speed, double start,
   const Course course(speed, start, radius);
   if (!course.known()) return std::numeric_limits<double>::quiet_NaN();
   if (share >= course.first()) return 0.0;
-  if (course.stands_still() || !(share > course.last())) return std::nullopt;
-  const double wanted =
-      std::log((course.first() - course.last()) / (share - course.last()));
-  if (wanted > kLongest) return std::nullopt;
+  if (course.stands_still()) return std::nullopt;
+  // All of it goes in finite time; a share in equilibrium is never quite reached.
+  const bool all = course.last() == 0.0;
+  const double least = course.last() + 1e-6 * (course.first() - course.last());
+  if (share < (all ? 0.0 : least)) return std::nullopt;
+  const double wanted = std::log((course.first() - course.last()) /
+                                 (std::max(share, least) - course.last()));
   double passed = 0.0, s = 0.0;
   for (; s + kPanel < wanted; s += kPanel) passed += course.seconds(s, s + kPanel);
-  return passed + course.seconds(s, wanted);
+  passed += course.seconds(s, wanted);
+  if (std::isinf(passed)) return std::nullopt;
+  return passed;
 }
 
 }  // namespace gibbsteel::internal

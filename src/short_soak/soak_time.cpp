@@ -7,10 +7,10 @@
 namespace gibbsteel::internal {
 
 void check_soak_time(const std::vector<double>& minutes, double micrometres) {
-  constexpr double kLongest = 1e5, kSmallest = 0.05, kLargest = 50.0;
+  constexpr double kSmallest = 0.05, kLargest = 50.0;
   std::vector<Problem> problems;
   for (const double m : minutes)
-    if (!(m > 0.0 && m <= kLongest))
+    if (!(m > 0.0 && m <= kMostMinutes))
       problems.push_back({std::string(codes::kSoakTime), "minutes", "is " + shortest(m),
                           "give minutes at temperature, above 0 and at most 100000"});
   if (!(micrometres >= kSmallest && micrometres <= kLargest))

@@ -6,6 +6,10 @@
 
 namespace gibbsteel::internal {
 
+/// Size and diffusion are known to this factor in time.
+inline constexpr double kTimeFactor = 3.0;
+inline constexpr double kMostMinutes = 1e5;
+
 /// @throws InputError gibbsteel.input.287, every problem
 void check_soak_time(const std::vector<double>& minutes, double micrometres);
 

@@ -74,7 +74,8 @@ def test_damaged_fields(state):
     mark, fields = state_of(state)
     swapped = (fields[1], fields[0], *fields[2:])
     no_such_basis = (*fields[:3], 7, *fields[4:])
-    for wrong in (fields[:-2], (), swapped, no_such_basis, "fields", None, 5):
+    no_time = (*fields[:-1], (0.0, 0.6, None))
+    for wrong in (fields[:-1], (), swapped, no_such_basis, no_time, "fields", None, 5):
         said = refusal(made_from, type(state), (mark, wrong))
         assert said == f"[gibbsteel.input.258] pickle of State: {DAMAGED}"
 

@@ -173,7 +173,7 @@ def test_a_caution_of_nearly_every_soak_is_said_in_words(grid, punch):
 
 def test_a_map_of_a_hardening_estimate_says_that_families_differ():
     steel = gs.Steel({"C": 1, "Cr": 5, "Mo": 1.5, "V": 1})
-    grid = steel.grid(Mo=[1.5, 2.5], C=[0.9, 1.0], celsius=1000)
+    grid = steel.grid(Mo=[1.5, 3.6], C=[0.9, 1.0], celsius=1000)
     families = (
         "The steels are of the families general and high-speed: their hardening "
         "estimates have offsets and errors of their own."

@@ -45,7 +45,7 @@ def test_the_line_is_that_of_the_timed_soaks(state):
     assert ax.get_title(loc="left") == "52100 at 860 °C"
     assert [t.get_text() for t in ax.get_xticklabels()] == ["10", "20", "50"]
     (notes,) = [text for text in ax.texts if text.get_gid() == "notes"]
-    assert "M3C spheres of 0.6 µm" in notes.get_text().replace("\n", " ")
+    assert "M3C of 0.6 µm" in notes.get_text().replace("\n", " ")
 
 
 def test_sizes_looks_and_axes_are_passed_on(state):
@@ -97,8 +97,8 @@ def test_lines_of_minutes_lie_between_the_limits():
         assert low[i] <= short[i] <= long[i] <= high[i]
         state = sweep[i].timed_soak(60, particle_micrometres=0.8).state
         assert long[i] == state.matrix.weight_percent["C"]
-    assert "spheres" not in _notes(gs.plot.soak_limits(sweep))
-    assert "M3C spheres of 0.8 µm" in _notes(ax)
+    assert "minutes known" not in _notes(gs.plot.soak_limits(sweep))
+    assert "M3C of 0.8 µm; minutes known to a factor of three" in _notes(ax)
 
 
 def _notes(ax):

@@ -171,6 +171,16 @@ def test_a_jump_is_no_crossing():
     assert frame.attrs["status"] == "jumps over"
 
 
+def test_an_estimate_that_goes_over_to_another_family_has_a_crossing():
+    steel = gs.Steel(C=1.0, Cr=5, V=2, Si=0.4, Mn=0.4, Mo=1.9, name="x")
+    retained = gs.quantities.retained_austenite()
+    search = steel.composition_for("Mo", retained, 20, percent=(1, 4), celsius=1040)
+    (crossing,) = search.crossings
+    assert (search.status, crossing.kind) == ("found", "crossing")
+    found = steel.changed(Mo=crossing.weight_percent).soak(celsius=1040)
+    assert retained.value(found) == pytest.approx(20, abs=1e-3)
+
+
 def test_every_way_to_name_a_target(plain):
     span = {"celsius": (740, 780)}
     for keywords in (

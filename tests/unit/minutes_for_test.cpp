@@ -42,7 +42,8 @@ TEST_CASE("minutes for a content, at once, or never") {
   CHECK(never.status == MinutesStatus::never_reached);
   CHECK(std::isnan(never.minutes));
   CHECK(never.text ==
-        "C in the matrix goes from 0.6908 to 0.947 wt% and never reaches 0.99 wt%");
+        "C in the matrix goes from 0.6908 to 0.947 wt% and never reaches 0.99 wt%; the "
+        "long-hold limit is 0.9497");
   CHECK(minutes_for(long_hold, "Cr", 1.2).status == MinutesStatus::found);
   CHECK(message([&] { minutes_for(long_hold, "V", 0.1); }) ==
         "[gibbsteel.input.209] matrix: there is no 'V' in it; name an element of the "
@@ -50,4 +51,34 @@ TEST_CASE("minutes for a content, at once, or never") {
   CHECK(message([&] { minutes_for(long_hold, "C", std::nan("")); }) ==
         "[gibbsteel.input.252] weight_percent: is not a finite number; give weight "
         "percent of the matrix");
+}
+
+TEST_CASE("all of the carbon is reached in finite time, where all cementite goes") {
+  const State hot = bearing().soak(celsius(920));
+  const MinutesFor all = minutes_for(hot, "C", 1.0);
+  CHECK(all.status == MinutesStatus::found);
+  CHECK(all.minutes < 100.0);
+  CHECK(all.minutes > minutes_for(hot, "C", 0.99).minutes);
+  CHECK(timed_soak(hot, 1.01 * all.minutes).state.volume_percent_of("M3C") == 0.0);
+  CHECK(minutes_for(hot, "Si", 0.25).status == MinutesStatus::found);
+  // Gone at once: the content of the steel is there from the first.
+  for (const auto& [symbol, given] : bearing().soak(celsius(1000)).analysis.modelled)
+    if (symbol != "Fe")
+      CHECK(minutes_for(bearing().soak(celsius(1000)), symbol, given).status !=
+            MinutesStatus::never_reached);
+}
+
+TEST_CASE("minutes are those of a timed soak, or there are none") {
+  const State cold =
+      Steel({{"C", 0.6}, {"Cr", 0.7}, {"Mo", 0.25}, {"Ni", 1.5}, {"V", 0.1}})
+          .soak(celsius(740));
+  CHECK(message([&] { minutes_for(cold, "C", 0.495); }).find("would hold ferrite") !=
+        std::string::npos);
+  TimedSoakOptions coarse;
+  coarse.particle_micrometres = 50.0;
+  const MinutesFor long_wait =
+      minutes_for(bearing().soak(celsius(845)), "C", 0.8, coarse);
+  CHECK(long_wait.status == MinutesStatus::too_long);
+  CHECK(std::isnan(long_wait.minutes));
+  CHECK(long_wait.text == "C in the matrix is 0.8 wt% only after more than 100000 min");
 }

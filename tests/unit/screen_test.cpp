@@ -40,7 +40,7 @@ std::vector<Temperature> celsius(const std::vector<double>& values) {
 /// Two matrix-type punch steels, one without tungsten, one with phosphorus.
 Heats punch_heats() {
   return {{"C", "Cr", "Mo", "W", "V", "P"},
-          {0.55, 4.5, 2.75, 2.0, 1.0, 0.0, 0.62, 4.1, 3.0, 0.0, 1.2, 0.02},
+          {0.55, 4.5, 2.75, 2.0, 1.0, 0.0, 0.62, 4.1, 3.5, 0.0, 1.2, 0.02},
           celsius({1000, 1120}),
           false};
 }

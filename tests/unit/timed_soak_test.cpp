@@ -119,6 +119,13 @@ TEST_CASE("like is matched with like by the quantity of so many minutes") {
   TimedSoakOptions coarse;
   coarse.particle_micrometres = 1.0;
   CHECK(std::isnan(quantities::timed_soak_matrix("C", 40, coarse).value(soak.state)));
+  TimedSoakOptions colder;
+  colder.annealed.annealed_at = celsius(620);
+  CHECK(std::isnan(quantity.value(timed_soak(reference, 40, colder).state)));
+  // From an element that is not there a slope goes upwards only.
+  StateSlope slope;
+  slope.input = {Input::Kind::element, "Ni", "wt%"};
+  CHECK(std::isfinite(quantity.slope(reference, slope)));
   CHECK(std::isnan(quantity.value(bearing().soak(celsius(700)))));
   const auto match = matching_temperature(reference, bearing(), quantity,
                                           {celsius(820), celsius(900)});

@@ -164,7 +164,7 @@ def _after(
         soak = state.timed_soak(minutes, particle_micrometres=micrometres, **given)
         return _carbon(soak.state)
     except InputError as error:
-        if [p.code for p in error.problems] == ["gibbsteel.input.284"]:
+        if error.problems[0].place.startswith("state after"):
             return math.nan  # too short or too cold, it would hold ferrite
         raise
 
@@ -185,7 +185,11 @@ def _draw_minutes(
 def _notes(
     states: Sequence[State], annealed_celsius: float, micrometres: float | None
 ) -> list[str]:
-    size = "" if micrometres is None else f", M3C spheres of {micrometres:g} µm"
+    size = (
+        ""
+        if micrometres is None
+        else f", M3C of {micrometres:g} µm; minutes known to a factor of three"
+    )
     return [
         f"{states[0].analysis.brief()} [wt%]; annealed at {annealed_celsius:g} °C"
         + size,

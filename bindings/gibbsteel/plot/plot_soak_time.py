@@ -116,13 +116,19 @@ def _long_enough(
     state: State, times: list[float], given: dict[str, Any]
 ) -> tuple[list[float], list[ShortSoak]]:
     """Times from the first on that leaves no ferrite, and their soaks."""
-    for first in range(len(times) - 2):
+    soaks = state.timed_soaks(times[-2:], **given)  # refused when these are
+    low, high = -1, len(times) - 2
+    while high - low > 1:
+        middle = (low + high) // 2
         try:
-            return times[first:], state.timed_soaks(times[first:], **given)
+            state.timed_soak(times[middle], **given)
+            high = middle
         except InputError as error:
-            if [p.place.partition(" after ")[0] for p in error.problems] != ["state"]:
+            if not error.problems[0].place.startswith("state after"):
                 raise
-    return times[-2:], state.timed_soaks(times[-2:], **given)
+            low = middle
+    first = times[high:]
+    return first, state.timed_soaks(first, **given) if len(first) > 2 else soaks
 
 
 def _draw(
@@ -139,7 +145,7 @@ def _draw(
     handles: list[Any] = ax.plot(times, [band.value for band in bands], **look)
     lows, highs = [band.low for band in bands], [band.high for band in bands]
     band = ax.fill_between(times, lows, highs, color=color, alpha=0.15, linewidth=0.0)
-    band.set_label("a third to three times the time")
+    band.set_label("band, a factor of three in time")
     thin: dict[str, Any] = {"color": "0.35", "linewidth": 1.1}
     dashed = {**thin, "linestyle": "--", "label": "short-soak limit"}
     handles += [band, ax.axhline(bands[0].long_hold, label="long-hold limit", **thin)]
@@ -160,7 +166,7 @@ def _ticks(times: Sequence[float]) -> tuple[list[float], list[str]]:
 def _notes(state: State, soak: ShortSoak, micrometres: float) -> list[str]:
     annealed = soak.annealed_kelvin - ICE_POINT_K
     return [
-        f"{state.analysis.brief()} [wt%]; annealed at {annealed:g} °C, M3C spheres of "
+        f"{state.analysis.brief()} [wt%]; annealed at {annealed:g} °C, M3C of "
         f"{micrometres:g} µm",
         f"Whole section at temperature. {state.parameters}",
     ]
