@@ -75,17 +75,17 @@ double of_formula(const PhaseModel& cementite, double chromium, const char* meta
 TEST_CASE("diffusion follows Arrhenius, and its table has every metal of the file") {
   using internal::diffusion_in_austenite;
   // Joensson's mobility, as remembered: RT ln D = -286000 - 71.9 T [J/mol, m2/s].
-  CHECK(
-      *diffusion_in_austenite("Cr", Temperature::kelvin(1273.15)) ==
-      doctest::Approx(std::exp((-286000.0 - 71.9 * 1273.15) / (8.314462618 * 1273.15)))
-          .epsilon(0.01));
+  const double assessed =
+      std::exp((-286000.0 - 71.9 * 1273.15) / (8.314462618 * 1273.15));
+  CHECK(*diffusion_in_austenite("Cr", Temperature::kelvin(1273.15)) / assessed ==
+        doctest::Approx(1.0).epsilon(0.005));
   // At 850 C [1e-17 m2/s], from the same sources by hand.
   const std::pair<const char*, double> by_hand[]{
-      {"Mo", 2.5},   {"W", 0.47}, {"V", 1.28}, {"Mn", 0.94}, {"Ni", 0.69},
-      {"Co", 0.091}, {"Si", 3.5}, {"Nb", 3.9}, {"Ti", 3.2},  {"Cr", 0.87}};
+      {"Mo", 2.54},   {"W", 0.477}, {"V", 1.29},  {"Mn", 0.939}, {"Ni", 0.694},
+      {"Co", 0.0911}, {"Si", 3.50}, {"Nb", 3.96}, {"Ti", 3.18},  {"Cr", 0.875}};
   for (const auto& pair : by_hand) {
     const double d = *diffusion_in_austenite(pair.first, celsius(850));
-    CHECK_MESSAGE(1e17 * d == doctest::Approx(pair.second).epsilon(0.03), pair.first);
+    CHECK_MESSAGE(std::abs(1e17 * d / pair.second - 1.0) < 0.005, pair.first);
   }
   for (const auto& element : default_parameters()->elements)
     if (element.symbol != "C" && element.symbol != "Fe") {
