@@ -14,7 +14,6 @@ namespace gibbsteel {
 namespace {
 
 using internal::TimedDissolution;
-using Matrices = std::vector<NamedValues>;
 
 /// The first that can be of steel annealed so much hotter [C].
 /// @throws InputError as short_soak_limit(), of the last
@@ -35,18 +34,18 @@ std::unique_ptr<TimedDissolution> beside(const State& state,
   return nullptr;
 }
 
-/// Matrix at each of the times.
-Matrices matrices(const TimedDissolution& soak, const std::vector<double>& minutes,
-                  double factor) {
+/// Share of cementite at each of the times, a factor longer.
+std::vector<double> shares_after(const TimedDissolution& soak,
+                                 const std::vector<double>& minutes,
+                                 double factor = 1.0) {
   std::vector<double> rising;
   for (const double m : minutes) rising.push_back(factor * m);
   std::sort(rising.begin(), rising.end());
   const auto shares = soak.shares(rising);
-  Matrices found;
+  std::vector<double> found;
   for (const double m : minutes) {
     const auto at = std::lower_bound(rising.begin(), rising.end(), factor * m);
-    found.push_back(soak.matrix_weight_percent(
-        shares[static_cast<std::size_t>(at - rising.begin())]));
+    found.push_back(shares[static_cast<std::size_t>(at - rising.begin())]);
   }
   return found;
 }
@@ -85,18 +84,16 @@ std::vector<ShortSoak> timed_soaks(const State& state,
   const Temperature annealed = soak.annealed().balance.annealed_at;
   const auto colder = beside(state, options, annealed, {-50.0, -25.0, 0.0});
   const auto hotter = beside(state, options, annealed, {30.0, 20.0, 10.0, 0.0});
-  const Matrices early = matrices(*colder, minutes, 1.0 / internal::kTimeFactor);
-  const Matrices late = matrices(*hotter, minutes, internal::kTimeFactor);
-  std::vector<double> rising = minutes;
-  std::sort(rising.begin(), rising.end());
-  const auto shares = soak.shares(rising);
+  const auto early = shares_after(*colder, minutes, 1.0 / internal::kTimeFactor);
+  const auto late = shares_after(*hotter, minutes, internal::kTimeFactor);
+  const auto shares = shares_after(soak, minutes);
   std::vector<ShortSoak> results;
   for (std::size_t i = 0; i < minutes.size(); ++i) {
-    const auto at = std::lower_bound(rising.begin(), rising.end(), minutes[i]);
     results.push_back(result(
-        state, soak, shares[static_cast<std::size_t>(at - rising.begin())],
+        state, soak, shares[i],
         {minutes[i], options.particle_micrometres, options.annealed.annealed_at}));
-    set_bands(results.back(), early[i], late[i]);
+    set_bands(results.back(), colder->matrix_weight_percent(early[i]),
+              hotter->matrix_weight_percent(late[i]));
   }
   return results;
 }

@@ -6,21 +6,10 @@
 
 #include <cmath>
 
+#include "bearing_steel.hpp"
 #include "messages.hpp"
 
 using namespace gibbsteel;
-
-namespace {
-
-Steel bearing() {
-  return Steel({{"C", 1.0}, {"Cr", 1.45}, {"Mn", 0.35}, {"Si", 0.25}});
-}
-
-Temperature celsius(double value) { return Temperature::celsius(value); }
-
-double carbon(const ShortSoak& soak) { return soak.state.matrix.weight_percent["C"]; }
-
-}  // namespace
 
 TEST_CASE("minutes for a content, at once, or never") {
   const State long_hold = bearing().soak(celsius(870));

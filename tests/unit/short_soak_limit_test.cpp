@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bearing_steel.hpp"
 #include "gibbsteel/gibbsteel.hpp"
 #include "internal/cementite_stop.hpp"
 #include "messages.hpp"
@@ -13,13 +14,6 @@
 using namespace gibbsteel;
 
 namespace {
-
-Steel bearing() {
-  return Steel({{"C", 1.0}, {"Cr", 1.45}, {"Mn", 0.35}, {"Si", 0.25}},
-               {"AISI 52100", {}, false});
-}
-
-Temperature celsius(double value) { return Temperature::celsius(value); }
 
 /// Austenite alone of these atoms, in mole fractions.
 State austenite_of(const NamedValues& atoms, Temperature t) {
