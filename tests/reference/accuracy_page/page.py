@@ -4,7 +4,7 @@ from element_signs.changes import changes
 from element_signs.section import signs_section
 from evaluate import library
 
-from . import aims, groups, left_out, published_records, with_layer, within
+from . import aims, at_fault, groups, left_out, published_records, with_layer, within
 from .figures import by_group, figures, fitted, independent, without_size, worst
 from .hardening import hardening_section
 from .limits import limits_section
@@ -31,6 +31,7 @@ def page(outcomes, reasons, layered, on_iron):
         within.section(outcomes),
         *([with_layer.section(outcomes, layered, on_iron)] if layered else []),
         published_records.section(outcomes),
+        at_fault.section(outcomes),
         aims_section(outcomes),
         grouped("By family", "family", outcomes, groups.family_of, units=False),
         grouped("By quantity", "quantity", outcomes, groups.quantity_of, units=True),
