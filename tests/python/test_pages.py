@@ -53,6 +53,18 @@ def test_the_range_on_the_pages_is_that_of_the_file(shipped):
     assert f"({limits}, by weight)" in trust
 
 
+def test_pages_of_layers_know_the_present_edition(shipped):
+    named = {
+        p.stem: re.findall(r"present\s+one, ([\d.-]+\d)", p.read_text("utf-8"))
+        for p in (ROOT / "thermo_data" / "layers").glob("*.md")
+    }
+    edition = [shipped["edition"]]
+    assert {stem: told for stem, told in named.items() if told} == {
+        "carbides": edition,
+        "niobium_titanium_nitrogen": edition,
+    }
+
+
 def test_the_rows_of_hardening_in_the_readme_are_printed(punch):
     readme = (ROOT / "README.md").read_text("utf-8")
     rows = [
@@ -112,6 +124,26 @@ def test_the_counts_on_the_pages_are_those_of_the_accuracy_page():
     assert f"with liquid, {layers[0]} of {layers[1]} are met" in trust
     assert f"With it {on_iron[0]} of the {on_iron[1]} are met" in trust
     assert f"with all layers {iron_and_layers[0]} of {iron_and_layers[1]}" in trust
+
+
+def test_what_the_page_of_the_file_says_of_the_calibration(shipped):
+    text = page("thermo_data/README.md")
+    terms = [
+        term
+        for phase in shipped["phases"].values()
+        for property_ in phase.values()
+        if isinstance(property_, list)
+        for term in property_
+    ]
+    stated = sum(len(term.get("standard_deviations", {})) for term in terms)
+    assert f"states those of the {stated} numbers that were calibrated" in text
+    citation = shipped["sources"]["calibration"]["citation"]
+    fitted = re.match(r"fitted by calibrate\(\) to (\d+ measurements)", citation)
+    assert f"the layer with its {stated} numbers on {fitted[1]}" in text
+    d2 = gs.Steel({"C": 1.55, "Cr": 11.8, "Mo": 0.8, "V": 0.8, "Mn": 0.35, "Si": 0.3})
+    band = d2.parameter_band(celsius=1020)["C in the matrix"].first_order
+    told = f"D2 at 1020 C comes out at +- {band.standard_deviation:.4f} % matrix carbon"
+    assert told in text
 
 
 def test_the_list_of_names_is_what_its_script_writes(monkeypatch):
