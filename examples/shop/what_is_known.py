@@ -1,7 +1,7 @@
 """What was ever measured near the steels on the list: whose numbers can be believed?
 
-Before the shop believes a table it asks how the same file does on published measurements
-of the steels most like it, and whether there are any.
+Before the shop believes a table it asks how the same file does on published
+measurements of the steels most like it, and whether there are any.
 """
 
 import textwrap
@@ -22,8 +22,8 @@ def overview(found: list[gs.Evidence]) -> None:
     for one in found:
         row = one.rows[0]
         print(
-            f"{one.steel:16s} {one.celsius:6.0f}   {row.steel:25s} {one.nearest:5.1f}   "
-            f"{one.met} of {one.computed}"
+            f"{one.steel:16s} {one.celsius:6.0f}   {row.steel:25s} {one.nearest:5.1f}"
+            f"   {one.met} of {one.computed}"
         )
     print("Up to 1 away: measured on steels of this kind; up to 3: on related ones.")
     print()
