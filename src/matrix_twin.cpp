@@ -3,7 +3,9 @@
 #include "gibbsteel/errors.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
+#include "internal/other_kinds.hpp"
 #include "internal/result_text.hpp"
+#include "internal/sweep_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -54,7 +56,8 @@ std::string composition_table(const TwinStudy& study) {
 std::string residual_table(const TwinStudy& study) {
   Sweep all = study.others;
   all.states.insert(all.states.begin(), study.same);
-  const auto kinds = all.carbide_kinds();
+  const auto kinds =
+      internal::with_other_kinds(all.carbide_kinds(), internal::states_of(all));
   std::vector<std::vector<std::string>> rows{{"twin at, C", "carbide, vol%"}};
   rows[0].insert(rows[0].end(), kinds.begin(), kinds.end());
   rows[0].push_back("matrix C, wt%");
