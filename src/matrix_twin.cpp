@@ -123,9 +123,10 @@ TwinStudy twin_study(const Steel& steel, Temperature t,
 }
 
 std::string TwinStudy::brief() const {
-  const std::string text = twin.name() + ": " + twin.analysis().brief() + " (wt%)";
+  const std::string text = twin.name() + ": " + twin.analysis().brief() + " (wt%), " +
+                           internal::condition(same);
   if (!same.usable()) return text + ", " + same.solve_report.brief();
-  return text + ", " + fixed_or(same.carbide_volume_percent, 2, "n/a") +
+  return text + ": " + fixed_or(same.carbide_volume_percent, 2, "n/a") +
          " vol% carbide left there, " +
          fixed_or(reference.carbide_volume_percent, 2, "n/a") +
          " in the full-carbide steel";
@@ -133,11 +134,10 @@ std::string TwinStudy::brief() const {
 
 std::string TwinStudy::full() const {
   const std::string warned = warnings_text(*this);
-  return internal::wrapped(brief(), kWidth, 2) +
-         "long-hold limit; parameters: " + reference.parameters + "\n" +
-         internal::basis_text(reference) + "\n" + composition_table(*this) + "\n" +
-         residual_table(*this) + internal::last_digits_text(!warned.empty()) + "\n" +
-         warned + internal::wrapped(internal::kCaution, kWidth, 0);
+  return internal::wrapped(brief(), kWidth, 2) + "parameters: " + reference.parameters +
+         "\n" + internal::basis_text(reference) + "\n" + composition_table(*this) +
+         "\n" + residual_table(*this) + internal::last_digits_text(!warned.empty()) +
+         "\n" + warned + internal::wrapped(internal::kCaution, kWidth, 0);
 }
 
 }  // namespace gibbsteel

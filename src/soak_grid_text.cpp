@@ -56,7 +56,7 @@ std::string SoakGrid::full() const {
   for (const auto& state : states)
     if (state) done.push_back(&*state);
   std::string text =
-      internal::wrapped(brief() + ", long-hold limit", kWidth, 2) +
+      internal::wrapped(brief(), kWidth, 2) +
       internal::wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2) +
       internal::wrapped("parameters: " + parameters, kWidth, 2);
   if (!done.empty()) text += internal::basis_text(*done.front());

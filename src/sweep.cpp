@@ -91,13 +91,13 @@ std::string Sweep::brief() const {
                      (states.size() == 1 ? " soak at " : " soaks from ") +
                      internal::temperatures_of(*this, 0, states.size() - 1);
   if (failures() > 0) text += ", " + std::to_string(failures()) + " NOT USABLE";
-  return cancelled ? text + ", CANCELLED" : text;
+  if (cancelled) text += ", CANCELLED";
+  return text + ", " + internal::conditions(internal::states_of(*this));
 }
 
 std::string Sweep::full() const {
   if (states.empty()) return brief() + "\n";
-  std::string text = brief() + ", long-hold limit\n" +
-                     internal::analysis_text(states.front()) +
+  std::string text = brief() + "\n" + internal::analysis_text(states.front()) +
                      "parameters: " + states.front().parameters + "\n" +
                      internal::basis_text(states.front()) + "\n" + table_of(*this);
   for (const auto& line : internal::legend_of_marks(internal::states_of(*this)))

@@ -124,7 +124,7 @@ void add_matrix(const Sweep& sweep, const Picked& states,
 
 Report report(const Sweep& sweep) {
   Report page;
-  page.title = sweep.brief() + (sweep.states.empty() ? "" : ", long-hold limit");
+  page.title = sweep.brief();
   page.caution = internal::kCaution;
   if (sweep.states.empty()) return page;
   page.flag = result_flag(sweep);
