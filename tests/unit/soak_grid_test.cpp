@@ -70,7 +70,7 @@ TEST_CASE("a grid prints tables of carbide and matrix carbon") {
   const std::string text = grid.full();
   CAPTURE(text);
   CHECK(text.starts_with(
-      internal::wrapped(grid.brief() + ", long-hold limit", 78, 2) +
+      internal::wrapped(grid.brief(), 78, 2) +
       "analysis, wt%: 0.55C 4.5Cr 2.75Mo 1V, balance Fe\nparameters: "));
   CHECK(text.find("\ndown: C in the steel [wt%]; across: temperature [C]\n\n" +
                   table(quantities::carbide_volume_percent(), 2) + "\n" +

@@ -123,6 +123,6 @@ TEST_CASE("a soak that is not usable is a row without numbers") {
   options.phases = {{"M3C"}};
   const Sweep sweep = plain().sweep(celsius({900}), options);
   CHECK(sweep.failures() == 1);
-  CHECK(sweep.brief() == "plain, 1 soak at 900 C, 1 NOT USABLE");
+  CHECK(sweep.brief() == "plain, 1 soak at 900 C, 1 NOT USABLE, long-hold limit");
   CHECK(sweep.full().find("\n900   NOT USABLE\n") != std::string::npos);
 }
