@@ -35,11 +35,13 @@ py::tuple get_state(const HardeningEstimates& e) {
       e.steel, e.soak.in_kelvin(), e.coldest.in_kelvin(), e.family, e.family_chosen,
       e.austenite, e.austenite_percent, e.martensite_start, e.retained_austenite,
       e.retained_austenite_of_matrix, e.hardness_hv, e.hardness_hrc, e.grain_diameter,
-      e.matrix_indices, e.steel_indices, e.warnings, e.family_shares);
+      e.matrix_indices, e.steel_indices, e.warnings, e.family_shares, e.analysis,
+      e.parameters, e.parameters_hash, e.condition);
 }
 
 HardeningEstimates set_state(const py::tuple& t, int format) {
-  if (t.size() != (format > 1 ? 17 : 16)) throw py::value_error("number of fields");
+  const std::size_t fields = format > 2 ? 21 : (format > 1 ? 17 : 16);
+  if (t.size() != fields) throw py::value_error("number of fields");
   HardeningEstimates e;
   e.steel = t[0].cast<std::string>();
   e.soak = Temperature::kelvin(t[1].cast<double>());
@@ -61,6 +63,11 @@ HardeningEstimates set_state(const py::tuple& t, int format) {
     e.family_shares = t[16].cast<NamedValues>();
   else  // before there were shares
     e.family_shares.set(e.family.key, 1.0);
+  if (format < 3) return e;
+  e.analysis = t[17].cast<MillAnalysis>();
+  e.parameters = t[18].cast<std::string>();
+  e.parameters_hash = t[19].cast<std::string>();
+  e.condition = t[20].cast<std::string>();
   return e;
 }
 
@@ -69,6 +76,9 @@ using EstimatesClass = py::class_<HardeningEstimates>;
 void bind_conditions(EstimatesClass& estimates) {
   using E = HardeningEstimates;
   estimates.def_readonly("steel", &E::steel, "Name of the steel; may be empty.")
+      .def_readonly("analysis", &E::analysis, "MillAnalysis of the steel.")
+      .def_readonly("parameters", &E::parameters, "Title and edition of the set.")
+      .def_readonly("parameters_hash", &E::parameters_hash, "Of its content.")
       .def_property_readonly(
           "soak_kelvin", [](const E& e) { return e.soak.in_kelvin(); },
           "Temperature of the soak [K].")
@@ -121,7 +131,7 @@ void bind_hardening(py::module_& m) {
       .def("__str__", &E::full)
       .def(
           "__eq__", [](const E& a, const E& b) { return a == b; }, py::is_operator())
-      .def(tagged_pickle(&get_state, &set_state, 2));
+      .def(tagged_pickle(&get_state, &set_state, 3));
   m.def("quantity_martensite_start", &quantities::martensite_start, py::arg("options"));
   m.def("quantity_retained_austenite", &quantities::retained_austenite,
         py::arg("options"));

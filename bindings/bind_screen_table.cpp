@@ -144,7 +144,8 @@ void bind_about(Class& c) {
                              "First row that is not done: first_row to go on.")
       .def_property_readonly("cancelled", &ScreenTable::cancelled,
                              "True: stopped early, fewer rows than were asked for.")
-      .def_readonly("kinds", &ScreenTable::kinds, "All kinds of carbide of the file.")
+      .def_readonly("kinds", &ScreenTable::kinds,
+                    "Kinds of carbide of the file; graphite and liquid where allowed.")
       .def_readonly("elements", &ScreenTable::elements, "All elements of the file.")
       .def_readonly("quantities", &ScreenTable::quantities,
                     "Labels of the quantities asked for.")

@@ -5,7 +5,7 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/family_borders.hpp"
-#include "internal/liquid_share.hpp"
+#include "internal/other_kinds.hpp"
 #include "internal/quantity_checks.hpp"
 
 namespace gibbsteel {
@@ -60,11 +60,10 @@ std::vector<Quantity> usual_rows(std::span<const State> states) {
   for (const std::string& kind : distinct(states, carbide_kinds))
     rows.push_back(volume_of(kind));
   rows.push_back(quantities::carbide_volume_percent());
-  const auto melting = [](const State& state) {
-    return internal::liquid_share(state).percent > 0.0;
-  };
-  if (std::any_of(states.begin(), states.end(), melting))
-    rows.push_back(volume_of(internal::kLiquid));
+  std::vector<const State*> all;
+  for (const State& state : states) all.push_back(&state);
+  for (const std::string& kind : internal::other_kinds(all))
+    rows.push_back(volume_of(kind));
   for (const std::string& symbol : distinct(states, matrix_elements))
     rows.push_back(matrix_of(symbol));
   rows.push_back(quantities::carbon_activity());

@@ -92,10 +92,18 @@ std::string warnings_text(const Comparison& comparison) {
 }  // namespace
 
 std::string Comparison::brief() const {
-  std::string text = "comparison of " + std::to_string(states.size()) + " states: ";
-  for (std::size_t i = 0; i < states.size(); ++i)
-    text += (i == 0 ? "" : ", ") + name_of(states[i]) + " at " +
+  const bool one_condition =
+      std::all_of(states.begin(), states.end(), [&](const State& state) {
+        return internal::condition(state) == internal::condition(states.front());
+      });
+  std::string text = "comparison of " + std::to_string(states.size()) + " states";
+  if (one_condition && !states.empty())
+    text += ", " + internal::condition(states.front());
+  for (std::size_t i = 0; i < states.size(); ++i) {
+    text += (i == 0 ? ": " : ", ") + name_of(states[i]) + " at " +
             degrees(states[i].temperature, temperature_unit);
+    if (!one_condition) text += " (" + internal::condition(states[i]) + ")";
+  }
   return text;
 }
 

@@ -10,28 +10,28 @@ namespace {
 /// A warning that was seen, and the liquid of the states that carry it.
 struct Entry {
   SeenWarning seen;
-  LiquidShare least, most;
+  KindShare least, most;
 };
 
-bool tells_of_liquid(const Warning& warning, const LiquidShare& liquid) {
+bool tells_of_liquid(const Warning& warning, const KindShare& liquid) {
   return warning.code == "gibbsteel.warning.315" && liquid.partly();
 }
 
-bool is_same(const Entry& entry, const Warning& warning, const LiquidShare& liquid) {
+bool is_same(const Entry& entry, const Warning& warning, const KindShare& liquid) {
   if (tells_of_liquid(warning, liquid) && entry.least.partly())
     return entry.seen.warning.code == warning.code &&
            entry.least.by_mass == liquid.by_mass;
   return entry.seen.warning == warning;
 }
 
-void widen(const LiquidShare& liquid, Entry& entry) {
+void widen(const KindShare& liquid, Entry& entry) {
   if (liquid.percent < entry.least.percent) entry.least = liquid;
   if (liquid.percent > entry.most.percent) entry.most = liquid;
   entry.seen.warning = melting_warning(entry.least, entry.most);
 }
 
 void add(const State& state, std::size_t index, std::vector<Entry>& all) {
-  const LiquidShare liquid = liquid_share(state);
+  const KindShare liquid = liquid_share(state);
   for (const Warning& warning : state.warnings) {
     const auto known = std::find_if(all.begin(), all.end(), [&](const Entry& entry) {
       return is_same(entry, warning, liquid);

@@ -9,6 +9,7 @@
 #include "internal/hardening_warnings.hpp"
 #include "internal/mixed_estimate.hpp"
 #include "internal/number_format.hpp"
+#include "internal/result_text.hpp"
 #include "internal/rockwell_scale.hpp"
 
 namespace gibbsteel {
@@ -249,6 +250,10 @@ HardeningEstimates hardening(const State& state, const HardeningOptions& options
   const auto choices = internal::choose(state, options);
   HardeningEstimates result;
   result.steel = state.steel;
+  result.analysis = state.analysis;
+  result.parameters = state.parameters;
+  result.parameters_hash = state.parameters_hash;
+  result.condition = internal::condition(state);
   result.soak = state.temperature;
   result.coldest = options.coldest;
   result.family = choices.front().choice.family;

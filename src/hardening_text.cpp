@@ -19,7 +19,16 @@ constexpr std::size_t kWidth = 78;
 std::string heading(const HardeningEstimates& e) {
   return (e.steel.empty() ? "steel" : e.steel) + " quenched from " +
          internal::celsius_and_fahrenheit(e.soak) + " to " +
-         internal::celsius_and_fahrenheit(e.coldest);
+         internal::celsius_and_fahrenheit(e.coldest) +
+         (e.condition.empty() ? "" : ", " + e.condition);
+}
+
+/// Nothing for estimates that an earlier version pickled without it.
+std::string origin_text(const HardeningEstimates& e) {
+  if (e.parameters.empty()) return "";
+  return internal::analysis_text(e.analysis) +
+         internal::wrapped("parameters: " + e.parameters + ", " + e.parameters_hash,
+                           kWidth, 2);
 }
 
 std::vector<const Estimate*> estimates(const HardeningEstimates& e) {
@@ -107,8 +116,9 @@ std::string HardeningEstimates::brief() const {
 }
 
 std::string HardeningEstimates::full() const {
-  std::string text = heading(*this) + ", estimates\n";
-  text += internal::wrapped("family: " + family_text(*this), kWidth, 2);
+  std::string text = internal::wrapped(heading(*this) + ", estimates", kWidth, 2);
+  text += origin_text(*this) +
+          internal::wrapped("family: " + family_text(*this), kWidth, 2);
   text += austenite_text(*this) + "\n" + values_table(*this);
   text += "low to high: about two in three measurements, for this austenite\n\n";
   text += equations_text(*this) + "\n" + indices_table(*this) + "\n";
@@ -121,10 +131,11 @@ bool HardeningEstimates::operator==(const HardeningEstimates& o) const {
   const bool shares = austenite_percent == o.austenite_percent ||
                       (austenite_percent != austenite_percent &&
                        o.austenite_percent != o.austenite_percent);
-  return steel == o.steel && soak == o.soak && coldest == o.coldest &&
-         family == o.family && family_chosen == o.family_chosen &&
-         family_shares == o.family_shares && austenite == o.austenite && shares &&
-         martensite_start == o.martensite_start &&
+  return steel == o.steel && analysis == o.analysis && parameters == o.parameters &&
+         parameters_hash == o.parameters_hash && condition == o.condition &&
+         soak == o.soak && coldest == o.coldest && family == o.family &&
+         family_chosen == o.family_chosen && family_shares == o.family_shares &&
+         austenite == o.austenite && shares && martensite_start == o.martensite_start &&
          retained_austenite == o.retained_austenite &&
          retained_austenite_of_matrix == o.retained_austenite_of_matrix &&
          hardness_hv == o.hardness_hv && hardness_hrc == o.hardness_hrc &&

@@ -26,7 +26,7 @@ void check_matrix(const State& state, const HardeningEstimates& result, Warnings
 }
 
 void check_liquid(const State& state, const HardeningEstimates& result, Warnings& out) {
-  const LiquidShare liquid = liquid_share(state);
+  const KindShare liquid = liquid_share(state);
   if (!liquid.partly() || result.austenite.empty()) return;
   out.push_back({"gibbsteel.warning.337",
                  "Estimates are those of the solid part: what is liquid, " +

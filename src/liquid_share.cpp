@@ -7,23 +7,25 @@
 
 namespace gibbsteel::internal {
 
-LiquidShare liquid_share(const State& state) {
-  LiquidShare share;
+KindShare share_of(const State& state, const std::string& kind) {
+  KindShare share;
   double volume = 0.0, mass = 0.0;
-  std::size_t liquids = 0;
+  std::size_t found = 0;
   for (const Occurrence& o : state.occurrences) {
-    if (o.kind != kLiquid) continue;
-    ++liquids;
+    if (o.kind != kind) continue;
+    ++found;
     volume += o.volume_percent;
     mass += o.mass_percent;
   }
   share.by_mass = std::isnan(volume);
   share.percent = share.by_mass ? mass : volume;
-  share.nothing_solid = liquids > 0 && liquids == state.occurrences.size();
+  share.nothing_else = found > 0 && found == state.occurrences.size();
   return share;
 }
 
-std::string percent_text(const LiquidShare& share) {
+KindShare liquid_share(const State& state) { return share_of(state, kLiquid); }
+
+std::string percent_text(const KindShare& share) {
   constexpr double kLeast = 0.1;
   const std::string unit = share.by_mass ? " wt%" : " vol%";
   if (share.percent < kLeast) return "less than " + fixed(kLeast, 1) + unit;
@@ -33,14 +35,14 @@ std::string percent_text(const LiquidShare& share) {
 }
 
 std::string melting_mark(const State& state) {
-  const LiquidShare share = liquid_share(state);
-  if (share.nothing_solid) return ", molten";
+  const KindShare share = liquid_share(state);
+  if (share.nothing_else) return ", molten";
   return share.percent > 0.0 ? ", partly molten" : "";
 }
 
-Warning melting_warning(const LiquidShare& least, const LiquidShare& most) {
+Warning melting_warning(const KindShare& least, const KindShare& most) {
   std::string text = "Molten: nothing solid is left.";
-  if (!least.nothing_solid) {
+  if (!least.nothing_else) {
     const std::string low = percent_text(least), high = percent_text(most);
     text = "Partly molten: " + low + (low == high ? "" : " to " + high) +
            " of the steel is liquid; matrix and carbides are what is still solid. "

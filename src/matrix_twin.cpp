@@ -3,7 +3,9 @@
 #include "gibbsteel/errors.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
+#include "internal/other_kinds.hpp"
 #include "internal/result_text.hpp"
+#include "internal/sweep_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -54,7 +56,8 @@ std::string composition_table(const TwinStudy& study) {
 std::string residual_table(const TwinStudy& study) {
   Sweep all = study.others;
   all.states.insert(all.states.begin(), study.same);
-  const auto kinds = all.carbide_kinds();
+  const auto kinds =
+      internal::with_other_kinds(all.carbide_kinds(), internal::states_of(all));
   std::vector<std::vector<std::string>> rows{{"twin at, C", "carbide, vol%"}};
   rows[0].insert(rows[0].end(), kinds.begin(), kinds.end());
   rows[0].push_back("matrix C, wt%");
@@ -120,9 +123,10 @@ TwinStudy twin_study(const Steel& steel, Temperature t,
 }
 
 std::string TwinStudy::brief() const {
-  const std::string text = twin.name() + ": " + twin.analysis().brief() + " (wt%)";
+  const std::string text = twin.name() + ": " + twin.analysis().brief() + " (wt%), " +
+                           internal::condition(same);
   if (!same.usable()) return text + ", " + same.solve_report.brief();
-  return text + ", " + fixed_or(same.carbide_volume_percent, 2, "n/a") +
+  return text + ": " + fixed_or(same.carbide_volume_percent, 2, "n/a") +
          " vol% carbide left there, " +
          fixed_or(reference.carbide_volume_percent, 2, "n/a") +
          " in the full-carbide steel";
@@ -130,11 +134,10 @@ std::string TwinStudy::brief() const {
 
 std::string TwinStudy::full() const {
   const std::string warned = warnings_text(*this);
-  return internal::wrapped(brief(), kWidth, 2) +
-         "long-hold limit; parameters: " + reference.parameters + "\n" +
-         internal::basis_text(reference) + "\n" + composition_table(*this) + "\n" +
-         residual_table(*this) + internal::last_digits_text(!warned.empty()) + "\n" +
-         warned + internal::wrapped(internal::kCaution, kWidth, 0);
+  return internal::wrapped(brief(), kWidth, 2) + "parameters: " + reference.parameters +
+         "\n" + internal::basis_text(reference) + "\n" + composition_table(*this) +
+         "\n" + residual_table(*this) + internal::last_digits_text(!warned.empty()) +
+         "\n" + warned + internal::wrapped(internal::kCaution, kWidth, 0);
 }
 
 }  // namespace gibbsteel

@@ -39,23 +39,21 @@ void check(const NamedValues& given) {
 }
 
 /// Takes `host` and `guest` out of the calculation, atom for atom, as far as both last.
+/// A guest that the parameter set models is in the calculation and binds nothing here.
 void bind(const char* compound, const char* host, const char* guest,
           MillAnalysis& analysis) {
-  const auto amount = [&](const char* symbol) {
-    return analysis.modelled.contains(symbol) ? analysis.modelled[symbol]
-                                              : analysis.not_modelled[symbol];
-  };
-  const auto take = [&](const char* symbol, double percent) {
-    NamedValues& list =
-        analysis.modelled.contains(symbol) ? analysis.modelled : analysis.not_modelled;
-    list.set(symbol, std::max(0.0, list[symbol] - percent));
-  };
+  NamedValues& hosts =
+      analysis.modelled.contains(host) ? analysis.modelled : analysis.not_modelled;
+  NamedValues& guests = analysis.not_modelled;
   const double host_mass = find_element(host)->molar_mass;
   const double guest_mass = find_element(guest)->molar_mass;
-  const double moles = std::min(amount(host) / host_mass, amount(guest) / guest_mass);
+  const double moles = std::min(hosts[host] / host_mass, guests[guest] / guest_mass);
   if (moles <= 0.0) return;
-  take(host, moles * host_mass);
-  take(guest, moles * guest_mass);
+  const auto take = [moles](NamedValues& list, const char* symbol, double mass) {
+    list.set(symbol, std::max(0.0, list[symbol] - moles * mass));
+  };
+  take(hosts, host, host_mass);
+  take(guests, guest, guest_mass);
   analysis.bound.push_back({compound, moles * (host_mass + guest_mass)});
 }
 

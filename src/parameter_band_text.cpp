@@ -55,8 +55,8 @@ std::string notes(const ParameterBand& band) {
 std::string ParameterBand::brief() const {
   if (!usable()) return nominal.brief();
   const std::string counts = internal::band_counts(*this);
-  return internal::band_heading(*this) +
-         ", parameter band: " + internal::band_first(*this) +
+  return internal::band_heading(*this) + ", parameter band, " +
+         internal::band_conditions(*this) + ": " + internal::band_first(*this) +
          (counts.empty() ? "" : ", " + counts);
 }
 

@@ -9,11 +9,13 @@
 
 namespace gibbsteel::internal {
 
-std::string analysis_text(const State& state) {
+std::string analysis_text(const State& state) { return analysis_text(state.analysis); }
+
+std::string analysis_text(const MillAnalysis& analysis) {
   constexpr std::size_t kWidth = 78;
-  std::string text = wrapped("analysis, wt%: " + state.analysis.brief(), kWidth, 2);
+  std::string text = wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2);
   std::string bound;
-  for (const BoundCompound& compound : state.analysis.bound)
+  for (const BoundCompound& compound : analysis.bound)
     bound += (bound.empty() ? "" : ", ") + compound.name + " " +
              significant(compound.weight_percent, 2);
   return bound.empty() ? text : text + "bound: " + bound + " wt%\n";
@@ -57,6 +59,17 @@ std::string condition(const State& state) {
     default:
       return "long-hold limit";
   }
+}
+
+std::string conditions(const std::vector<const State*>& states) {
+  std::vector<std::string> all;
+  for (const State* state : states)
+    if (const auto one = condition(*state);
+        std::find(all.begin(), all.end(), one) == all.end())
+      all.push_back(one);
+  std::string text;
+  for (const std::string& one : all) text += (text.empty() ? "" : " and ") + one;
+  return text;
 }
 
 std::string limit_sentence(const State& state) {

@@ -30,6 +30,7 @@ std::size_t without_codes(const ScreenTable& table) {
 std::string counts_text(const ScreenTable& table) {
   std::string text = rows_text(table.rows());
   if (table.first_row > 0) text += " from row " + std::to_string(table.first_row);
+  text += ", long-hold limit";
   for (const auto& [which, rows] : table.count())
     text += ", " + std::to_string(rows) + " " + std::string(to_string(which));
   if (table.cancelled())

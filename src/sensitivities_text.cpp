@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "gibbsteel/sensitivities.hpp"
-#include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
@@ -25,8 +24,7 @@ template <class Of>
 std::vector<Line> lines_of(const Of& x) {
   std::vector<Line> lines;
   for (const Occurrence& o : x.occurrences)
-    if (o.role == Role::carbide || o.kind == internal::kLiquid)
-      lines.push_back({o.name + " [vol%]", o.volume_percent});
+    if (o.role != Role::matrix) lines.push_back({o.name + " [vol%]", o.volume_percent});
   lines.push_back({"all carbides [vol%]", x.carbide_volume_percent});
   for (const auto& [symbol, percent] : x.matrix.weight_percent)
     lines.push_back({symbol + " in the matrix [wt%]", percent});

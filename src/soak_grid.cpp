@@ -213,7 +213,7 @@ std::string SoakGrid::brief() const {
   if (temperature) text += ", " + internal::fixed(temperature->in_celsius(), 0) + " C";
   if (failures() > 0) text += ", " + std::to_string(failures()) + " NOT USABLE";
   if (cancelled()) text += ", CANCELLED, " + std::to_string(not_done()) + " not done";
-  return text;
+  return text + ", long-hold limit";
 }
 
 SoakGrid soak_grid(const Steel& steel, const SweptVariable& first,

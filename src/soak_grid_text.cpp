@@ -5,6 +5,7 @@
 #include "gibbsteel/soak_grid.hpp"
 #include "internal/distinct_warnings.hpp"
 #include "internal/number_format.hpp"
+#include "internal/other_kinds.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
 
@@ -55,14 +56,16 @@ std::string SoakGrid::full() const {
   for (const auto& state : states)
     if (state) done.push_back(&*state);
   std::string text =
-      internal::wrapped(brief() + ", long-hold limit", kWidth, 2) +
+      internal::wrapped(brief(), kWidth, 2) +
       internal::wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2) +
       internal::wrapped("parameters: " + parameters, kWidth, 2);
   if (!done.empty()) text += internal::basis_text(*done.front());
   const auto warnings = internal::distinct_warnings(done);
   text += shown_text(*this) + "\n" +
-          table(*this, quantities::carbide_volume_percent(), 2) + "\n" +
-          table(*this, quantities::matrix("C"), 3) +
+          table(*this, quantities::carbide_volume_percent(), 2) + "\n";
+  for (const std::string& kind : internal::other_kinds(done))
+    text += table(*this, quantities::volume_percent(kind), 2) + "\n";
+  text += table(*this, quantities::matrix("C"), 3) +
           internal::last_digits_text(!warnings.empty()) + "\n";
   for (const Warning& warning : warnings)
     text += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);

@@ -148,7 +148,7 @@ void check_missing_in_liquid(const Phase& model, const State& state, Warnings& o
 }
 
 void check_liquid(const ParameterSet& set, const State& state, Warnings& out) {
-  const LiquidShare liquid = liquid_share(state);
+  const KindShare liquid = liquid_share(state);
   if (liquid.percent > 0.0)
     out.push_back(melting_warning(liquid, liquid));
   else
@@ -261,7 +261,7 @@ std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
   }
   check_unique(state, out);
   check_liquid(set, state, out);
-  if (!liquid_share(state).nothing_solid) check_matrix(state, out);
+  if (!liquid_share(state).nothing_else) check_matrix(state, out);
   check_missing_phases(set, state, out);
   check_volumes(state, out);
   check_graphite(state, out);

@@ -6,6 +6,7 @@
 #include "gibbsteel/state.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
+#include "internal/other_kinds.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
 
@@ -48,7 +49,7 @@ std::string composition_table(const State& state) {
   for (const Occurrence& o : state.carbides())
     rows.push_back(internal::composition_row(o.name, o.weight_percent));
   for (const Occurrence& o : state.occurrences)
-    if (o.kind == internal::kLiquid)
+    if (o.role == Role::other)
       rows.push_back(internal::composition_row(o.name, o.weight_percent));
   return internal::text_table(rows);
 }
@@ -64,8 +65,7 @@ std::string warnings_text(const State& state) {
 
 std::string State::brief() const {
   if (!usable()) return internal::heading(*this) + ": " + solve_report.brief();
-  const internal::LiquidShare liquid = internal::liquid_share(*this);
-  if (liquid.nothing_solid)
+  if (internal::liquid_share(*this).nothing_else)
     return internal::heading(*this) + ", " + internal::condition(*this) + ": molten";
   const bool by_mass = std::isnan(carbide_volume_percent);
   std::string text = internal::heading(*this) + ", " + internal::condition(*this) +
@@ -78,7 +78,7 @@ std::string State::brief() const {
     amounts += (amounts.empty() ? "" : ", ") + o.name + " " +
                fixed(by_mass ? o.mass_percent : o.volume_percent, 1);
   if (!amounts.empty()) text += " (" + amounts + ")";
-  if (liquid.partly()) text += ", " + internal::percent_text(liquid) + " liquid";
+  text += internal::others_text(*this);
   if (matrix_phases().empty()) return text + ", no matrix phase";
   text += ", matrix " + fixed(matrix.weight_percent["C"], 2) + " wt% C";
   const std::string unusual = unusual_matrix(*this);

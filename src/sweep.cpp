@@ -4,6 +4,7 @@
 
 #include "internal/distinct_warnings.hpp"
 #include "internal/number_format.hpp"
+#include "internal/other_kinds.hpp"
 #include "internal/result_text.hpp"
 #include "internal/sweep_text.hpp"
 #include "internal/text_table.hpp"
@@ -33,7 +34,8 @@ std::vector<std::string> row_of(const State& state,
 }
 
 std::string table_of(const Sweep& sweep) {
-  const auto kinds = sweep.carbide_kinds();
+  const auto carbides = sweep.carbide_kinds();
+  const auto kinds = internal::with_other_kinds(carbides, internal::states_of(sweep));
   const auto symbols = internal::matrix_elements(sweep);
   const TemperatureUnit unit = sweep.temperature_unit;
   std::vector<std::string> top{"soak", "carbide", "vol%"}, head{"C", "all"};
@@ -41,7 +43,8 @@ std::string table_of(const Sweep& sweep) {
     top.insert(top.begin() + 1, "");
     head.insert(head.begin(), internal::symbol_of(unit));
   }
-  top.resize(head.size() + kinds.size());
+  top.resize(head.size() + carbides.size());
+  top.resize(head.size() + kinds.size(), "vol%");
   top.push_back("matrix");
   top.push_back("wt%");
   for (const auto& kind : kinds) head.push_back(kind);
@@ -88,13 +91,13 @@ std::string Sweep::brief() const {
                      (states.size() == 1 ? " soak at " : " soaks from ") +
                      internal::temperatures_of(*this, 0, states.size() - 1);
   if (failures() > 0) text += ", " + std::to_string(failures()) + " NOT USABLE";
-  return cancelled ? text + ", CANCELLED" : text;
+  if (cancelled) text += ", CANCELLED";
+  return text + ", " + internal::conditions(internal::states_of(*this));
 }
 
 std::string Sweep::full() const {
   if (states.empty()) return brief() + "\n";
-  std::string text = brief() + ", long-hold limit\n" +
-                     internal::analysis_text(states.front()) +
+  std::string text = brief() + "\n" + internal::analysis_text(states.front()) +
                      "parameters: " + states.front().parameters + "\n" +
                      internal::basis_text(states.front()) + "\n" + table_of(*this);
   for (const auto& line : internal::legend_of_marks(internal::states_of(*this)))

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "internal/number_format.hpp"
+#include "internal/other_kinds.hpp"
 #include "internal/report_sections.hpp"
 #include "internal/result_text.hpp"
 #include "internal/sweep_text.hpp"
@@ -74,20 +75,32 @@ double mass_percent_of(const State& state, const std::string& kind) {
   return sum;
 }
 
+/// "Carbides", "Carbides and graphite", "Carbides, graphite and liquid"
+std::string carbides_and(const std::vector<std::string>& others) {
+  std::string text = "Carbides";
+  for (const auto& kind : others)
+    text += (&kind == &others.back() ? " and " : ", ") + kind;
+  return text;
+}
+
 void add_carbides(const Sweep& sweep, const Picked& states,
                   std::vector<ReportSection>& sections) {
-  const auto kinds = sweep.carbide_kinds();
-  std::vector<std::string> columns{"all"};
+  const auto others = internal::other_kinds(internal::states_of(sweep));
+  auto kinds = sweep.carbide_kinds();
+  kinds.insert(kinds.end(), others.begin(), others.end());
+  std::vector<std::string> columns{others.empty() ? "all" : "all carbides"};
   columns.insert(columns.end(), kinds.begin(), kinds.end());
   sections.push_back(by_temperature(
-      "Carbides, volume percent", states, columns, [&](const State& state) {
+      carbides_and(others) + ", volume percent", states, columns,
+      [&](const State& state) {
         std::vector<std::string> cells{amount(state.carbide_volume_percent)};
         for (const auto& kind : kinds)
           cells.push_back(amount(state.volume_percent_of(kind)));
         return cells;
       }));
   sections.push_back(by_temperature(
-      "Carbides, mass percent", states, columns, [&](const State& state) {
+      carbides_and(others) + ", mass percent", states, columns,
+      [&](const State& state) {
         std::vector<std::string> cells{amount(state.carbide_mass_percent)};
         for (const auto& kind : kinds)
           cells.push_back(amount(mass_percent_of(state, kind)));
@@ -111,7 +124,7 @@ void add_matrix(const Sweep& sweep, const Picked& states,
 
 Report report(const Sweep& sweep) {
   Report page;
-  page.title = sweep.brief() + (sweep.states.empty() ? "" : ", long-hold limit");
+  page.title = sweep.brief();
   page.caution = internal::kCaution;
   if (sweep.states.empty()) return page;
   page.flag = result_flag(sweep);

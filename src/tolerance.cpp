@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "internal/other_kinds.hpp"
 #include "internal/quantity_checks.hpp"
 #include "tolerance/band_warnings.hpp"
 #include "tolerance/check_tolerances.hpp"
@@ -56,12 +57,12 @@ std::vector<Quantity> default_quantities(const State& state) {
                             by_mass ? quantities::carbide_mass_percent()
                                     : quantities::carbide_volume_percent()};
   std::vector<std::string> kinds;
-  for (const Occurrence& o : state.carbides()) {
-    if (std::find(kinds.begin(), kinds.end(), o.kind) != kinds.end()) continue;
-    kinds.push_back(o.kind);
-    all.push_back(by_mass ? quantities::mass_percent(o.kind)
-                          : quantities::volume_percent(o.kind));
-  }
+  for (const Occurrence& o : state.carbides())
+    if (std::find(kinds.begin(), kinds.end(), o.kind) == kinds.end())
+      kinds.push_back(o.kind);
+  for (const auto& kind : internal::with_other_kinds(kinds, {&state}))
+    all.push_back(by_mass ? quantities::mass_percent(kind)
+                          : quantities::volume_percent(kind));
   for (const auto& [symbol, percent] : state.matrix.weight_percent)
     if (symbol != "Fe" && symbol != "C") all.push_back(quantities::matrix(symbol));
   return all;

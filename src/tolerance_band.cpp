@@ -72,8 +72,8 @@ std::string notes(const ToleranceBand& band) {
 std::string ToleranceBand::brief() const {
   if (!usable()) return nominal.brief();
   const std::string counts = internal::band_counts(*this);
-  return internal::band_heading(*this) +
-         ", tolerance band: " + internal::band_first(*this) +
+  return internal::band_heading(*this) + ", tolerance band, " +
+         internal::band_conditions(*this) + ": " + internal::band_first(*this) +
          (counts.empty() ? "" : ", " + counts);
 }
 

@@ -2796,6 +2796,15 @@ class HardeningEstimates(_Compiled):
     def steel(self) -> str:
         """Name of the steel; may be empty."""
     @property
+    def analysis(self) -> MillAnalysis:
+        """MillAnalysis of the steel."""
+    @property
+    def parameters(self) -> str:
+        """Title and edition of the set."""
+    @property
+    def parameters_hash(self) -> str:
+        """Of its content."""
+    @property
     def soak_kelvin(self) -> float:
         """Soak temperature [K]."""
     @property

@@ -9,7 +9,16 @@ import numpy as np
 
 from ._core import State, Sweep
 from .optional import needed
-from .rows import about, columns_of, conditions, rows_of, states_of, trust, unit_of
+from .rows import (
+    about,
+    columns_of,
+    conditions,
+    kinds_of,
+    rows_of,
+    states_of,
+    trust,
+    unit_of,
+)
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -22,7 +31,8 @@ def to_frame(self: State | Sweep, *, wide: bool = False) -> pd.DataFrame:
     ----------
     wide : bool
         False: one row per temperature and occurrence. True: one row per temperature,
-        one column per carbide kind and per element of the matrix.
+        one column per kind of carbide, for graphite and for liquid where they occur,
+        and per element of the matrix.
 
     Returns
     -------
@@ -99,7 +109,7 @@ def to_xarray(self: Sweep) -> Any:
     """
     xarray = needed("xarray", "to_xarray()")
     states = states_of(self)
-    kinds = self.carbide_kinds
+    kinds = kinds_of(self)
     elements = list(dict.fromkeys(e for s in states for e in s.matrix.weight_percent))
     nan = float("nan")
     along = ("temperature_C",)
@@ -111,7 +121,7 @@ def to_xarray(self: Sweep) -> Any:
     return xarray.Dataset(
         {
             "carbide_volume_percent": _described(along, total, "vol%", "all carbides"),
-            "volume_percent": _described(by_kind, volumes, "vol%", "carbide"),
+            "volume_percent": _described(by_kind, volumes, "vol%", "phase"),
             "matrix_weight_percent": _described(by_element, matrix, "wt%", "matrix"),
         },
         coords={

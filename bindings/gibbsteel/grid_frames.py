@@ -10,7 +10,7 @@ from ._core import Quantity, SoakGrid, SweptVariable
 from .column_names import kind_column, matrix_column, steel_column
 from .optional import needed
 from .quantities import carbide_volume_percent, matrix, volume_percent
-from .rows import Row, columns_of, tidy_rows, warning_numbers
+from .rows import Row, columns_of, kinds_of, tidy_rows, warning_numbers
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -25,7 +25,7 @@ def _column(variable: SweptVariable) -> str:
 def _quantities(grid: SoakGrid) -> dict[str, Quantity]:
     """Column -> quantity: what both tables hold."""
     found = {"carbide_volume_percent": carbide_volume_percent()}
-    for kind in grid.carbide_kinds:
+    for kind in kinds_of([state for state in grid.states if state]):
         found[kind_column(kind)] = volume_percent(kind)
     symbols: dict[str, None] = {}
     for state in grid.states:

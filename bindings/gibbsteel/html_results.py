@@ -14,7 +14,7 @@ from ._core import (
     sweep_flag,
 )
 from .html_table import html_number, html_page, html_percents, html_table, html_text
-from .rows import warning_numbers
+from .rows import kinds_of, warning_numbers
 
 MOST_ROWS = 30  # of a sweep; then the middle is left out
 
@@ -78,7 +78,7 @@ def _sweep_row(state: State, kinds: list[str], symbols: list[str]) -> list[str]:
 
 
 def _sweep_rows(sweep: Sweep) -> list[list[str]]:
-    kinds = sweep.carbide_kinds
+    kinds = kinds_of(sweep)
     with_matrix = [state for state in sweep if state.matrix_phases]
     elements = list(with_matrix[0].matrix.weight_percent) if with_matrix else []
     symbols = [symbol for symbol in elements if symbol != "Fe"]  # the balance

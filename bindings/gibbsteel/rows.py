@@ -92,17 +92,21 @@ def wide_row(state: State, kinds: Iterable[str]) -> Row:
     return {**row, **trust(state)}
 
 
-def states_of(result: State | Sweep) -> list[State]:
-    """The states of a sweep, or the one state."""
+def states_of(result: State | Iterable[State]) -> list[State]:
+    """The states of a sweep or another series, or the one state."""
     return [result] if isinstance(result, State) else list(result)
 
 
-def kinds_of(result: State | Sweep) -> list[str]:
-    """Kinds of carbide in a result, in order of first appearance; liquid the last."""
-    states = states_of(result)
-    carbides = dict.fromkeys(o.kind for s in states for o in s.carbides.values())
-    melts = any(o.kind == "liquid" for s in states for o in s.occurrences)
-    return [*carbides, *(["liquid"] if melts else [])]
+def other_kinds_of(result: State | Iterable[State]) -> list[str]:
+    """Kinds that are neither matrix nor carbide, in order of first appearance."""
+    found = (o for s in states_of(result) for o in s.occurrences)
+    return list(dict.fromkeys(o.kind for o in found if o.role == "other"))
+
+
+def kinds_of(result: State | Iterable[State]) -> list[str]:
+    """Kinds of carbide in a result, in order of first appearance; then the others."""
+    found = (o for s in states_of(result) for o in s.carbides.values())
+    return [*dict.fromkeys(o.kind for o in found), *other_kinds_of(result)]
 
 
 def rows_of(result: State | Sweep, *, wide: bool) -> list[Row]:

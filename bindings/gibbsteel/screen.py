@@ -99,7 +99,7 @@ def screen(
     >>> heats = [[0.55, 4.5, 2.75], [0.60, 4.5, 2.75], [float("nan"), 4.5, 2.75]]
     >>> table = gs.screen(heats, ["C", "Cr", "Mo"], celsius=[1000, 1100])
     >>> table
-    <ScreenTable: 6 rows, 4 usable, 2 composition not finite>
+    <ScreenTable: 6 rows, long-hold limit, 4 usable, 2 composition not finite>
     >>> table.carbide_volume_percent.shape, table.volume_percent.shape
     ((6,), (6, 8))
     """

@@ -98,7 +98,7 @@ class ScreenFolder:
         >>> import gibbsteel as gs
         >>> with tempfile.TemporaryDirectory() as path:
         ...     gs.screen_to_folder(path, [[0.8], [1.0]], ["C"], celsius=700).table()
-        <ScreenTable: 2 rows, 2 usable, warnings: 305 in 2>
+        <ScreenTable: 2 rows, long-hold limit, 2 usable, warnings: 305 in 2>
         """
         tables = list(self.chunks())
         return join_screens(tables) if tables else self._read(0, 0)

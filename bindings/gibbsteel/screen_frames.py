@@ -24,8 +24,8 @@ def screen_to_frame(table: ScreenTable, *, absent: bool = False) -> pd.DataFrame
     ----------
     table : ScreenTable
     absent : bool
-        True: also columns of the carbides that no row holds, and of the elements of
-        the parameter file that no matrix holds.
+        True: also columns of the kinds that no row holds, and of the elements of the
+        parameter file that no matrix holds.
 
     Returns
     -------

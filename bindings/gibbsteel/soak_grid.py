@@ -105,8 +105,8 @@ class GridMethods:
         --------
         >>> import gibbsteel as gs
         >>> steel = gs.Steel({"C": 0.55, "Cr": 4.5, "Mo": 2.75}, name="heat 7")
-        >>> steel.grid(C=[0.5, 0.6], celsius=range(1000, 1101, 50))
-        <heat 7, 2 x 3 soaks, C 0.5 to 0.6 wt%, temperature 1000 to 1100 C>
+        >>> steel.grid(C=[0.5, 0.6], celsius=range(1000, 1101, 50)).shape
+        (2, 3)
         """
         refuse_without_unit(without_unit, "grid(C=[0.5, 0.6], celsius=[1100, 1150])")
         chosen = soak_options(

@@ -55,7 +55,8 @@ class Steel(
     parameters : ParameterSet, optional
         `default_parameters` when left out.
     bind_tramp_elements : bool
-        True: S ties up Mn as MnS, and N ties up Ti, Nb and V as nitride, atom for atom.
+        True: S ties up Mn as MnS, and N ties up Ti, Nb and V as nitride, atom for atom;
+        not S or N that the parameter set models.
     **elements : float
         Weight percents as keywords instead of, or besides, the mapping.
 

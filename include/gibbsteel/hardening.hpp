@@ -37,6 +37,9 @@ struct HardeningOptions {
 /// matrix phases count as soft ferrite.
 struct HardeningEstimates {
   std::string steel;  ///< name, may be empty
+  MillAnalysis analysis;
+  std::string parameters, parameters_hash;  ///< of the set of the soak
+  std::string condition;  ///< "long-hold limit", "timed soak of 30 min"; of the soak
   Temperature soak = Temperature::kelvin(0.0);
   Temperature coldest = Temperature::kelvin(0.0);
   HardeningFamily family;

@@ -35,9 +35,9 @@ struct MillAnalysis {
 
 /// Checks and sorts a composition in weight percent.
 ///
-/// Fe may be left out (it is the balance) or given (then everything must sum to 100
-/// within 0.05). With `bind_tramp_elements`, S ties up Mn as MnS, and N ties up Ti,
-/// then Nb, then V as nitride, atom for atom, until one of the two is used up.
+/// Fe may be left out (it is the balance) or given (then all must sum to 100 within
+/// 0.05). With `bind_tramp_elements`, S ties up Mn, and N ties up Ti, then Nb, then V,
+/// atom for atom, while both last; not S or N that `set` models: it is in there.
 /// @throws InputError with every problem: gibbsteel.input.201 (no such element),
 ///         .202 (not a finite number), .203 (negative), .204 (above 100, or sum above
 ///         100), .207 (sum with Fe is not 100), .208 (empty, or nothing that can be

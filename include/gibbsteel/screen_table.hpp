@@ -47,9 +47,9 @@ struct ScreenTable {
   std::size_t rows_asked = 0;
   /// Row r of the screen is composition r / this, counted from 0; 0: not known.
   std::size_t rows_per_composition = 0;
-  std::vector<std::string> kinds;       ///< all kinds of carbide of the parameter set
-  std::vector<std::string> elements;    ///< all elements of the parameter set
-  std::vector<std::string> quantities;  ///< labels, as asked for
+  std::vector<std::string> kinds;     ///< all carbides; graphite, liquid where allowed
+  std::vector<std::string> elements;  ///< all elements of the parameter set
+  std::vector<std::string> quantities;      ///< labels, as asked for
   std::vector<std::string> steel_elements;  ///< columns of the compositions given
   VolumeBasis basis = VolumeBasis::room;
   std::string parameters;  ///< title and edition of the parameter set

@@ -76,8 +76,8 @@ struct ToleranceOptions {
   std::function<bool(std::size_t)> progress;
 };
 
-/// Carbon in the matrix, all carbide, each kind of carbide that the state holds [vol%;
-/// mass% when a phase has no volume data], and each alloying element in the matrix.
+/// Carbon in the matrix, all carbide, each kind of carbide, graphite and liquid that it
+/// holds [vol%; mass% without volume data], and each alloying element in the matrix.
 std::vector<Quantity> default_quantities(const State& state);
 
 /// The band of every quantity.

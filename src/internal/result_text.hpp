@@ -11,6 +11,7 @@
 namespace gibbsteel::internal {
 
 /// The analysis as given and, when there are any, the bound compounds.
+std::string analysis_text(const MillAnalysis& analysis);
 std::string analysis_text(const State& state);
 
 /// What the volumes refer to.
@@ -26,6 +27,9 @@ std::string heading(const State& state);
 /// What the numbers are: "long-hold limit", "short soak with measured carbide" or
 /// "short-soak limit", "timed soak of 30 min".
 std::string condition(const State& state);
+
+/// Those of several states, each once: "long-hold limit and timed soak of 30 min".
+std::string conditions(const std::vector<const State*>& states);
 
 /// "long-hold limit (true equilibrium)"; where there is none, how the matrix follows.
 std::string limit_sentence(const State& state);

@@ -7,6 +7,7 @@
 #include "internal/candidate_phases.hpp"
 #include "internal/family_borders.hpp"
 #include "internal/kind_names.hpp"
+#include "internal/other_kinds.hpp"
 #include "internal/shared_hash.hpp"
 #include "internal/soak_problem.hpp"
 
@@ -92,6 +93,8 @@ ScreenRows::ScreenRows(const ScreenInput& input, const ScreenOptions& options)
       blank_state_(blank_state(*options.parameters, shared_hash(options.parameters),
                                options.soak)) {
   blank_table_.kinds = carbide_kind_names(*options.parameters);
+  for (auto& kind : other_kind_names(*options.parameters, blank_state_.suppressed))
+    blank_table_.kinds.push_back(std::move(kind));
   for (const Element& element : options.parameters->elements)
     blank_table_.elements.push_back(element.symbol);
   for (const Quantity& quantity : options.quantities)

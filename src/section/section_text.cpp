@@ -104,11 +104,11 @@ std::string SectionMap::brief() const {
   if (temperature) text += " at " + fixed(temperature->in_celsius(), 0) + " C";
   text += ": " + std::to_string(fields.size()) + " fields, " +
           std::to_string(boundaries.size()) + " boundaries";
-  return complete() ? text : text + ", NOT COMPLETE";
+  return text + (complete() ? "" : ", NOT COMPLETE") + ", long-hold limit";
 }
 
 std::string SectionMap::full() const {
-  std::string text = wrapped(brief() + ", long-hold limit", kWidth, 2) +
+  std::string text = wrapped(brief(), kWidth, 2) +
                      wrapped("steel, wt%: " + analysis.brief(), kWidth, 2) +
                      "parameters: " + parameters + "\n\n" + fields_text(*this) +
                      reactions_text(*this) + nodes_text(*this) + "\n" +

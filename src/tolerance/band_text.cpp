@@ -61,8 +61,7 @@ std::string band_first(const Band& band) {
   return q.unit.empty() ? text : text + " " + q.unit;
 }
 
-/// "long-hold limit", and what soaks of minutes the quantities are about.
-std::string conditions_of(const Band& band) {
+std::string band_conditions(const Band& band) {
   std::string text = "long-hold limit";
   for (const QuantityBand& q : band.quantities)
     if (const auto one = condition_of(q.name); text.find(one) == std::string::npos)
@@ -73,7 +72,7 @@ std::string conditions_of(const Band& band) {
 std::string band_top(const Band& band, const std::string& title) {
   const State& state = band.nominal;
   const std::string counts = band_counts(band);
-  return band_heading(band) + ", " + title + ", " + conditions_of(band) + "\n" +
+  return band_heading(band) + ", " + title + ", " + band_conditions(band) + "\n" +
          analysis_text(state) +
          wrapped("parameters: " + state.parameters + ", " + state.parameters_hash,
                  kWidth, 2) +

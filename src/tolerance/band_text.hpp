@@ -11,6 +11,8 @@ namespace gibbsteel::internal {
 std::string band_heading(const Band& band);
 /// "256 samples, 3 NOT USABLE"; empty when none were asked for.
 std::string band_counts(const Band& band);
+/// "long-hold limit", and what soaks of minutes the quantities are about.
+std::string band_conditions(const Band& band);
 /// "C in the matrix 0.467 (0.431 to 0.505) wt%": the first quantity.
 std::string band_first(const Band& band);
 /// Heading, analysis, parameters, basis of volumes, counts.

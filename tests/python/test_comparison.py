@@ -51,8 +51,8 @@ def test_variants_can_be_told_apart(punch):
     steels = [punch, punch.changed(C=0.6), punch.changed(Co=5)]
     table = gs.compare(steels, celsius=1120)
     assert repr(table) == (
-        "<comparison of 3 states: punch heat 7 at 1120 C, punch heat 7, 0.6 C at "
-        "1120 C, punch heat 7, 5 Co at 1120 C>"
+        "<comparison of 3 states, long-hold limit: punch heat 7 at 1120 C, punch heat "
+        "7, 0.6 C at 1120 C, punch heat 7, 5 Co at 1120 C>"
     )
     frame = table.to_frame()
     assert list(frame["steel"]) == [steel.name for steel in steels]
@@ -70,7 +70,9 @@ def test_it_is_a_value(both):
     copy = pickle.loads(pickle.dumps(both))
     assert copy.rows == both.rows
     assert str(copy) == str(both)
-    assert repr(both).startswith("<comparison of 4 states: punch heat 7 at 1050 C, ")
+    assert repr(both).startswith(
+        "<comparison of 4 states, long-hold limit: punch heat 7 at 1050 C, "
+    )
     assert repr(both.rows[0]).startswith("<ComparisonRow ")
 
 

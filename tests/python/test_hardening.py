@@ -67,7 +67,8 @@ def test_the_coldest_temperature_in_either_unit():
 def test_repr_is_one_line_and_str_the_table():
     estimates = STATE.hardening()
     assert repr(estimates).startswith(
-        "<punch heat 7 quenched from 1120 C (2048 F) to 20 C (68 F): martensite start"
+        "<punch heat 7 quenched from 1120 C (2048 F) to 20 C (68 F), long-hold limit: "
+        "martensite start"
     )
     assert "\n" not in repr(estimates)
     assert repr(estimates.martensite_start).startswith("<martensite start 2")

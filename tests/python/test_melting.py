@@ -147,7 +147,8 @@ def test_a_molten_steel_has_no_matrix_in_any_table(steel, found):
     (told,) = [row for row in str(search).splitlines() if row.endswith(" 0.00")]
     assert told.split()[-2:] == ["n/a", "0.00"]
     rows = [row.split() for row in str(down).splitlines()]
-    assert ["C", "all", "C"] in rows and [f"{above:.0f}", "0.00", "-", "l"] in rows
+    assert ["C", "all", "liquid", "C"] in rows
+    assert [f"{above:.0f}", "0.00", "100.00", "-", "l"] in rows
 
 
 def test_a_band_of_a_molten_steel_says_where_it_has_no_number(with_liquid):

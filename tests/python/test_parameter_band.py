@@ -89,7 +89,8 @@ def test_pickle_text_and_table(steel):
     copy = pickle.loads(pickle.dumps(band))
     assert str(copy) == str(band)
     assert repr(band).startswith(
-        "<punch heat 7 at 1120 C (2048 F), parameter band: C in the matrix 0."
+        "<punch heat 7 at 1120 C (2048 F), parameter band, long-hold limit: C in the "
+        "matrix 0."
     )
     assert "all others count as exact" in " ".join(str(band).split())
     assert "long-hold limit" in str(band)

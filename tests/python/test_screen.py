@@ -70,7 +70,9 @@ def test_arrays_are_read_only_and_keep_the_table(table):
     with pytest.raises(ValueError, match="read-only"):
         table.status[0] = 0
     assert table.quantities == ["as-quenched hardness [HRC]", "M6C [mass%]"]
-    assert repr(table) == "<ScreenTable: 4 rows, 4 usable, warnings: 307 in 2>"
+    assert repr(table) == (
+        "<ScreenTable: 4 rows, long-hold limit, 4 usable, warnings: 307 in 2>"
+    )
     assert table.count() == {"usable": 4}
 
 
@@ -164,7 +166,9 @@ def test_chunks_change_no_bit_and_count_up(heats, whole):
 
 def test_a_part_in_the_middle_of_blocks(heats, whole):
     part = gs.screen(heats, ["C", "Cr"], celsius=950, first_row=30, last_row=70)
-    assert repr(part) == "<ScreenTable: 40 rows from row 30, 40 usable>"
+    assert repr(part) == (
+        "<ScreenTable: 40 rows from row 30, long-hold limit, 40 usable>"
+    )
     assert (part.gibbs_energy == whole.gibbs_energy[30:70]).all()
 
 
@@ -173,7 +177,9 @@ def test_it_is_stopped_by_the_callback_and_goes_on(heats, whole):
         heats, ["C", "Cr"], celsius=950, threads=1, progress=lambda done: done < 64
     )
     assert part.cancelled
-    assert repr(part) == "<ScreenTable: 64 rows, 64 usable, CANCELLED, 86 not done>"
+    assert repr(part) == (
+        "<ScreenTable: 64 rows, long-hold limit, 64 usable, CANCELLED, 86 not done>"
+    )
     rest = gs.screen(heats, ["C", "Cr"], celsius=950, first_row=part.next_row)
     assert not rest.cancelled
     both = np.concatenate([part.gibbs_energy, rest.gibbs_energy])
@@ -333,7 +339,9 @@ def test_a_masked_number_is_not_known():
     known = [[0.5, 1.0], [0.6, np.nan], [0.7, 2.0]]
     table = gs.screen(heats, ["C", "Cr"], celsius=950)
     assert table == gs.screen(known, ["C", "Cr"], celsius=950)
-    assert repr(table) == "<ScreenTable: 3 rows, 2 usable, 1 composition not finite>"
+    assert repr(table) == (
+        "<ScreenTable: 3 rows, long-hold limit, 2 usable, 1 composition not finite>"
+    )
     assert gs.screen(list(heats), ["C", "Cr"], celsius=950) == table
     whole = np.ma.masked_array([[5, 10]], mask=[[0, 1]])
     assert gs.screen(whole, ["C", "Cr"], celsius=950).count() == {

@@ -49,12 +49,13 @@ def test_warnings_by_code(table, singles):
     assert table.count_warnings() == counted
     assert table.warning_texts == texts
     listed = ", ".join(f"{code[-3:]} in {counted[code]}" for code in sorted(counted))
-    assert repr(table) == f"<ScreenTable: 4 rows, 4 usable, warnings: {listed}>"
+    rows = "4 rows, long-hold limit, 4 usable"
+    assert repr(table) == f"<ScreenTable: {rows}, warnings: {listed}>"
 
 
 def test_print_tells_each_code_once(table):
     text = str(table)
-    assert text.startswith("screen: 4 rows, 4 usable\nparameters: ")
+    assert text.startswith("screen: 4 rows, long-hold limit, 4 usable\nparameters: ")
     flat = " ".join(text.split())
     for code, count in table.count_warnings().items():
         rows = "row" if count == 1 else "rows"
@@ -136,7 +137,8 @@ def test_a_pickle_of_the_first_format_has_no_conditions(table):
     assert old.steel_elements == [] and np.isnan(old.celsius).all()
     warned = int((table.warnings > 0).sum())
     rows = "row" if warned == 1 else "rows"
-    assert repr(old) == f"<ScreenTable: 4 rows, 4 usable, warnings in {warned} {rows}>"
+    told = f"long-hold limit, 4 usable, warnings in {warned} {rows}"
+    assert repr(old) == f"<ScreenTable: 4 rows, {told}>"
     frame = old.to_frame()
     assert "composition" not in frame
     assert list(frame["warnings"]) == ["unknown" if n else "" for n in old.warnings]

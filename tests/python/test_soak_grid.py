@@ -46,7 +46,8 @@ def test_two_elements_at_one_temperature_in_any_unit(punch):
     assert in_f.array(CARBON) == pytest.approx(in_c.array(CARBON), rel=1e-9)
     assert in_c[0, 1].analysis.given["Co"] == 3.0
     assert repr(in_c) == (
-        "<punch heat 7, 1 x 2 soaks, C 0.55 to 0.55 wt%, Co 0 to 3 wt%, 1120 C>"
+        "<punch heat 7, 1 x 2 soaks, C 0.55 to 0.55 wt%, Co 0 to 3 wt%, 1120 C, "
+        "long-hold limit>"
     )
     assert repr(in_c.first) == "<SweptVariable C in the steel [wt%], 1 value>"
     assert repr(in_c.second) == "<SweptVariable Co in the steel [wt%], 2 values>"

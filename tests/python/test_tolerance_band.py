@@ -117,7 +117,8 @@ def test_pickle_repr_and_text(band):
     assert copy.inputs == band.inputs
     assert copy.phases == band.phases
     assert repr(band).startswith(
-        "<punch heat 7 at 1120 C (2048 F), tolerance band: C in the matrix 0."
+        "<punch heat 7 at 1120 C (2048 F), tolerance band, long-hold limit: C in the "
+        "matrix 0."
     )
     assert "long-hold limit" in str(band)
     assert "injure" in str(band)

@@ -81,7 +81,9 @@ def test_melting_range():
 
 def test_sweep(plain):
     sweep = plain.sweep(fahrenheit=[1300, 1400, 1600])
-    assert repr(sweep) == "<plain, 3 soaks from 704 to 871 C (1300 to 1600 F)>"
+    assert repr(sweep) == (
+        "<plain, 3 soaks from 704 to 871 C (1300 to 1600 F), long-hold limit>"
+    )
     table = str(sweep).split("\n\n")[1].splitlines()
     assert table[:3] == [
         "soak       carbide  vol%  matrix",
@@ -123,7 +125,8 @@ def test_refused_in_the_unit_of_the_call(plain):
 def test_compare_and_match(plain):
     both = gs.compare([plain, plain.changed(C=0.5, name="rich")], fahrenheit=1500)
     assert repr(both) == (
-        "<comparison of 2 states: plain at 816 C (1500 F), rich at 816 C (1500 F)>"
+        "<comparison of 2 states, long-hold limit: plain at 816 C (1500 F), rich at "
+        "816 C (1500 F)>"
     )
     first = "A: plain at 816 C (1500 F), long-hold limit; 0.4C, balance Fe\n"
     assert first in str(both)

@@ -57,8 +57,8 @@ TEST_CASE("comparison: steels times temperatures, and quantities of one's own") 
                                          0.5 * table.row("W in the matrix").values[0])
                              .epsilon(1e-12));
   CHECK(table.brief() ==
-        "comparison of 4 states: punch heat 7 at 1000 C, punch heat 7 at 1100 C, punch "
-        "heat 3 at 1000 C, punch heat 3 at 1100 C");
+        "comparison of 4 states, long-hold limit: punch heat 7 at 1000 C, punch heat 7 "
+        "at 1100 C, punch heat 3 at 1000 C, punch heat 3 at 1100 C");
 }
 
 TEST_CASE("comparison: a state that is not usable shows no numbers") {

@@ -82,8 +82,9 @@ TEST_CASE("the chain by hand: 1.5C-12Cr matrix, 10 % M7C3, general family") {
   CHECK(result.austenite_percent == doctest::Approx(100.0));
   CHECK(result.warnings.empty());
   CHECK(result.brief() ==
-        "heat by hand quenched from 1030 C (1886 F) to 20 C (68 F): martensite start "
-        "221 C (191 to 251), retained austenite 9.9 vol% (4.6 to 15.8), as-quenched "
+        "heat by hand quenched from 1030 C (1886 F) to 20 C (68 F), long-hold limit: "
+        "martensite start 221 C (191 to 251), retained austenite 9.9 vol% (4.6 to "
+        "15.8), as-quenched "
         "hardness 63.7 HRC (61.2 to 65.8)");
 }
 
@@ -299,8 +300,8 @@ TEST_CASE("only austenite hardens: ferrite beside it stays soft") {
   CHECK(text_of(soft, "330") == "The matrix is ferrite: nothing hardens.");
   CHECK_FALSE(soft.martensite_start.known());
   CHECK(soft.brief() ==
-        "heat by hand quenched from 1030 C (1886 F) to 20 C (68 F): no estimate, there "
-        "is no austenite: nothing hardens");
+        "heat by hand quenched from 1030 C (1886 F) to 20 C (68 F), long-hold limit: "
+        "no estimate, there is no austenite: nothing hardens");
 }
 
 TEST_CASE("of a partly molten steel the solid part is estimated, with a warning") {

@@ -182,3 +182,19 @@ TEST_CASE("N ties up Ti first, then Nb, then V") {
   CHECK(analysis.modelled["V"] ==
         doctest::Approx(1.0 - rest * kVanadium / kNitrogen).epsilon(1e-4));
 }
+
+TEST_CASE("S and N tie up nothing where the parameter set models them") {
+  const auto set = load_parameters(GIBBSTEEL_SOURCE_DIR
+                                   "/thermo_data/layers/niobium_titanium_nitrogen.json",
+                                   default_parameters());
+  const NamedValues given{{"C", 1.05}, {"V", 2.0},  {"Nb", 0.3}, {"Ti", 0.02},
+                          {"Mn", 0.3}, {"N", 0.12}, {"S", 0.02}};
+  const MillAnalysis off = read_analysis(given, *set);
+  const MillAnalysis on = read_analysis(given, *set, true);
+  NamedValues without_sulfide = off.modelled;
+  without_sulfide.set("Mn", on.modelled["Mn"]);
+  CHECK(on.modelled == without_sulfide);
+  CHECK(on.modelled["N"] == 0.12);
+  REQUIRE(on.bound.size() == 1);
+  CHECK(on.bound[0].name == "MnS");
+}

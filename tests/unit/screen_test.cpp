@@ -139,7 +139,7 @@ TEST_CASE("rows that are far are single soaks, bit for bit") {
     REQUIRE(table.rows() == 4);
     CHECK(table.quantities ==
           std::vector<std::string>{"as-quenched hardness [HRC]", "M6C [mass%]"});
-    CHECK(table.brief() == "4 rows, 4 usable, warnings: 307 in 2");
+    CHECK(table.brief() == "4 rows, long-hold limit, 4 usable, warnings: 307 in 2");
     for (std::size_t row = 0; row < 4; ++row) {
       const State state =
           Steel(heats.input().composition(row)).soak(heats.temperatures[row % 2]);
@@ -224,7 +224,7 @@ TEST_CASE("a table of an earlier version knows only how many warnings") {
   table.warnings = {0, 1, 2, 0};
   table.warning_bits.assign(4, 0);
   table.warning_texts.clear();
-  CHECK(table.brief() == "4 rows, 4 usable, warnings in 2 rows");
+  CHECK(table.brief() == "4 rows, long-hold limit, 4 usable, warnings in 2 rows");
   CHECK(table.full().find("\n! 2 rows with warnings of unknown code\n") !=
         std::string::npos);
 }
@@ -337,7 +337,7 @@ TEST_CASE("rows from the middle of a block to the middle of another") {
     options.last_row = 70;
     const ScreenTable part = screen(heats.input(), options);
     REQUIRE(part.rows() == 40);
-    CHECK(part.brief() == "40 rows from row 30, 40 usable");
+    CHECK(part.brief() == "40 rows from row 30, long-hold limit, 40 usable");
     for (std::size_t i = 0; i < 40; ++i)
       CHECK(part.gibbs_energy[i] == serial.gibbs_energy[30 + i]);
     options.first_row = 0;
@@ -371,7 +371,8 @@ TEST_CASE("a screen that is stopped says where to go on, and goes on") {
     CHECK(told == std::vector<std::size_t>{64, 128});
     CHECK(part.cancelled());
     CHECK(part.next_row() == 128);
-    CHECK(part.brief() == "128 rows, 128 usable, CANCELLED, 22 not done");
+    CHECK(part.brief() ==
+          "128 rows, long-hold limit, 128 usable, CANCELLED, 22 not done");
     options.first_row = part.next_row();
     part.append(screen(heats.input(), options));
     part.rows_asked = 150;
@@ -433,8 +434,8 @@ TEST_CASE("a bad row is flagged and stops nothing") {
     CHECK(table.certificate[i] == Certificate::none);
   }
   CHECK(table.brief() ==
-        "8 rows, 1 usable, 2 composition not finite, 1 composition negative, "
-        "1 composition sum, 1 nothing modelled, 2 temperature outside");
+        "8 rows, long-hold limit, 1 usable, 2 composition not finite, 1 composition "
+        "negative, 1 composition sum, 1 nothing modelled, 2 temperature outside");
 }
 
 TEST_CASE("a row without a result says why") {
@@ -475,7 +476,7 @@ TEST_CASE("an empty screen has no rows and is complete") {
   const ScreenTable table = screen(heats.input());
   CHECK(table.rows() == 0);
   CHECK_FALSE(table.cancelled());
-  CHECK(table.brief() == "0 rows");
+  CHECK(table.brief() == "0 rows, long-hold limit");
 }
 
 TEST_CASE("what cannot be a screen is refused") {

@@ -75,7 +75,8 @@ TEST_CASE("fields cover the map, and each label point lies in its field") {
   const auto map = iron_carbon(coarse());
   CHECK(map.complete());
   CHECK(map.brief() ==
-        "bar 3, 0.00 to 1.20 wt% C against 700 to 900 C: 5 fields, 6 boundaries");
+        "bar 3, 0.00 to 1.20 wt% C against 700 to 900 C: 5 fields, 6 boundaries, "
+        "long-hold limit");
   double sum = 0.0;
   for (const SectionField& field : map.fields) {
     sum += field.area_share;

@@ -70,7 +70,7 @@ TEST_CASE("a grid prints tables of carbide and matrix carbon") {
   const std::string text = grid.full();
   CAPTURE(text);
   CHECK(text.starts_with(
-      internal::wrapped(grid.brief() + ", long-hold limit", 78, 2) +
+      internal::wrapped(grid.brief(), 78, 2) +
       "analysis, wt%: 0.55C 4.5Cr 2.75Mo 1V, balance Fe\nparameters: "));
   CHECK(text.find("\ndown: C in the steel [wt%]; across: temperature [C]\n\n" +
                   table(quantities::carbide_volume_percent(), 2) + "\n" +
@@ -111,7 +111,8 @@ TEST_CASE("a grid is that many single soaks of the changed steel") {
         cell(grid, 1, 2),
         steel.changed({{"C", 0.6}, {"Co", 4.0}}).soak(Temperature::celsius(1120)));
     CHECK(grid.brief() ==
-          "punch heat 7, 2 x 3 soaks, C 0.5 to 0.6 wt%, Co 0 to 4 wt%, 1120 C");
+          "punch heat 7, 2 x 3 soaks, C 0.5 to 0.6 wt%, Co 0 to 4 wt%, 1120 C, "
+          "long-hold limit");
     CHECK(grid.analysis == steel.analysis());
   }
 }
@@ -145,7 +146,7 @@ TEST_CASE("the caller may stop it: cells that are not done are empty, not zero")
   CHECK(std::isnan(grid.array(quantities::carbide_volume_percent())[8]));
   CHECK(grid.brief() ==
         "punch heat 7, 5 x 2 soaks, C 0.5 to 0.58 wt%, temperature 1000 to 1100 C, "
-        "CANCELLED, 2 not done");
+        "CANCELLED, 2 not done, long-hold limit");
   // Stopped when nothing is left to do: complete.
   const auto stop_at_end = [](std::size_t done) { return done < 4; };
   CHECK_FALSE(
@@ -196,7 +197,7 @@ TEST_CASE("soaks that are not usable are counted and have no number") {
     CHECK(std::isnan(value));
   CHECK(grid.brief() ==
         "punch heat 7, 2 x 2 soaks, C 0.5 to 0.6 wt%, temperature 1000 to 1100 C, "
-        "4 NOT USABLE");
+        "4 NOT USABLE, long-hold limit");
 }
 
 TEST_CASE("what is no grid is refused, all problems at once") {

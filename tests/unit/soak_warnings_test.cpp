@@ -560,7 +560,7 @@ TEST_CASE("315: many soaks share one warning from the least to the most liquid")
         Warning{"gibbsteel.warning.315", "Molten: nothing solid is left."});
   const std::string table = sweep.full();
   CHECK(table.find("\nl: partly or wholly molten\n") != std::string::npos);
-  CHECK(table.find("   0.00       -  l\n") != std::string::npos);
+  CHECK(table.find("     0.00  100.00       -  l\n") != std::string::npos);
 }
 
 TEST_CASE("316: an element that the liquid cannot hold") {

@@ -51,7 +51,7 @@ TEST_CASE("the caller may stop it: what is done is kept and marked") {
   CHECK(counts == std::vector<std::size_t>{1, 2});
   CHECK(part.states.size() == 2);
   CHECK(part.cancelled);
-  CHECK(part.brief() == "plain, 2 soaks from 900 to 950 C, CANCELLED");
+  CHECK(part.brief() == "plain, 2 soaks from 900 to 950 C, CANCELLED, long-hold limit");
   // Stopped when nothing is left to do: complete.
   CHECK_FALSE(plain().sweep(celsius({900, 950}), {}, stop_after_two).cancelled);
 }
@@ -123,6 +123,6 @@ TEST_CASE("a soak that is not usable is a row without numbers") {
   options.phases = {{"M3C"}};
   const Sweep sweep = plain().sweep(celsius({900}), options);
   CHECK(sweep.failures() == 1);
-  CHECK(sweep.brief() == "plain, 1 soak at 900 C, 1 NOT USABLE");
+  CHECK(sweep.brief() == "plain, 1 soak at 900 C, 1 NOT USABLE, long-hold limit");
   CHECK(sweep.full().find("\n900   NOT USABLE\n") != std::string::npos);
 }

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING, Any
 
 from .._core import State, Sweep
+from ..rows import other_kinds_of
 from .axes import (
     heading,
     markers,
@@ -42,7 +43,8 @@ def carbides(
         Soaks of one steel, in any order.
     kind : str
         ``"stacked"``: areas on top of one another; the upper edge is the total.
-        ``"lines"``: one line per kind, and the total.
+        ``"lines"``: one line per kind, and the total. Graphite and liquid are no
+        carbide: lines in both, and not in the total.
     ax : matplotlib.axes.Axes, optional
         Where to draw; a new figure when left out.
     fahrenheit : bool
@@ -78,31 +80,31 @@ def carbides(
     states = states_of(sweep)
     ax = own_or_given(ax)
     celsius = celsius_of(states)
-    columns = {
-        name: [state.volume_percent_of(name) for state in states]
-        for name in in_order(sweep.carbide_kinds)
-    }
+    columns = _volumes(states, sweep.carbide_kinds)
+    others = _volumes(states, other_kinds_of(states))
     total = [state.carbide_volume_percent for state in states]
     raised = temperature_axis(ax, celsius, fahrenheit)
-    draw = draw_stack if kind == "stacked" else _draw_lines
-    handles = draw(ax, celsius, columns, kw)
+    if kind == "stacked":
+        handles = draw_stack(ax, celsius, columns, kw)
+        handles += _draw_lines(ax, celsius, others, {})
+    else:
+        handles = _draw_lines(ax, celsius, {**columns, **others}, kw)
     style = dict(_TOTAL, marker="o" if len(states) == 1 else "")
     handles += ax.plot(celsius, total, label="all carbides", **style)
-    _finish(ax, states, total, handles, raised)
+    ax.set_ylabel(f"{', '.join(['carbide', *others])} in the steel [vol%]")
+    shown = [x for values in (total, *others.values()) for x in values]
+    highest = max((x for x in shown if not math.isnan(x)), default=0.0)
+    heading(ax, title_of(states), notes_of(states, volumes=True), raised)
+    room_on_top([(ax, highest)], handles, cautions_of(states), not_usable(states))
     return ax
 
 
-def _finish(
-    ax: Axes,
-    states: Sequence[State],
-    total: Sequence[float],
-    handles: list[Any],
-    raised: float,
-) -> None:
-    ax.set_ylabel("carbide in the steel [vol%]")
-    highest = max((x for x in total if not math.isnan(x)), default=0.0)
-    heading(ax, title_of(states), notes_of(states, volumes=True), raised)
-    room_on_top([(ax, highest)], handles, cautions_of(states), not_usable(states))
+def _volumes(states: Sequence[State], kinds: Iterable[str]) -> dict[str, list[float]]:
+    """Kind -> volume percents, in the order of stacking."""
+    return {
+        kind: [state.volume_percent_of(kind) for state in states]
+        for kind in in_order(kinds)
+    }
 
 
 def _only_where_present(values: Sequence[float]) -> list[float]:
