@@ -41,13 +41,18 @@ void bind_functions(py::module_& m) {
         py::overload_cast<const State&, const HardeningOptions&>(&report),
         py::arg("state"), py::arg("quench"));
   m.def("state_title", &result_title, py::arg("state"));
-  m.def("sweep_report", py::overload_cast<const Sweep&>(&report), py::arg("sweep"));
+  m.def("sweep_report",
+        py::overload_cast<const Sweep&, const HardeningOptions&>(&report),
+        py::arg("sweep"), py::arg("quench"));
   m.def("state_flag", py::overload_cast<const State&>(&result_flag), py::arg("state"));
   m.def("sweep_flag", py::overload_cast<const Sweep&>(&result_flag), py::arg("sweep"));
   m.def("provenance", &provenance_dict, py::arg("state"));
 }
 
 }  // namespace
+  m.def("state_report",
+        py::overload_cast<const ShortSoak&, const HardeningOptions&>(&report),
+        py::arg("state"), py::arg("quench"));
 
 void bind_report(py::module_& m) {
   bind_section(m);

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
-from ._core import SoakWarning, State, Sweep, provenance
+from ._core import SoakWarning, State, Sweep
 from .column_names import kind_column, matrix_column
 
 Row = dict[str, Any]
@@ -25,6 +25,8 @@ _UNITS = (  # ends of column names; the first that fits counts
 def unit_of(column: str) -> str | None:
     """Unit of a column by its name; None for texts and flags.
 
+    ("soak_minutes", "min"),
+    ("_um", "um"),
     Examples
     --------
     >>> unit_of("matrix_C_weight_percent"), unit_of("steel")
@@ -118,9 +120,3 @@ def columns_of(rows: Iterable[Row]) -> list[str]:
     names = dict.fromkeys(name for row in rows for name in row)
     last = [name for name in ("usable", "warnings") if name in names]
     return [name for name in names if name not in last] + last
-
-
-def about(result: State | Sweep) -> dict[str, str]:
-    """What a table needs to be traced to its data; empty for an empty sweep."""
-    states = states_of(result)
-    return provenance(states[0]) if states else {}

@@ -10,6 +10,7 @@
 
 #include "gibbsteel/hardening.hpp"
 #include "gibbsteel/sweep.hpp"
+#include "gibbsteel/measured_carbide.hpp"
 
 namespace gibbsteel {
 
@@ -38,13 +39,20 @@ struct Report {
 };
 
 /// With the estimates of a quench, see hardening(); no such section where the state is
-/// not usable.
+/// not usable. The state of a short soak does not hold the band of its matrix: the page
+/// says so.
 /// @throws InputError as hardening()
 Report report(const State& state, const HardeningOptions& quench = {});
 
-/// At most 13 soaks, evenly picked, are tabulated, and the page says so. A soak that is
-/// not usable or outside validity is named in the flag, picked or not.
-Report report(const Sweep& sweep);
+/// The page of its state, with the carbide as counted or computed, and the matrix with
+/// its band beside the long hold. @throws InputError as hardening()
+Report report(const ShortSoak& soak, const HardeningOptions& quench = {});
+
+/// At most 13 soaks, evenly picked, are tabulated, and the page says so; estimates are
+/// those of the picked ones. A soak that is not usable or outside validity is named in
+/// the flag, picked or not.
+/// @throws InputError as hardening()
+Report report(const Sweep& sweep, const HardeningOptions& quench = {});
 
 /// "punch heat 7 at 1120 C (2048 F), long-hold limit"
 std::string result_title(const State& state);
