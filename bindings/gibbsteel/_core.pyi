@@ -2348,6 +2348,11 @@ def provenance(state: State) -> dict[str, str]:
 
 # bind_build_info.cpp
 
+def long_hold_provenance(
+    parameters: str, parameters_hash: str, at_soak_temperature: bool | None
+) -> dict[str, str]:
+    """The same of a result of long holds that keeps no state."""
+
 version: str
 
 def build_info() -> _BuildInfo:

@@ -17,16 +17,22 @@ _UNITS = (  # ends of column names; the first that fits counts
     ("mole_percent", "mol%"),
     ("temperature_C", "degC"),
     ("temperature_F", "degF"),
+    ("low_C", "degC"),
+    ("high_C", "degC"),
+    ("low_F", "degF"),
+    ("high_F", "degF"),
+    ("bracket_K", "K"),
+    ("_J_per_mol", "J/mol"),
     ("density_g_per_cm3", "g/cm3"),
     ("carbon_activity", "1"),
+    ("soak_minutes", "min"),
+    ("_um", "um"),
 )
 
 
 def unit_of(column: str) -> str | None:
     """Unit of a column by its name; None for texts and flags.
 
-    ("soak_minutes", "min"),
-    ("_um", "um"),
     Examples
     --------
     >>> unit_of("matrix_C_weight_percent"), unit_of("steel")

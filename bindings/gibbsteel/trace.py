@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import TYPE_CHECKING, Any
 
-from ._core import State, provenance
+from ._core import State, long_hold_provenance, provenance
 from .rows import unit_of
 
 if TYPE_CHECKING:
@@ -22,6 +22,23 @@ def about(states: Iterable[State]) -> dict[str, str]:
         for label, text in provenance(state).items():
             told.setdefault(label, {})[text] = None
     return {label: " | ".join(texts) for label, texts in told.items()}
+
+
+def about_search(parameters: str, *states: State) -> dict[str, str]:
+    """The same of a search, from those of its states that were soaked.
+
+    Read from an early pickle it may have none: then without hash and basis.
+    """
+    soaked = [state for state in states if state.parameters_hash]
+    return about(soaked) or about_set(parameters, "")
+
+
+def about_set(
+    parameters: str, parameters_hash: str, at_soak_temperature: bool | None = None
+) -> dict[str, str]:
+    """The same of long holds that keep no state; what is not known is left out."""
+    told = long_hold_provenance(parameters, parameters_hash, at_soak_temperature)
+    return {label: text for label, text in told.items() if text}
 
 
 def trace(

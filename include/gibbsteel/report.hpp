@@ -4,13 +4,14 @@
 /// with bands, how the numbers were found, file edition, warnings, cautions. Numbers
 /// are text here, with the digits of every other printed result.
 
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
 
 #include "gibbsteel/hardening.hpp"
-#include "gibbsteel/sweep.hpp"
 #include "gibbsteel/measured_carbide.hpp"
+#include "gibbsteel/sweep.hpp"
 
 namespace gibbsteel {
 
@@ -68,5 +69,10 @@ std::string result_flag(const Sweep& sweep);
 /// What a table or page needs to be traced to its data, as (label, value): library
 /// version, parameter file with edition, its hash, volume basis, caution.
 std::vector<std::pair<std::string, std::string>> provenance(const State& state);
+/// The same of a result of long holds that keeps no state, from the title and the hash
+/// of its parameter set; without a basis where it has no volumes.
+std::vector<std::pair<std::string, std::string>> provenance(
+    const std::string& parameters, const std::string& parameters_hash,
+    std::optional<VolumeBasis> basis = std::nullopt);
 
 }  // namespace gibbsteel

@@ -345,6 +345,17 @@ TEST_CASE("the page of a sweep without temperatures prints") {
   CHECK(result_flag(plain().sweep({})).empty());
 }
 
+TEST_CASE("a result without a state is traced by its parameter set") {
+  const State state = plain().soak(Temperature::celsius(900));
+  CHECK(provenance(state.parameters, state.parameters_hash, VolumeBasis::room) ==
+        provenance(state));
+  const auto told = provenance("title", "hash");
+  REQUIRE(told.size() == 5);
+  CHECK(told[1].second == "title");
+  CHECK(told[2].second == "hash");
+  for (const auto& entry : told) CHECK(entry.first != "basis");
+}
+
 TEST_CASE("provenance traces a table to its data") {
   const State state = plain().soak(Temperature::celsius(900));
   const auto told = provenance(state);
