@@ -615,7 +615,7 @@ class State(_Compiled):
         self,
         minutes: float,
         *,
-        particle_micrometres: float = 0.6,
+        particle_micrometres: float = ...,
         annealed_celsius: Any = None,
         annealed_fahrenheit: Any = None,
         parameters: ParameterSet | None = None,
@@ -625,7 +625,7 @@ class State(_Compiled):
         self,
         minutes: Iterable[float],
         *,
-        particle_micrometres: float = 0.6,
+        particle_micrometres: float = ...,
         annealed_celsius: Any = None,
         annealed_fahrenheit: Any = None,
         parameters: ParameterSet | None = None,
@@ -636,7 +636,7 @@ class State(_Compiled):
         element: str,
         weight_percent: float,
         *,
-        particle_micrometres: float = 0.6,
+        particle_micrometres: float = ...,
         annealed_celsius: Any = None,
         annealed_fahrenheit: Any = None,
         parameters: ParameterSet | None = None,
@@ -2037,6 +2037,8 @@ def minutes_for(
 ) -> MinutesFor:
     """See gibbsteel.State.minutes_for."""
 
+default_particle_micrometres: float
+
 def timed_soaks(
     state: State,
     minutes: Sequence[float],
@@ -2346,12 +2348,12 @@ def sweep_flag(sweep: Sweep) -> str:
 def provenance(state: State) -> dict[str, str]:
     """What a table needs to be traced to its data."""
 
-# bind_build_info.cpp
-
 def long_hold_provenance(
     parameters: str, parameters_hash: str, at_soak_temperature: bool | None
 ) -> dict[str, str]:
     """The same of a result of long holds that keeps no state."""
+
+# bind_build_info.cpp
 
 version: str
 
