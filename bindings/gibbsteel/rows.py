@@ -21,7 +21,7 @@ _UNITS = (  # ends of column names; the first that fits counts
     ("high_C", "degC"),
     ("low_F", "degF"),
     ("high_F", "degF"),
-    ("bracket_K", "K"),
+    ("_K", "K"),
     ("_J_per_mol", "J/mol"),
     ("density_g_per_cm3", "g/cm3"),
     ("carbon_activity", "1"),
