@@ -86,7 +86,7 @@ def short_soak_to_frame(self: ShortSoak) -> pd.DataFrame:
     >>> frame[["part", "name", "value", "high"]].head(3).round(2)
           part name  value   high
     0  carbide  M3C   5.99    NaN
-    1   matrix   Fe  97.81  97.98
+    1   matrix   Fe  97.81  97.91
     2   matrix    C   0.64   0.79
     """
     rows = short_soak_rows(self)
