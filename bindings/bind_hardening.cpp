@@ -125,6 +125,8 @@ void bind_hardening(py::module_& m) {
   m.def("quantity_martensite_start", &quantities::martensite_start, py::arg("options"));
   m.def("quantity_retained_austenite", &quantities::retained_austenite,
         py::arg("options"));
+  m.def("quantity_retained_austenite_of_matrix",
+        &quantities::retained_austenite_of_matrix, py::arg("options"));
   m.def("quantity_hardness_hv", &quantities::hardness_hv, py::arg("options"));
   m.def("quantity_hardness_hrc", &quantities::hardness_hrc, py::arg("options"));
   m.def("_hardening", &hardening, py::arg("state"), py::arg("options"));

@@ -36,6 +36,7 @@ void bind_parameter_band(py::module_& m);
 void bind_calibration_parts(py::module_& m);
 void bind_measurement_outcome(py::module_& m);
 void bind_calibration(py::module_& m);
+void bind_evidence(py::module_& m);
 void bind_matrix_twin(py::module_& m);
 void bind_comparison(py::module_& m);
 void bind_measured_carbide(py::module_& m);

@@ -24,6 +24,7 @@ void bind_results(py::module_& m) {
   bind_calibration_parts(m);
   bind_measurement_outcome(m);
   bind_calibration(m);
+  bind_evidence(m);
   bind_matrix_twin(m);
   bind_comparison(m);
   bind_measured_carbide(m);

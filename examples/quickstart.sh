@@ -10,7 +10,7 @@ bash tests/install_packages.sh run
 
 log=build/quickstart.log
 mkdir -p build
-echo "building (one to three minutes on two cores), log in $log"
+echo "building (about five minutes on two cores), log in $log"
 if ! { cmake --preset release && cmake --build --preset release --parallel "$(nproc)"; } \
   >"$log" 2>&1; then
   tail -n 40 "$log" >&2

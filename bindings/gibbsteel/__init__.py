@@ -17,7 +17,6 @@ from . import plot, quantities
 from . import short_soak_limit as _short_soak_limit  # adds a method to State
 from . import timed_soak as _timed_soak  # adds methods to State
 from ._core import (
-    SCREEN_BLOCK_ROWS,
     BoundCompound,
     CalibratedNumber,
     Calibration,
@@ -34,6 +33,8 @@ from ._core import (
     Dissolution,
     Equilibrium,
     Estimate,
+    Evidence,
+    EvidenceRow,
     FirstOrderBand,
     HardeningEstimates,
     HardeningFamily,
@@ -67,9 +68,11 @@ from ._core import (
     PropertySlope,
     Quantity,
     QuantityBand,
+    RecordedMeasurement,
     Report,
     ReportSection,
     RuleSpans,
+    SCREEN_BLOCK_ROWS,
     SampledBand,
     ScreenTable,
     SearchOptions,
@@ -108,6 +111,7 @@ from .comparison import compare
 from .design import design, matrix_targets, target
 from .display import attach as _attach
 from .errors import DataError, GibbsteelError, InputError
+from .evidence import load_measurements, published_measurements
 from .hardening import property_equations
 from .hardness import (
     carbide_hardness,
@@ -154,6 +158,8 @@ __all__ = [
     "Dissolution",
     "Equilibrium",
     "Estimate",
+    "Evidence",
+    "EvidenceRow",
     "FirstOrderBand",
     "GibbsteelError",
     "GibbsteelWarning",
@@ -192,6 +198,7 @@ __all__ = [
     "PropertySlope",
     "Quantity",
     "QuantityBand",
+    "RecordedMeasurement",
     "Report",
     "ReportSection",
     "RuleSpans",
@@ -240,6 +247,7 @@ __all__ = [
     "hrc_from_hv",
     "hv_from_hrc",
     "join_screens",
+    "load_measurements",
     "load_parameters",
     "matching_temperature",
     "matrix_targets",
@@ -249,6 +257,7 @@ __all__ = [
     "parameter_files",
     "plot",
     "property_equations",
+    "published_measurements",
     "quantities",
     "quenched_hardness",
     "screen",

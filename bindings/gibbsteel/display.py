@@ -8,6 +8,7 @@ from ._core import (
     CompositionSearch,
     Design,
     Dissolution,
+    Evidence,
     HardeningEstimates,
     HardeningWindow,
     MatchingTemperature,
@@ -32,6 +33,7 @@ from ._core import (
 )
 from .arrays import array
 from .calibration_files import calibration_to_frame, numbers_to_frame, save_layer
+from .evidence import evidence_to_frame
 from .export import to_csv, to_json
 from .frames import to_frame, to_xarray
 from .html_inputs import parameter_set_html
@@ -76,6 +78,7 @@ METHODS: dict[type, dict[str, object]] = {
         "save_layer": save_layer,
         "to_frame": calibration_to_frame,
     },
+    Evidence: {"to_frame": evidence_to_frame},
     Report: {
         "_repr_html_": report_html,
         "html": property(report_html, doc="The page as HTML."),
@@ -95,6 +98,7 @@ AS_PRINTED: tuple[type, ...] = (
     CompositionSearch,
     Design,
     Dissolution,
+    Evidence,
     HardeningEstimates,
     HardeningWindow,
     MatchingTemperature,

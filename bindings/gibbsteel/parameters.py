@@ -38,9 +38,8 @@ def parameter_files() -> dict[str, Path]:
     folder = Path(str(resources.files("gibbsteel") / "thermo_data"))
     found = [
         file
-        for pattern in ("*.json", "editions/*.json", "layers/*.json")
+        for pattern in ("tool_steel.json", "editions/*.json", "layers/*.json")
         for file in folder.glob(pattern)
-        if not file.name.endswith(".schema.json")
     ]
     return {file.relative_to(folder).as_posix(): file for file in sorted(found)}
 

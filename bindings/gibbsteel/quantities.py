@@ -34,6 +34,7 @@ __all__ = [
     "mass_percent",
     "matrix",
     "retained_austenite",
+    "retained_austenite_of_matrix",
     "short_soak_matrix",
     "timed_soak_matrix",
     "volume_percent",
@@ -163,6 +164,11 @@ def retained_austenite(**settings: Any) -> Quantity:
     return _core.quantity_retained_austenite(hardening_options(**settings))
 
 
+def retained_austenite_of_matrix(**settings: Any) -> Quantity:
+    """Retained austenite [vol% of the matrix]; settings as `martensite_start`."""
+    return _core.quantity_retained_austenite_of_matrix(hardening_options(**settings))
+
+
 def hardness_hv(**settings: Any) -> Quantity:
     """As-quenched hardness [HV]; settings as `martensite_start`."""
     return _core.quantity_hardness_hv(hardening_options(**settings))
@@ -181,7 +187,7 @@ def hardness_hrc(**settings: Any) -> Quantity:
 
 
 def hardening_quantity(name: str, *settings: str) -> Quantity:
-    """One of the four above from texts ``"family=bearing"``: what pickle calls."""
+    """One of the five above from texts ``"family=bearing"``: what pickle calls."""
     given = dict(setting.split("=", 1) for setting in settings)
 
     def number(key: str) -> float | None:
@@ -198,9 +204,11 @@ def hardening_quantity(name: str, *settings: str) -> Quantity:
         cooling_rate=number("cooling_rate"),
         equations=None,
     )
+    of_matrix = _core.quantity_retained_austenite_of_matrix
     made_by = {
         "martensite_start": _core.quantity_martensite_start,
         "retained_austenite": _core.quantity_retained_austenite,
+        "retained_austenite_of_matrix": of_matrix,
         "hardness_hv": _core.quantity_hardness_hv,
         "hardness_hrc": _core.quantity_hardness_hrc,
     }

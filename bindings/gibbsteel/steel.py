@@ -12,6 +12,7 @@ from .bands import BandMethods
 from .changed import ChangeMethods, parameter_set
 from .composition import as_weight_percent
 from .composition_for import CompositionSearchMethods
+from .evidence import EvidenceMethods
 from .html_inputs import steel_html
 from .matrix_twin import MatrixTwinMethods
 from .melting import MeltingMethods
@@ -31,6 +32,7 @@ class Steel(
     BandMethods,
     ChangeMethods,
     CompositionSearchMethods,
+    EvidenceMethods,
     GridMethods,
     MatrixTwinMethods,
     MeltingMethods,

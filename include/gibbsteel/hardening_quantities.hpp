@@ -14,7 +14,9 @@ namespace gibbsteel::quantities {
 /// @throws InputError as hardening(), then
 Quantity martensite_start(const HardeningOptions& options = {});  ///< [C]
 Quantity retained_austenite(
-    const HardeningOptions& options = {});                    ///< [vol% of the steel]
+    const HardeningOptions& options = {});  ///< [vol% of the steel]
+/// [vol% of all matrix phases together]: what X-rays see between large carbides
+Quantity retained_austenite_of_matrix(const HardeningOptions& options = {});
 Quantity hardness_hv(const HardeningOptions& options = {});   ///< as quenched [HV]
 Quantity hardness_hrc(const HardeningOptions& options = {});  ///< as quenched [HRC]
 

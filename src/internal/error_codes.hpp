@@ -76,6 +76,7 @@ inline constexpr std::string_view kFreeNumber = "gibbsteel.input.300";
 inline constexpr std::string_view kMeasurement = "gibbsteel.input.301";
 inline constexpr std::string_view kCalibrationOption = "gibbsteel.input.302";
 inline constexpr std::string_view kNoLayer = "gibbsteel.input.303";
+inline constexpr std::string_view kEvidenceOption = "gibbsteel.input.304";
 inline constexpr std::string_view kForeignPickle = "gibbsteel.input.256";
 inline constexpr std::string_view kLaterPickle = "gibbsteel.input.257";
 inline constexpr std::string_view kDamagedPickle = "gibbsteel.input.258";
@@ -186,6 +187,7 @@ inline constexpr auto kInputCodes = std::to_array<CodeMeaning>({
     {kMeasurement, "a measurement cannot be fitted to"},
     {kCalibrationOption, "an option of the calibration is outside its range"},
     {kNoLayer, "a calibration that has no layer cannot be saved"},
+    {kEvidenceOption, "an option of the evidence is outside its range"},
 });
 
 // Warnings.

@@ -1,4 +1,4 @@
-# Writes the bytes of the file FROM as a C++ array to the file TO.
+# Writes the bytes of the file FROM as a C++ array to the file TO, behind FUNCTION().
 file(READ ${FROM} bytes HEX)
 string(REGEX REPLACE "(..)" "0x\\1," bytes "${bytes}")
 string(REPEAT "." 80 line)  # 16 bytes
@@ -10,7 +10,7 @@ constexpr unsigned char kBytes[] = {
 ${bytes}
 };
 }
-std::string_view embedded_tool_steel() {
+std::string_view ${FUNCTION}() {
   return {reinterpret_cast<const char*>(kBytes), sizeof kBytes};
 }
 }

@@ -3,8 +3,8 @@
 #include <array>
 #include <string_view>
 
-#include "../internal/error_codes.hpp"
 #include "field_reader.hpp"
+#include "file_format.hpp"
 #include "message_text.hpp"
 #include "number_text.hpp"
 #include "read_phase.hpp"
@@ -18,37 +18,6 @@ constexpr std::array<std::string_view, 13> kTopKeys{
     "format",          "title",        "edition",       "licence",  "units",
     "reference_state", "validity",     "sources",       "elements", "curves",
     "phases",          "correlations", "solidus_bounds"};
-constexpr std::array<std::string_view, 2> kFormatKeys{"name", "version"};
-constexpr std::string_view kFormatName = "gibbsteel parameter file";
-constexpr double kFormatVersion = 1.0;
-
-/// Nothing else is worth reading in a file of another kind.
-bool is_parameter_file(const JsonNode& root, Problems& problems) {
-  if (root.type != JsonNode::Type::object) {
-    problems.add(codes::kWrongFormat, "", "is " + std::string(kind_of(root)),
-                 "give a parameter file: an object with the key \"format\"");
-    return false;
-  }
-  const JsonNode* format = root.find("format");
-  const JsonNode* name = format == nullptr ? nullptr : format->find("name");
-  if (name == nullptr || name->text != kFormatName) {
-    problems.add(codes::kWrongFormat, format == nullptr ? "" : "/format",
-                 "does not say that this is a parameter file",
-                 "begin with \"format\": {\"name\": \"gibbsteel parameter file\", "
-                 "\"version\": 1}");
-    return false;
-  }
-  const JsonNode* version = format->find("version");
-  if (version == nullptr || version->type != JsonNode::Type::number ||
-      version->number != kFormatVersion) {
-    problems.add(codes::kWrongFormat, "/format/version",
-                 "is no version that can be read here", "version 1 can be read");
-    return false;
-  }
-  const FieldReader check_keys(*format, "/format", problems, kFormatKeys);
-  return true;
-}
-
 FileRecord read_record(const FieldReader& top, const std::string& file) {
   FileRecord record;
   record.name = file;
@@ -82,7 +51,7 @@ void read_phases(const FieldReader& top, const std::string& file,
 std::optional<Draft> read_draft(const JsonNode& root, const std::string& file,
                                 const ParameterSet* below, const FileLimits& limits,
                                 Problems& problems) {
-  if (!is_parameter_file(root, problems)) return std::nullopt;
+  if (!has_format(root, "parameter file", problems)) return std::nullopt;
   Draft draft;
   const bool layer = below != nullptr;
   const FieldReader top(root, "", problems, kTopKeys);

@@ -38,11 +38,14 @@ print("gibbsteel", gs.__version__, "works from", gs.__file__)
 """
 
 
-def readme_program(source: Path) -> str:
-    """The Python examples of the README, in their order, as one program."""
-    text = (source / "README.md").read_text(encoding="utf-8")
+PAGES = ("README.md", "examples/screening.md")
+
+
+def program_of(page: Path) -> str:
+    """The Python examples of a page, in their order, as one program."""
+    text = page.read_text(encoding="utf-8")
     blocks = re.findall(r"^```python\n(.*?)^```$", text, re.MULTILINE | re.DOTALL)
-    assert blocks, "the README has no Python example"
+    assert blocks, f"{page} has no Python example"
     return "\n".join(blocks)
 
 
@@ -77,9 +80,9 @@ def main(source: Path, work: Path, version: str) -> None:
     python = work / "venv" / "bin" / "python"
     install = "-m pip install --no-index --no-build-isolation --no-deps".split()
     subprocess.run([python, *install, source], check=True, env=environment, cwd=work)
-    program = readme_program(source)
-    subprocess.run([python, "-c", USE, version], check=True, env=environment, cwd=work)
-    subprocess.run([python, "-c", program], check=True, env=environment, cwd=work)
+    programs = [[USE, version], *([program_of(source / page)] for page in PAGES)]
+    for program in programs:
+        subprocess.run([python, "-c", *program], check=True, env=environment, cwd=work)
 
 
 if __name__ == "__main__":

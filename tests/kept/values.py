@@ -174,9 +174,20 @@ def fitted_values() -> dict[str, Any]:
     return {
         "measurement": measured[0],
         "calibration": gs.calibrate(measured, dict.fromkeys(places, 2000.0)),
+        **evidence_values(gs.Steel(heats["trial 1"], name="trial 1")),
         "screen_table": gs.screen(
             [[0.55, 4.5], [float("nan"), 4.5]], ["C", "Cr"], celsius=[1000]
         ),
+    }
+
+
+def evidence_values(steel: gs.Steel) -> dict[str, Any]:
+    """What was measured on steels like one."""
+    found = steel.evidence(celsius=1220, most_soaks=1)
+    return {
+        "recorded_measurement": gs.published_measurements()[0],
+        "evidence_row": found.rows[0],
+        "evidence": found,
     }
 
 

@@ -28,6 +28,7 @@ def terms_of(parameters, phase, name="energy"):
 
 def test_the_page_says_of_the_records_what_the_layer_does(layered):
     page = (LAYERS / "carbides.md").read_text("utf-8")
+    assert page.startswith(calibrate_carbides.INTRODUCTION.strip())
     assert calibrate_carbides.records_part(layered) in page
 
 

@@ -1,4 +1,5 @@
-"""What tells timed soaks from both limits: the README's counts, on the same records."""
+"""What tells timed soaks from both limits: the counts of thermo_data/TRUST.md, on the
+same records."""
 
 import pytest
 from evaluate import record_file

@@ -4,7 +4,12 @@ from pathlib import Path
 
 import pytest
 from check_budgets import overruns
-from check_developers import equation_complaints, labels_in, package_complaints
+from check_developers import (
+    equation_complaints,
+    labels_in,
+    package_complaints,
+    room_complaints,
+)
 from check_tree import complaints
 from cpp_functions import cpp_functions
 from tree import files_on_disk
@@ -120,6 +125,15 @@ def test_package_without_a_reason_is_seen():
     script = "run_packages=(\n  g++ cmake\n)\n"
     assert package_complaints(script, "`g++` compiles") == ["cmake: not explained"]
     assert package_complaints("", "") != []
+
+
+def test_room_on_one_side_only_is_seen():
+    files = ["src/a/b.cpp", "src/c/d/e.cpp", "src/f.cpp", "x/y/z"]
+    page = "| `src/a/` | x |\n| `src/g/` | y |\n| `x/y/` | z |"
+    assert room_complaints([Path(name) for name in files], page) == [
+        "src/c/: not in the table of rooms",
+        "src/g/: no such folder",
+    ]
 
 
 def test_copy_without_git_lists_sources_but_not_what_was_built(tmp_path):

@@ -388,6 +388,8 @@ TEST_CASE("quantities are the numbers of hardening()") {
         result.martensite_start.value);
   CHECK(quantities::retained_austenite(options).value(state) ==
         doctest::Approx(result.retained_austenite.value).epsilon(1e-14));
+  CHECK(quantities::retained_austenite_of_matrix(options).value(state) ==
+        doctest::Approx(result.retained_austenite_of_matrix.value).epsilon(1e-14));
   CHECK(quantities::hardness_hv(options).value(state) == result.hardness_hv.value);
   CHECK(quantities::hardness_hrc(options).value(state) == result.hardness_hrc.value);
   CHECK(quantities::hardness_hrc().label() == "as-quenched hardness [HRC]");
@@ -412,6 +414,7 @@ TEST_CASE("slopes of quantities agree with central differences of the state") {
       for (const Quantity& quantity :
            {quantities::martensite_start(options),
             quantities::retained_austenite(options), quantities::hardness_hv(options),
+            quantities::retained_austenite_of_matrix(options),
             quantities::hardness_hrc(options)})
         for (const StateSlope& slope : all.slopes) {
           CAPTURE(quantity.name());

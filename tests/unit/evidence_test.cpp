@@ -1,0 +1,128 @@
+/// What stands behind a soak: distances by hand, order, and what is computed.
+
+#include "gibbsteel/evidence.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <string>
+
+#include "gibbsteel/errors.hpp"
+
+using namespace gibbsteel;
+
+namespace {
+
+const Temperature kHot = Temperature::celsius(1120.0);
+const NamedValues kSteel{{"C", 0.55}, {"Cr", 4.5}, {"Mo", 2.75}, {"Mn", 0.3}};
+
+RecordedMeasurement measured(const std::string& record, const NamedValues& percents,
+                             double celsius, Quantity quantity, double value) {
+  return {{record, percents, Temperature::celsius(celsius), std::move(quantity), value,
+           0.1, record},
+          "Shop book, page 3",
+          "low",
+          true,
+          false,
+          "File: because."};
+}
+
+Distance at(const NamedValues& other, double celsius = 1120.0) {
+  return distance(kSteel, kHot, other, Temperature::celsius(celsius));
+}
+
+}  // namespace
+
+TEST_CASE("distance, Eq. (V1)") {
+  CHECK(at(kSteel).value == 0.0);
+  CHECK(at(kSteel).by == "");
+  // 0.05 over 0.15; 0.75 over a fifth of 3.5; an element that one of them lacks.
+  CHECK(at({{"C", 0.60}, {"Cr", 4.5}, {"Mo", 2.75}, {"Mn", 0.3}}).value ==
+        doctest::Approx(1.0 / 3.0));
+  const Distance molybdenum = at({{"C", 0.55}, {"Cr", 4.5}, {"Mo", 3.5}});
+  CHECK(molybdenum.value == doctest::Approx(0.75 / 0.7));
+  CHECK(molybdenum.by == "Mo");
+  CHECK(at({{"C", 0.55}, {"Cr", 4.5}, {"Mo", 2.75}}).by == "Mn");
+  CHECK(at({{"C", 0.55}, {"Cr", 4.5}, {"Mo", 2.75}}).value == doctest::Approx(0.6));
+  const Distance hotter = at(kSteel, 1195.0);
+  CHECK(hotter.value == doctest::Approx(1.0));
+  CHECK(hotter.by == "temperature");
+  // Rich in carbon a tenth counts as one: 0.2 over 0.225. Iron does not count.
+  CHECK(distance({{"C", 2.25}, {"Fe", 85.0}}, kHot, {{"C", 2.05}}, kHot).value ==
+        doctest::Approx(0.2 / 0.225));
+}
+
+TEST_CASE("nearest first, so many soaks, each number with the set of the steel") {
+  NamedValues far = kSteel, further = kSteel;
+  far.set("Cr", 5.0);
+  further.set("Cr", 6.0);
+  EvidenceOptions options;
+  options.measurements = {
+      measured("further", further, 1120.0, quantities::matrix("Cr"), 5.9),
+      measured("far", far, 1120.0, quantities::matrix("Cr"), 4.9),
+      measured("far", far, 1120.0, quantities::volume_percent("M6C"), 2.0),
+      measured("colder", kSteel, 1090.0, quantities::matrix("C"), 0.4)};
+  options.most_soaks = 2;
+  const Steel steel(kSteel, {"heat 7", nullptr, false});
+  const Evidence found = evidence(steel, kHot, options);
+  REQUIRE(found.rows.size() == 3);
+  CHECK(found.measurements == 4);
+  CHECK(found.rows[0].record == "colder");
+  CHECK(found.rows[1].record == "far");
+  CHECK(found.rows[2].quantity == "M6C");
+  CHECK(found.nearest().by == "temperature");
+  const State colder = steel.soak(Temperature::celsius(1090.0));
+  CHECK(found.rows[0].computed == colder.matrix.weight_percent["C"]);
+  const State other = Steel(far).soak(kHot);
+  CHECK(found.rows[1].computed == other.matrix.weight_percent["Cr"]);
+  CHECK(found.rows[1].miss() == doctest::Approx((found.rows[1].computed - 4.9) / 0.1));
+  CHECK(found.computed() == 3);
+}
+
+TEST_CASE("what cannot be computed says why and counts as neither met nor missed") {
+  EvidenceOptions options;
+  options.measurements = {
+      measured("a", kSteel, 1120.0, quantities::volume_percent("delta"), 2.0),
+      measured("b", kSteel, 1120.0, quantities::in_phase("M23C6", "Cr"), 60.0)};
+  const Evidence found = evidence(Steel(kSteel), kHot, options);
+  REQUIRE(found.rows.size() == 2);
+  CHECK(std::isnan(found.rows[0].computed));
+  CHECK(found.rows[0].reason == "there is no phase 'delta'");
+  CHECK(found.rows[1].reason == "there is none by the calculation");
+  CHECK_FALSE(found.rows[1].met());
+  CHECK(found.computed() == 0);
+  CHECK(found.met() == 0);
+}
+
+TEST_CASE("the page") {
+  EvidenceOptions options;
+  options.temperature_unit = TemperatureUnit::fahrenheit;
+  options.measurements = {
+      measured("a", {{"C", 0.5}}, 1120.0, quantities::matrix("C"), 0.7),
+      measured("b", {{"C", 0.5}}, 1120.0, quantities::carbide_volume_percent(), 0.0)};
+  const Evidence found =
+      evidence(Steel({{"C", 0.52}}, {"bar", nullptr, false}), kHot, options);
+  CHECK(found.brief() ==
+        "bar at 1120 C (2048 F), long-hold limit: measured on steels of this kind; "
+        "nearest a, 0.1 away (C); 1 of 2 numbers met");
+  const std::string page = found.full();
+  CHECK(page.find("a at 1120 C (2048 F), 0.1 away (C): 0.5C\n"
+                  "                         measured  computed  missed by  source\n"
+                  "  C in the matrix, wt%  0.7 +-0.1       0.5        2.0  ml [1]\n"
+                  "C in the matrix, why: File: because.\n"
+                  "\n"
+                  "b at 1120 C (2048 F), 0.1 away (C): 0.5C\n") != std::string::npos);
+  CHECK(page.find("[1] Shop book, page 3\n") != std::string::npos);
+  CHECK(page.find("local codes and licensed practice come first.") !=
+        std::string::npos);
+  CHECK(Evidence{}.nearest().value == 0.0);
+}
+
+TEST_CASE("options") {
+  EvidenceOptions none;
+  none.most_soaks = 0;
+  CHECK_THROWS_WITH_AS(
+      evidence(Steel(kSteel), kHot, none),
+      "[gibbsteel.input.304] most_soaks: is 0; give a whole number from 1 to 1000",
+      InputError);
+}
