@@ -7,10 +7,18 @@
 namespace gibbsteel::python {
 namespace {
 
-py::dict provenance_dict(const State& state) {
+py::dict as_dict(const std::vector<std::pair<std::string, std::string>>& pairs) {
   py::dict result;
-  for (const auto& [label, text] : provenance(state)) result[py::str(label)] = text;
+  for (const auto& [label, text] : pairs) result[py::str(label)] = text;
   return result;
+}
+
+py::dict long_hold_provenance(const std::string& parameters, const std::string& hash,
+                              std::optional<bool> at_soak_temperature) {
+  std::optional<VolumeBasis> basis;
+  if (at_soak_temperature)
+    basis = *at_soak_temperature ? VolumeBasis::soak : VolumeBasis::room;
+  return as_dict(provenance(parameters, hash, basis));
 }
 
 void bind_section(py::module_& m) {
@@ -40,11 +48,20 @@ void bind_functions(py::module_& m) {
   m.def("state_report",
         py::overload_cast<const State&, const HardeningOptions&>(&report),
         py::arg("state"), py::arg("quench"));
+  m.def("state_report",
+        py::overload_cast<const ShortSoak&, const HardeningOptions&>(&report),
+        py::arg("state"), py::arg("quench"));
   m.def("state_title", &result_title, py::arg("state"));
-  m.def("sweep_report", py::overload_cast<const Sweep&>(&report), py::arg("sweep"));
+  m.def("sweep_report",
+        py::overload_cast<const Sweep&, const HardeningOptions&>(&report),
+        py::arg("sweep"), py::arg("quench"));
   m.def("state_flag", py::overload_cast<const State&>(&result_flag), py::arg("state"));
   m.def("sweep_flag", py::overload_cast<const Sweep&>(&result_flag), py::arg("sweep"));
-  m.def("provenance", &provenance_dict, py::arg("state"));
+  m.def(
+      "provenance", [](const State& state) { return as_dict(provenance(state)); },
+      py::arg("state"));
+  m.def("long_hold_provenance", &long_hold_provenance, py::arg("parameters"),
+        py::arg("parameters_hash"), py::arg("at_soak_temperature"));
 }
 
 }  // namespace

@@ -75,6 +75,7 @@ void bind_minutes(py::module_& m) {
 
 void bind_timed_soak(py::module_& m) {
   bind_minutes(m);
+  m.attr("default_particle_micrometres") = TimedSoakOptions{}.particle_micrometres;
   m.def("minutes_for", &search, py::arg("state"), py::arg("element"),
         py::arg("weight_percent"), py::arg("particle_micrometres"),
         py::arg("annealed_kelvin"), py::arg("parameters"));

@@ -58,6 +58,7 @@ class WindowSearch {
     window_.range = scan_.range;
     window_.analysis = steel_.analysis();
     window_.parameters = scan_.problem.blank.parameters;
+    window_.at_floor = window_.at_ceiling = scan_.problem.blank;
     window_.by_family = rules_.hardness && rules_.hardness->by_family();
     window_.temperature_unit = scan_.problem.options.temperature_unit;
     add_rules();

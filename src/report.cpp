@@ -98,4 +98,17 @@ std::vector<std::pair<std::string, std::string>> provenance(const State& state) 
           {"caution", internal::caution_of(state)}};
 }
 
+std::vector<std::pair<std::string, std::string>> provenance(
+    const std::string& parameters, const std::string& parameters_hash,
+    std::optional<VolumeBasis> basis) {
+  State blank;
+  blank.parameters = parameters;
+  blank.parameters_hash = parameters_hash;
+  blank.basis = basis.value_or(VolumeBasis::room);
+  auto told = provenance(blank);
+  if (!basis)
+    std::erase_if(told, [](const auto& entry) { return entry.first == "basis"; });
+  return told;
+}
+
 }  // namespace gibbsteel

@@ -1,5 +1,7 @@
 /// The estimates of a quench as a section of a report; see report.hpp.
 
+#include <algorithm>
+
 #include "internal/family_mix.hpp"
 #include "internal/number_format.hpp"
 #include "internal/report_sections.hpp"
@@ -14,9 +16,14 @@ std::vector<std::string> row_of(const Estimate& e) {
           fixed_or(e.high, digits, "n/a"), e.unit};
 }
 
-/// Equation, source and remarks of one estimate.
+/// Equation and source of one estimate.
+std::string source_of(const Estimate& e) {
+  return e.name + ": " + e.equation + "; " + e.source + ".";
+}
+
+/// The same with its remarks.
 std::string origin_of(const Estimate& e) {
-  std::string text = e.name + ": " + e.equation + "; " + e.source + ".";
+  std::string text = source_of(e);
   for (const std::string& remark : e.remarks) text += " " + remark + ".";
   return text;
 }
@@ -33,31 +40,105 @@ std::string family_text(const HardeningEstimates& e) {
   return e.family.name + (e.family_chosen ? ", as asked for" : ", by composition");
 }
 
+/// Family, what the bands are, and where every estimate comes from.
+template <typename Origin>
+std::vector<std::string> lines_of(const HardeningEstimates& e, const Origin& origin) {
+  std::vector<std::string> lines{
+      "family: " + family_text(e),
+      "low to high: about two in three measurements, for this austenite; the error of "
+      "the composition of the austenite comes on top",
+      origin(e.martensite_start), origin(e.retained_austenite), origin(e.hardness_hrc)};
+  if (e.grain_diameter.known()) lines.push_back(origin(e.grain_diameter));
+  return lines;
+}
+
+std::string title_of(const HardeningEstimates& e) {
+  return "Estimates after a quench to " + celsius_and_fahrenheit(e.coldest);
+}
+
+/// A code of several soaks; the texts may differ by a number.
+struct SharedWarning {
+  Warning first;
+  Temperature at;         ///< of the first
+  Temperature low, high;  ///< of all
+  std::size_t count;
+  bool same;
+};
+
+void add(const Warning& warning, Temperature soak, std::vector<SharedWarning>& all) {
+  const auto known = std::find_if(all.begin(), all.end(), [&](const SharedWarning& s) {
+    return s.first.code == warning.code;
+  });
+  if (known == all.end()) {
+    all.push_back({warning, soak, soak, soak, 1, true});
+    return;
+  }
+  known->low = std::min(known->low, soak);
+  known->high = std::max(known->high, soak);
+  ++known->count;
+  known->same = known->same && known->first.text == warning.text;
+}
+
+/// "816 to 899 C", "816 to 899 C (3 of these 4 soaks)"
+std::string where(const SharedWarning& warning, const std::vector<const State*>& states,
+                  TemperatureUnit unit) {
+  if (warning.low == warning.high) return degrees(warning.at, unit);
+  const auto between = std::count_if(states.begin(), states.end(), [&](const State* s) {
+    return s->temperature >= warning.low && s->temperature <= warning.high;
+  });
+  std::string text = degrees(TemperatureRange{warning.low, warning.high}, unit);
+  if (warning.count != static_cast<std::size_t>(between))
+    text += " (" + std::to_string(warning.count) + " of these " +
+            std::to_string(between) + " soaks)";
+  return text;
+}
+
+bool holds(const State& state, const Warning& warning) {
+  return std::find(state.warnings.begin(), state.warnings.end(), warning) !=
+         state.warnings.end();
+}
+
 }  // namespace
 
 ReportSection estimates_section(const HardeningEstimates& estimates) {
-  ReportSection section{
-      "Estimates after a quench to " + celsius_and_fahrenheit(estimates.coldest),
-      {},
-      {}};
+  ReportSection section{title_of(estimates), {}, {}};
   if (!estimates.martensite_start.known()) {
     section.lines.push_back(missing(estimates.martensite_start));
     return section;
   }
-  section.lines = {"family: " + family_text(estimates),
-                   "low to high: about two in three measurements, for this austenite; "
-                   "the error of the composition of the austenite comes on top",
-                   origin_of(estimates.martensite_start),
-                   origin_of(estimates.retained_austenite),
-                   origin_of(estimates.hardness_hrc)};
+  section.lines = lines_of(estimates, origin_of);
   section.table = {{"", "value", "low", "high", "unit"}};
   for (const Estimate* each :
        {&estimates.martensite_start, &estimates.retained_austenite,
         &estimates.hardness_hv, &estimates.hardness_hrc, &estimates.grain_diameter})
     if (each->known()) section.table.push_back(row_of(*each));
-  if (estimates.grain_diameter.known())
-    section.lines.push_back(origin_of(estimates.grain_diameter));
   return section;
+}
+
+ReportSection estimates_heading(const std::vector<HardeningEstimates>& estimates) {
+  const auto first = std::find_if(
+      estimates.begin(), estimates.end(),
+      [](const HardeningEstimates& e) { return e.martensite_start.known(); });
+  if (first != estimates.end())
+    return {title_of(*first), lines_of(*first, source_of), {}};
+  const HardeningEstimates& none = estimates.front();
+  return {title_of(none), {missing(none.martensite_start)}, {}};
+}
+
+std::vector<std::string> estimate_warning_lines(
+    const std::vector<const State*>& states,
+    const std::vector<HardeningEstimates>& estimates, TemperatureUnit unit) {
+  std::vector<SharedWarning> all;
+  for (std::size_t i = 0; i < states.size(); ++i)
+    for (const Warning& warning : estimates[i].warnings)
+      if (!holds(*states[i], warning)) add(warning, states[i]->temperature, all);
+  std::vector<std::string> lines;
+  for (const SharedWarning& each : all) {
+    const std::string at = each.same ? "" : "at " + degrees(each.at, unit) + ": ";
+    lines.push_back(where(each, states, unit) + ": [" + each.first.code + "] " + at +
+                    each.first.text);
+  }
+  return lines;
 }
 
 }  // namespace gibbsteel::internal

@@ -67,10 +67,11 @@ void check_places(const SoakProblem& problem, const std::vector<std::string>& pl
   const auto all = parameter_file::parameter_numbers(problem.system.parameters());
   for (const auto& place : places)
     if (find_place(all, place) == all.end())
-      problems.push_back({std::string(codes::kNoParameterInput), "parameters",
-                          "there is no number at '" + place + "'",
-                          "give places such as '" + all.back().place +
-                              "'; parameter_inputs() lists them all"});
+      problems.push_back(
+          {std::string(codes::kNoParameterInput), "parameters",
+           "there is no number at '" + place + "'",
+           "give places such as '" + all.back().place +
+               "'; parameter_inputs of the parameter set lists them all"});
 }
 
 /// Mole fractions per weight percent of `symbol`, balance Fe.                 Eq. (S5)

@@ -1,6 +1,7 @@
 /// The report of a sweep; see report.hpp.
 
 #include <algorithm>
+#include <iterator>
 
 #include "internal/number_format.hpp"
 #include "internal/other_kinds.hpp"
@@ -120,9 +121,63 @@ void add_matrix(const Sweep& sweep, const Picked& states,
   sections.push_back(std::move(section));
 }
 
+Picked usable(const Picked& states) {
+  Picked some;
+  std::copy_if(states.begin(), states.end(), std::back_inserter(some),
+               [](const State* state) { return state->usable(); });
+  return some;
+}
+
+struct EstimateColumns {
+  const char* heading;
+  int digits;
+  Estimate HardeningEstimates::*estimate;
+};
+
+/// Those that are known for some soak.
+std::vector<EstimateColumns> columns_of(const std::vector<HardeningEstimates>& all) {
+  std::vector<EstimateColumns> known;
+  for (const EstimateColumns& each :
+       {EstimateColumns{"Ms, C", 0, &HardeningEstimates::martensite_start},
+        EstimateColumns{"RA, vol%", 1, &HardeningEstimates::retained_austenite},
+        EstimateColumns{"HRC", 1, &HardeningEstimates::hardness_hrc},
+        EstimateColumns{"grain, um", 1, &HardeningEstimates::grain_diameter}})
+    if (std::any_of(all.begin(), all.end(),
+                    [&](const auto& e) { return (e.*each.estimate).known(); }))
+      known.push_back(each);
+  return known;
+}
+
+/// @param all  of the usable ones among `states`, in their order
+void add_estimates(const Picked& states, const std::vector<HardeningEstimates>& all,
+                   std::vector<ReportSection>& sections) {
+  if (all.empty()) return;
+  ReportSection section = internal::estimates_heading(all);
+  const auto columns = columns_of(all);
+  if (!columns.empty()) {
+    section.lines.push_back(
+        "Ms: martensite start; RA: retained austenite; HRC: as-quenched hardness");
+    std::vector<std::string> headings;
+    for (const EstimateColumns& column : columns)
+      headings.insert(headings.end(), {column.heading, "low", "high"});
+    auto estimates = all.begin();
+    section.table = by_temperature("", states, headings, [&](const State&) {
+                      std::vector<std::string> cells;
+                      for (const EstimateColumns& column : columns) {
+                        const Estimate& e = *estimates.*column.estimate;
+                        for (const double value : {e.value, e.low, e.high})
+                          cells.push_back(fixed_or(value, column.digits, "-"));
+                      }
+                      ++estimates;
+                      return cells;
+                    }).table;
+  }
+  sections.push_back(std::move(section));
+}
+
 }  // namespace
 
-Report report(const Sweep& sweep) {
+Report report(const Sweep& sweep, const HardeningOptions& quench) {
   Report page;
   page.title = sweep.brief();
   page.caution = internal::kCaution;
@@ -133,9 +188,16 @@ Report report(const Sweep& sweep) {
   page.sections.push_back(basis_section(sweep, states.size()));
   add_carbides(sweep, states, page.sections);
   add_matrix(sweep, states, page.sections);
+  const Picked solved = usable(states);
+  std::vector<HardeningEstimates> estimates;
+  for (const State* state : solved) estimates.push_back(hardening(*state, quench));
+  add_estimates(states, estimates, page.sections);
   page.sections.push_back(internal::solution_section(sweep));
   page.sections.push_back(internal::origin_section(sweep.states.front()));
   page.warnings = internal::warning_lines(sweep);
+  for (auto& line :
+       internal::estimate_warning_lines(solved, estimates, sweep.temperature_unit))
+    page.warnings.push_back(std::move(line));
   return page;
 }
 

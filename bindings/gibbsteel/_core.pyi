@@ -615,7 +615,7 @@ class State(_Compiled):
         self,
         minutes: float,
         *,
-        particle_micrometres: float = 0.6,
+        particle_micrometres: float = ...,
         annealed_celsius: Any = None,
         annealed_fahrenheit: Any = None,
         parameters: ParameterSet | None = None,
@@ -625,7 +625,7 @@ class State(_Compiled):
         self,
         minutes: Iterable[float],
         *,
-        particle_micrometres: float = 0.6,
+        particle_micrometres: float = ...,
         annealed_celsius: Any = None,
         annealed_fahrenheit: Any = None,
         parameters: ParameterSet | None = None,
@@ -636,7 +636,7 @@ class State(_Compiled):
         element: str,
         weight_percent: float,
         *,
-        particle_micrometres: float = 0.6,
+        particle_micrometres: float = ...,
         annealed_celsius: Any = None,
         annealed_fahrenheit: Any = None,
         parameters: ParameterSet | None = None,
@@ -1840,7 +1840,7 @@ class Sweep(_Compiled):
         """The sweep of a part of the temperatures."""
     # The next ones are added by display.py; documented where they are written.
     def array(self, name: str) -> _Array: ...
-    def report(self) -> Report: ...
+    def report(self, **quench: Any) -> Report: ...
     def to_csv(self, path: str | os.PathLike[str], *, wide: bool = False) -> None: ...
     def to_frame(self, *, wide: bool = False) -> pd.DataFrame: ...
     def to_json(self, path: str | os.PathLike[str]) -> None: ...
@@ -2093,6 +2093,9 @@ class ShortSoak(_Compiled):
     """Carbide of a short soak, seen or computed, and its matrix."""
 
     def _repr_html_(self) -> str: ...
+    def report(self, **quench: Any) -> Report: ...
+    def to_csv(self, path: str | os.PathLike[str]) -> None: ...
+    def to_frame(self) -> pd.DataFrame: ...
     @property
     def state(self) -> State:
         """Of the short soak; no equilibrium."""
@@ -2176,6 +2179,8 @@ def minutes_for(
     parameters: ParameterSet | None,
 ) -> MinutesFor:
     """See gibbsteel.State.minutes_for."""
+
+default_particle_micrometres: float
 
 def timed_soaks(
     state: State,
@@ -2468,13 +2473,13 @@ class Report(_Compiled):
     def save(self, path: str | os.PathLike[str]) -> None: ...
     def _repr_html_(self) -> str: ...
 
-def state_report(state: State, quench: HardeningOptions) -> Report:
-    """The page of a state."""
+def state_report(state: State | ShortSoak, quench: HardeningOptions) -> Report:
+    """The page of a state or a short soak."""
 
 def state_title(state: State) -> str:
     """Steel, temperature, and what the numbers are."""
 
-def sweep_report(sweep: Sweep) -> Report:
+def sweep_report(sweep: Sweep, quench: HardeningOptions) -> Report:
     """The page of a sweep."""
 
 def state_flag(state: State) -> str:
@@ -2485,6 +2490,11 @@ def sweep_flag(sweep: Sweep) -> str:
 
 def provenance(state: State) -> dict[str, str]:
     """What a table needs to be traced to its data."""
+
+def long_hold_provenance(
+    parameters: str, parameters_hash: str, at_soak_temperature: bool | None
+) -> dict[str, str]:
+    """The same of a result of long holds that keeps no state."""
 
 # bind_build_info.cpp
 

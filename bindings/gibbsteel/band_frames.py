@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from ._core import ParameterBand, QuantityBand, ToleranceBand
+from .trace import about, trace
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -44,7 +45,7 @@ def band_to_frame(band: ToleranceBand | ParameterBand) -> pd.DataFrame:
     pandas.DataFrame
         Numbers are in the unit that stands in the column ``unit``; the columns
         ``share_...`` and ``sampled_share_...`` are shares of the variance, 0 to 1.
-        ``attrs`` holds title and hash of the parameter set and the warnings.
+        ``attrs`` as in `State.to_frame`, and the warnings.
     """
     try:
         import pandas
@@ -53,7 +54,8 @@ def band_to_frame(band: ToleranceBand | ParameterBand) -> pd.DataFrame:
             "to_frame() needs the package pandas (Debian: python3-pandas)"
         ) from error
     frame = pandas.DataFrame([_row(q, band.percentiles) for q in band.quantities])
-    frame.attrs["parameters"] = band.nominal.parameters
-    frame.attrs["parameters_hash"] = band.nominal.parameters_hash
-    frame.attrs["warnings"] = [warning.text for warning in band.warnings]
-    return frame
+    shares = {
+        name: "1" for name in frame if name.startswith(("share_", "sampled_share_"))
+    }
+    warnings = [warning.text for warning in band.warnings]
+    return trace(frame, about([band.nominal]), units=shares, warnings=warnings)

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from ._core import Calibration, Problem
 from .errors import InputError
 from .optional import needed
+from .trace import about_set, trace
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -68,8 +69,9 @@ _NUMBER = "place text unit before after prior_deviation deviation ratio seen".sp
 
 def _frame(self: Calibration, rows: list[dict[str, Any]], what: str) -> pd.DataFrame:
     frame: pd.DataFrame = needed("pandas", what).DataFrame(rows)
-    frame.attrs["parameters"] = self.below
-    frame.attrs["status"] = self.status
+    trace(frame, about_set(self.below, ""), status=self.status)
+    if self.parameters is not None:
+        frame.attrs["calibrated_hash"] = self.parameters.content_hash
     return frame
 
 

@@ -37,6 +37,23 @@ def steel_column(symbol: str) -> str:
     return f"steel_{symbol}_weight_percent"
 
 
+def _parts(label: str) -> tuple[str, str]:
+    """Name and unit of a label."""
+    found = re.fullmatch(r"(.*?)(?: \[(.*)\])?", label, re.DOTALL)
+    return (found[1], found[2] or "") if found else (label, "")
+
+
+def quantity_unit(label: str) -> str:
+    """Unit of a quantity by its label; "1" of a pure number.
+
+    Examples
+    --------
+    >>> quantity_unit("as-quenched hardness [HRC]"), quantity_unit("carbon activity")
+    ('HRC', '1')
+    """
+    return _parts(label)[1] or "1"
+
+
 def quantity_column(label: str) -> str:
     """A quantity by its label.
 
@@ -47,8 +64,7 @@ def quantity_column(label: str) -> str:
     >>> quantity_column("Cr in the matrix [wt%]"), quantity_column("M6C [mass%]")
     ('matrix_Cr_weight_percent', 'M6C_mass_percent')
     """
-    found = re.fullmatch(r"(.*?)(?: \[(.*)\])?", label, re.DOTALL)
-    name, unit = (found[1], found[2] or "") if found else (label, "")
+    name, unit = _parts(label)
     placed = re.fullmatch(r"(\w+) in (?:the )?(.+)", name)
     if placed:
         name = f"{placed[2]} {placed[1]}"

@@ -14,6 +14,7 @@ from .rows import warning_numbers
 from .steel import Steel
 from .target_quantity import QuantityLike, as_list, as_quantity, require_known
 from .temperature import given_unit, many_kelvin
+from .trace import about, trace
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -98,7 +99,7 @@ def comparison_to_frame(comparison: Comparison) -> pd.DataFrame:
     pandas.DataFrame
         Steel, temperature, analysis as given (0 where an element is not listed), one
         column for every row of the comparison, and how far to trust the state, as in
-        `Sweep.to_frame`.
+        `Sweep.to_frame`. ``attrs`` as there.
     """
     given = [state.analysis.given for state in comparison.states]
     symbols = dict.fromkeys(symbol for analysis in given for symbol in analysis)
@@ -110,4 +111,5 @@ def comparison_to_frame(comparison: Comparison) -> pd.DataFrame:
     frame = state_columns(rows)
     carried = [comparison.warnings_of(i) for i in range(len(comparison))]
     frame["warnings"] = [warning_numbers(warnings) for warnings in carried]
-    return frame
+    units = {row.label: row.unit or "1" for row in comparison.rows}
+    return trace(frame, about(comparison.states), units=units)

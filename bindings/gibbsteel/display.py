@@ -46,6 +46,7 @@ from .html_results import (
     sweep_html,
 )
 from .reports import report_html, save, state_report, sweep_report
+from .short_soak_frames import short_soak_to_csv, short_soak_to_frame
 from .warn import warn
 
 METHODS: dict[type, dict[str, object]] = {
@@ -56,6 +57,11 @@ METHODS: dict[type, dict[str, object]] = {
         "to_frame": to_frame,
         "to_json": to_json,
         "warn": warn,
+    },
+    ShortSoak: {
+        "report": state_report,
+        "to_csv": short_soak_to_csv,
+        "to_frame": short_soak_to_frame,
     },
     Sweep: {
         "_repr_html_": sweep_html,

@@ -11,7 +11,8 @@ from pathlib import Path
 from typing import Any
 
 from ._core import Occurrence, State, Sweep
-from .rows import about, columns_of, rows_of, states_of
+from .rows import Row, columns_of, rows_of, states_of
+from .trace import about
 
 
 def _one_line(text: str) -> str:
@@ -25,8 +26,8 @@ def _listed(weight_percent: dict[str, float]) -> str:
 
 def _header(result: State | Sweep) -> list[str]:
     """The lines that stand above a table, the first one says how many there are."""
-    lines = [f"{label}: {text}" for label, text in about(result).items()]
     states = states_of(result)
+    lines = [f"{label}: {text}" for label, text in about(states).items()]
     if states:
         analysis = states[0].analysis
         lines.append(f"steel: {states[0].steel}")
@@ -74,10 +75,16 @@ def to_csv(
     ...     file.read_text().splitlines()[4]
     '# limit: long-hold limit (true equilibrium)'
     """
+    write_csv(self, rows_of(self, wide=wide), path)
+
+
+def write_csv(
+    origin: State | Sweep, rows: list[Row], path: str | os.PathLike[str]
+) -> None:
+    """Write rows below the lines that trace them to a state or a sweep."""
     text = io.StringIO()
-    for line in _header(self):
+    for line in _header(origin):
         text.write(f"# {line}\n")
-    rows = rows_of(self, wide=wide)
     columns = columns_of(rows)
     writer = csv.writer(text, quoting=csv.QUOTE_NONNUMERIC, lineterminator="\n")
     if columns:
@@ -180,7 +187,7 @@ def to_json(self: State | Sweep, path: str | os.PathLike[str]) -> None:
     <Steel: 0.8C, balance Fe (wt%)>
     """
     states = states_of(self)
-    content: dict[str, Any] = {"about": about(self), "steel": "", "analysis": {}}
+    content: dict[str, Any] = {"about": about(states), "steel": "", "analysis": {}}
     if states:
         content.update(steel=states[0].steel, analysis=_analysis(states[0]))
     if isinstance(self, Sweep):

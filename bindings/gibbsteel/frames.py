@@ -9,16 +9,8 @@ import numpy as np
 
 from ._core import State, Sweep
 from .optional import needed
-from .rows import (
-    about,
-    columns_of,
-    conditions,
-    kinds_of,
-    rows_of,
-    states_of,
-    trust,
-    unit_of,
-)
+from .rows import columns_of, conditions, kinds_of, rows_of, states_of, trust
+from .trace import about, trace
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -58,12 +50,8 @@ def to_frame(self: State | Sweep, *, wide: bool = False) -> pd.DataFrame:
     """
     pandas = needed("pandas", "to_frame()")
     rows = rows_of(self, wide=wide)
-    columns = columns_of(rows)
-    frame: pd.DataFrame = pandas.DataFrame(rows, columns=columns)
-    frame.attrs.update(about(self))
-    units = {name: unit_of(name) for name in columns}
-    frame.attrs["units"] = {name: unit for name, unit in units.items() if unit}
-    return frame
+    frame: pd.DataFrame = pandas.DataFrame(rows, columns=columns_of(rows))
+    return trace(frame, about(states_of(self)))
 
 
 def state_columns(rows: list[tuple[State, dict[str, float]]]) -> pd.DataFrame:
@@ -129,5 +117,5 @@ def to_xarray(self: Sweep) -> Any:
             "kind": kinds,
             "element": elements,
         },
-        attrs=about(self),
+        attrs=about(states),
     )

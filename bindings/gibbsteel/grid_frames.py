@@ -11,6 +11,7 @@ from .column_names import kind_column, matrix_column, steel_column
 from .optional import needed
 from .quantities import carbide_volume_percent, matrix, volume_percent
 from .rows import Row, columns_of, kinds_of, tidy_rows, warning_numbers
+from .trace import about, about_set, trace
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -35,12 +36,17 @@ def _quantities(grid: SoakGrid) -> dict[str, Quantity]:
     return found
 
 
+def _origin(grid: SoakGrid) -> dict[str, str]:
+    """From the soaks that were done; they stand on one parameter set and one basis."""
+    done = (state for state in grid.states if state)
+    first = next(done, None)
+    if first is None:
+        return about_set(grid.parameters, grid.parameters_hash)
+    return about([first])
+
+
 def _attributes(grid: SoakGrid) -> dict[str, Any]:
-    found: dict[str, Any] = {
-        "steel": grid.steel,
-        "parameters": grid.parameters,
-        "parameters_hash": grid.parameters_hash,
-    }
+    found: dict[str, Any] = {"steel": grid.steel}
     if grid.celsius is not None:
         found["temperature_C"] = grid.celsius
     return found
@@ -73,15 +79,14 @@ def grid_to_frame(grid: SoakGrid, *, wide: bool = True) -> pd.DataFrame:
     pandas.DataFrame
         The two swept variables; carbide by kind; composition of the matrix; ``done``,
         ``usable``, and ``warnings``, codes such as ``"303 310"``. A cell that was not
-        done or is not usable keeps its row without numbers. ``attrs`` holds title and
-        hash of the parameter set.
+        done or is not usable keeps its row without numbers. ``attrs`` as in
+        `Sweep.to_frame`, and steel and temperature where they are not swept.
     """
     pandas = needed("pandas", "to_frame()")
     rows, columns = np.meshgrid(grid.first.values, grid.second.values, indexing="ij")
     if not wide:
         tidy = _tidy(grid, rows.ravel(), columns.ravel())
-        tidy.attrs.update(_attributes(grid))
-        return tidy
+        return trace(tidy, _origin(grid), **_attributes(grid))
     data: dict[str, Any] = {
         _column(grid.first): rows.ravel(),
         _column(grid.second): columns.ravel(),
@@ -92,8 +97,7 @@ def grid_to_frame(grid: SoakGrid, *, wide: bool = True) -> pd.DataFrame:
     data["usable"] = [state is not None and state.usable for state in grid.states]
     data["warnings"] = [warning_numbers(s.warnings) if s else "" for s in grid.states]
     frame = pandas.DataFrame(data)
-    frame.attrs.update(_attributes(grid))
-    return frame
+    return trace(frame, _origin(grid), **_attributes(grid))
 
 
 def grid_to_xarray(grid: SoakGrid) -> Any:
@@ -102,7 +106,7 @@ def grid_to_xarray(grid: SoakGrid) -> Any:
     Returns
     -------
     xarray.Dataset
-        The numbers of `grid_to_frame`, each with its ``units``.
+        The numbers of `grid_to_frame`, each with its ``units``; ``attrs`` as there.
     """
     xarray = needed("xarray", "to_xarray()")
     dims = (_column(grid.first), _column(grid.second))
@@ -116,4 +120,5 @@ def grid_to_xarray(grid: SoakGrid) -> Any:
         name: (name, variable.values, {"units": variable.unit})
         for name, variable in zip(dims, (grid.first, grid.second), strict=True)
     }
-    return xarray.Dataset(variables, coordinates, _attributes(grid))
+    attributes = {**_origin(grid), **_attributes(grid)}
+    return xarray.Dataset(variables, coordinates, attributes)

@@ -63,7 +63,8 @@ def default_parameters(*layers: str) -> ParameterSet:
     Raises
     ------
     InputError
-        gibbsteel.input.221: no layer of that name, or one given twice.
+        gibbsteel.input.221: no layer of that name, one given twice, or one that
+        belongs on others without them.
 
     Examples
     --------
@@ -79,11 +80,23 @@ def default_parameters(*layers: str) -> ParameterSet:
             what = f"{name!r} is given twice"
             remedy = "give each layer once"
             raise InputError([Problem("gibbsteel.input.221", "layers", what, remedy)])
+        _require_parts(name, layers[:place])
     return laid(layers + _completed_by(layers))
 
 
 # A layer -> the layers that are not right together without it.
-_COMPLETES = {"iron_as_measured_liquid": {"liquid", "iron_as_measured"}}
+_COMPLETES = {"iron_as_measured_liquid": ("liquid", "iron_as_measured")}
+
+
+def _require_parts(name: str, below: tuple[str, ...]) -> None:
+    """Refuses a layer that completes others without those below it."""
+    parts = _COMPLETES.get(name, ())
+    if all(part in below for part in parts):
+        return
+    what = f"{name!r} belongs on top of {' and '.join(parts)}"
+    listed = ", ".join(f'"{part}"' for part in parts)
+    remedy = f"take default_parameters({listed}): it is then laid by itself"
+    raise InputError([Problem("gibbsteel.input.221", "layers", what, remedy)])
 
 
 def _completed_by(names: tuple[str, ...]) -> tuple[str, ...]:
@@ -91,7 +104,7 @@ def _completed_by(names: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(
         top
         for top, parts in _COMPLETES.items()
-        if parts <= set(names) and top not in names
+        if set(parts) <= set(names) and top not in names
     )
 
 

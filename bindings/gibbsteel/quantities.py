@@ -14,7 +14,7 @@ from __future__ import annotations
 from typing import Any
 
 from . import _core
-from ._core import ParameterSet, Quantity
+from ._core import ParameterSet, Quantity, default_particle_micrometres
 from .arguments import real, require
 from .hardening import hardening_options
 from .pickles import reading
@@ -114,7 +114,7 @@ def short_soak_matrix(
 def timed_soak_matrix(
     element: str,
     minutes: float | str,
-    particle_micrometres: float | str = 0.6,
+    particle_micrometres: float | str = default_particle_micrometres,
     annealed_celsius: float | str | None = None,
     *,
     parameters: ParameterSet | None = None,

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from . import _core
-from ._core import Problem, Report, State, Sweep
+from ._core import Problem, Report, ShortSoak, State, Sweep
 from .errors import InputError
 from .hardening import hardening_options
 from .html_table import html_lines, html_page, html_table
@@ -29,8 +29,11 @@ _DOCUMENT = """\
 """
 
 
-def state_report(self: State, **quench: Any) -> Report:
+def state_report(self: State | ShortSoak, **quench: Any) -> Report:
     """One page: certificate, basis, carbides, matrix, estimates, origin, cautions.
+
+    That of a short soak also holds the carbide as counted or computed and the band of
+    the matrix, which its ``.state`` alone does not know.
 
     Parameters
     ----------
@@ -59,13 +62,23 @@ def state_report(self: State, **quench: Any) -> Report:
     return _core.state_report(self, hardening_options(**quench))
 
 
-def sweep_report(self: Sweep) -> Report:
+def sweep_report(self: Sweep, **quench: Any) -> Report:
     """One page of a sweep; at most 13 soaks are tabulated, evenly picked.
+
+    Parameters
+    ----------
+    quench : keywords
+        Those of `hardening`, for the table of estimates by temperature, as for a state.
 
     Returns
     -------
     Report
         As for a state. ``sweep.to_csv()`` writes every soak.
+
+    Raises
+    ------
+    InputError
+        As `hardening`.
 
     Examples
     --------
@@ -74,7 +87,7 @@ def sweep_report(self: Sweep) -> Report:
     >>> "shown: 13 of 50 soaks, evenly picked" in sweep.report().text
     True
     """
-    return _core.sweep_report(self)
+    return _core.sweep_report(self, hardening_options(**quench))
 
 
 def report_html(self: Report) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any
 
-from ._core import SoakWarning, State, Sweep, provenance
+from ._core import SoakWarning, State, Sweep
 from .column_names import kind_column, matrix_column
 
 Row = dict[str, Any]
@@ -17,8 +17,16 @@ _UNITS = (  # ends of column names; the first that fits counts
     ("mole_percent", "mol%"),
     ("temperature_C", "degC"),
     ("temperature_F", "degF"),
+    ("low_C", "degC"),
+    ("high_C", "degC"),
+    ("low_F", "degF"),
+    ("high_F", "degF"),
+    ("_K", "K"),
+    ("_J_per_mol", "J/mol"),
     ("density_g_per_cm3", "g/cm3"),
     ("carbon_activity", "1"),
+    ("soak_minutes", "min"),
+    ("_um", "um"),
 )
 
 
@@ -122,9 +130,3 @@ def columns_of(rows: Iterable[Row]) -> list[str]:
     names = dict.fromkeys(name for row in rows for name in row)
     last = [name for name in ("usable", "warnings") if name in names]
     return [name for name in names if name not in last] + last
-
-
-def about(result: State | Sweep) -> dict[str, str]:
-    """What a table needs to be traced to its data; empty for an empty sweep."""
-    states = states_of(result)
-    return provenance(states[0]) if states else {}

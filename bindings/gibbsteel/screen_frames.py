@@ -8,8 +8,15 @@ import numpy as np
 
 from . import _core
 from ._core import ScreenTable
-from .column_names import kind_column, matrix_column, quantity_column, steel_column
+from .column_names import (
+    kind_column,
+    matrix_column,
+    quantity_column,
+    quantity_unit,
+    steel_column,
+)
 from .optional import needed
+from .trace import about_set, trace
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -33,8 +40,7 @@ def screen_to_frame(table: ScreenTable, *, absent: bool = False) -> pd.DataFrame
         What was soaked: ``composition``, counted from 0 in the order given,
         temperatures, weight percents as given. Then the numbers. Last ``usable``,
         status and certificate as words, and ``warnings``, codes such as ``"303 310"``.
-        ``attrs`` holds the library version, title and hash of the parameter set, the
-        volume basis, and ``warning_texts`` by code.
+        ``attrs`` as in `Sweep.to_frame`, and ``warning_texts`` by code.
 
     Examples
     --------
@@ -48,22 +54,22 @@ def screen_to_frame(table: ScreenTable, *, absent: bool = False) -> pd.DataFrame
     """
     pandas = needed("pandas", "to_frame()")
     data = {**_conditions(table), **_numbers(table, absent)}
-    _add_quantities(table, data)
+    units = _add_quantities(table, data)
     data["usable"] = table.usable
     data["status"] = np.array(table.status_names)[table.status]
     data["certificate"] = np.array(table.certificate_names)[table.certificate]
     data["warnings"] = _warnings(table)
     rows = pandas.RangeIndex(table.first_row, table.next_row, name="row")
     frame: pd.DataFrame = pandas.DataFrame(data, index=rows)
-    basis = "soak temperature" if table.at_soak_temperature else "room temperature"
-    frame.attrs.update(
+    hot = table.at_soak_temperature
+    return trace(
+        frame,
+        about_set(table.parameters, table.parameters_hash, hot),
+        units=units,
         library_version=_core.version,
-        parameters=table.parameters,
-        parameters_hash=table.parameters_hash,
-        volumes_at=basis,
+        volumes_at="soak temperature" if hot else "room temperature",
         warning_texts=table.warning_texts,
     )
-    return frame
 
 
 def _conditions(table: ScreenTable) -> _Columns:
@@ -93,14 +99,21 @@ def _numbers(table: ScreenTable, absent: bool) -> _Columns:
     return data
 
 
-def _add_quantities(table: ScreenTable, data: _Columns) -> None:
-    """One that is there already, such as carbon in the matrix, is not told twice."""
+def _add_quantities(table: ScreenTable, data: _Columns) -> dict[str, str]:
+    """One that is there already, such as carbon in the matrix, is not told twice.
+
+    Returns the units of what was added.
+    """
+    units: dict[str, str] = {}
     for q, label in enumerate(table.quantities):
         values, name = table.quantity[:, q], quantity_column(label)
-        if name not in data:
-            data[name] = values
-        elif not np.array_equal(data[name], values, equal_nan=True):
-            data[label] = values
+        if name in data:
+            if np.array_equal(data[name], values, equal_nan=True):
+                continue
+            name = label
+        data[name] = values
+        units[name] = quantity_unit(label)
+    return units
 
 
 def _warnings(table: ScreenTable) -> Any:

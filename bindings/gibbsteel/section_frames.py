@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from ._core import SectionMap
+from .trace import about_set, trace
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -23,6 +24,7 @@ def section_to_frame(section: SectionMap) -> pd.DataFrame:
     pandas.DataFrame
         Columns: number of the boundary, both coordinates, the phases on both sides
         (walking along the points), whether it is a reaction at one temperature.
+        ``attrs`` as in `State.to_frame`, without a basis: there are no volumes.
     """
     try:
         import pandas as pd
@@ -43,4 +45,8 @@ def section_to_frame(section: SectionMap) -> pd.DataFrame:
         "right",
         "invariant",
     ]
-    return pd.DataFrame(rows, columns=names)
+    frame = pd.DataFrame(rows, columns=names)
+    axes = (section.x, section.y)
+    units = {a.label: "degC" if a.unit == "C" else a.unit for a in axes}
+    origin = about_set(section.parameters, section.parameters_hash)
+    return trace(frame, origin, units=units, steel=section.steel)

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from ._core import Input, Matrix, Occurrence, Sensitivities, State, StateSlope
 from .optional import needed
+from .trace import about, trace
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -68,6 +69,13 @@ def _column(item: Input) -> str:
     return f"per_unit_of_{item.name}" + (f"_[{item.unit}]" if item.unit else "")
 
 
+def _unit(item: Input) -> str:
+    """Of the numbers of a column, in those of its rows."""
+    if item.kind == "temperature":
+        return "unit of the row per K"
+    return f"unit of the row per {item.unit or '1'}"
+
+
 def sensitivities_to_frame(sensitivities: Sensitivities) -> pd.DataFrame:
     """Table of all slopes; units are in the names.
 
@@ -80,8 +88,8 @@ def sensitivities_to_frame(sensitivities: Sensitivities) -> pd.DataFrame:
     pandas.DataFrame
         One row per number of the state, indexed by part of the state, quantity and unit
         of the number; the column ``value``, and one column per input: ``per_K``,
-        ``per_wt%_C``. ``attrs["one_sided"]`` names the columns that hold on one side of
-        a phase change only.
+        ``per_wt%_C``. ``attrs`` as in `State.to_frame`; ``attrs["one_sided"]`` names
+        the columns that hold on one side of a phase change only.
     """
     pandas = needed("pandas", "to_frame()")
     rows = list(_rows(sensitivities.state)) if sensitivities.slopes else []
@@ -92,7 +100,7 @@ def sensitivities_to_frame(sensitivities: Sensitivities) -> pd.DataFrame:
     for slope in sensitivities.slopes:
         columns[_column(slope.input)] = [row[3] for row in _rows(slope)]
     frame: pd.DataFrame = pandas.DataFrame(columns, index=index)
-    frame.attrs["one_sided"] = [
-        _column(slope.input) for slope in sensitivities.slopes if slope.one_sided
-    ]
-    return frame
+    units = {_column(s.input): _unit(s.input) for s in sensitivities.slopes}
+    one_sided = [_column(s.input) for s in sensitivities.slopes if s.one_sided]
+    origin = about([sensitivities.state])
+    return trace(frame, origin, units=units, one_sided=one_sided)

@@ -14,6 +14,7 @@ from ._core import (
 )
 from .optional import needed
 from .quantities import matrix
+from .trace import about_search, trace
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -28,7 +29,7 @@ def _kinds(state: State) -> str:
 
 
 def phase_changes_to_frame(found: PhaseChanges) -> pd.DataFrame:
-    """One row per change; ``attrs`` holds gaps and why it stopped, if it did."""
+    """One row per change; ``attrs`` as in `State.to_frame`, gaps, why it stopped."""
     rows = [
         {
             "steel": found.steel,
@@ -44,11 +45,13 @@ def phase_changes_to_frame(found: PhaseChanges) -> pd.DataFrame:
         for change in found.changes
     ]
     frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
-    frame.attrs["parameters"] = found.low.parameters
-    frame.attrs["searched_C"] = found.searched_celsius
-    frame.attrs["gaps_C"] = [gap.celsius for gap in found.gaps]
-    frame.attrs["stopped"] = found.stopped
-    return frame
+    return trace(
+        frame,
+        about_search(found.low.parameters, found.low),
+        searched_C=found.searched_celsius,
+        gaps_C=[gap.celsius for gap in found.gaps],
+        stopped=found.stopped,
+    )
 
 
 def matrix_carbon(state: State) -> float:
@@ -77,23 +80,30 @@ def _crossing_rows(search: TemperatureSearch) -> list[dict[str, Any]]:
     ]
 
 
-def _search_frame(search: TemperatureSearch, rows: list[dict[str, Any]]) -> Any:
+def _search_frame(
+    search: TemperatureSearch, rows: list[dict[str, Any]], origin: dict[str, str]
+) -> pd.DataFrame:
     frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
-    frame.attrs["parameters"] = search.parameters
-    frame.attrs["searched_C"] = search.searched_celsius
-    frame.attrs["status"] = search.status
-    frame.attrs["text"] = search.text
-    frame.attrs["warnings"] = [str(warning) for warning in search.warnings]
-    return frame
+    columns = ("target", "value", "value_below", "value_above")
+    return trace(
+        frame,
+        origin,
+        units=dict.fromkeys(columns, search.unit or "1"),
+        searched_C=search.searched_celsius,
+        status=search.status,
+        text=search.text,
+        warnings=[str(warning) for warning in search.warnings],
+    )
 
 
 def temperature_search_to_frame(search: TemperatureSearch) -> pd.DataFrame:
-    """One row per crossing; ``attrs`` holds status, sentence and warnings.
+    """One row per crossing.
 
     ``value_below`` and ``value_above`` are those at both ends of the bracket: of a jump
-    they differ.
+    they differ. ``attrs`` as in `State.to_frame`, and status, sentence and warnings.
     """
-    return _search_frame(search, _crossing_rows(search))
+    origin = about_search(search.parameters, search.low)
+    return _search_frame(search, _crossing_rows(search), origin)
 
 
 def matching_temperature_to_frame(match: MatchingTemperature) -> pd.DataFrame:
@@ -103,7 +113,9 @@ def matching_temperature_to_frame(match: MatchingTemperature) -> pd.DataFrame:
         "reference_temperature_C": match.reference.celsius,
     }
     rows = [{**reference, **row} for row in _crossing_rows(match.search)]
-    frame = _search_frame(match.search, rows)
+    search = match.search
+    origin = about_search(search.parameters, match.reference, search.low)
+    frame = _search_frame(search, rows, origin)
     frame.attrs["warnings"] = [str(warning) for warning in match.warnings]
     return frame
 
@@ -116,8 +128,8 @@ def _set_end(degrees: float, rule: str) -> float:
 def hardening_window_to_frame(window: HardeningWindow) -> pd.DataFrame:
     """One row per rule and stretch where it holds, and per window ("all rules").
 
-    An end that no rule sets is NaN; ``attrs`` holds the range that was searched, what
-    is not known, and the remarks.
+    An end that no rule sets is NaN; ``attrs`` as in `State.to_frame`, the range that
+    was searched, what is not known, and the remarks.
     """
     spans = [
         (rule.rule, rule.text, span) for rule in window.rules for span in rule.spans
@@ -138,11 +150,13 @@ def hardening_window_to_frame(window: HardeningWindow) -> pd.DataFrame:
         for rule, text, span in spans
     ]
     frame: pd.DataFrame = needed("pandas", "to_frame()").DataFrame(rows)
-    frame.attrs["parameters"] = window.parameters
-    frame.attrs["searched_C"] = window.searched_celsius
-    frame.attrs["gaps_C"] = [gap.celsius for gap in window.gaps]
-    frame.attrs["status"] = window.status
-    frame.attrs["text"] = window.text
-    frame.attrs["warnings"] = [str(warning) for warning in window.warnings]
-    frame.attrs["remarks"] = window.remarks
-    return frame
+    return trace(
+        frame,
+        about_search(window.parameters, window.at_floor),
+        searched_C=window.searched_celsius,
+        gaps_C=[gap.celsius for gap in window.gaps],
+        status=window.status,
+        text=window.text,
+        warnings=[str(warning) for warning in window.warnings],
+        remarks=window.remarks,
+    )

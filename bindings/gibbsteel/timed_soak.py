@@ -6,7 +6,14 @@ from collections.abc import Iterable, Sequence
 from typing import Any
 
 from . import _core
-from ._core import MinutesFor, ParameterSet, Problem, ShortSoak, State
+from ._core import (
+    MinutesFor,
+    ParameterSet,
+    Problem,
+    ShortSoak,
+    State,
+    default_particle_micrometres,
+)
 from .arguments import real, require
 from .errors import InputError
 from .temperature import one_kelvin
@@ -16,7 +23,7 @@ def timed_soak(
     self: State,
     minutes: float,
     *,
-    particle_micrometres: float = 0.6,
+    particle_micrometres: float = default_particle_micrometres,
     annealed_celsius: Any = None,
     annealed_fahrenheit: Any = None,
     parameters: ParameterSet | None = None,
@@ -34,8 +41,8 @@ def timed_soak(
     minutes : float
         From when the whole section is at temperature; above 0 to 100 000.
     particle_micrometres : float
-        Mean diameter of annealed cementite, 0.05 to 50. Time goes with its square. 0.6
-        is about the mean of commercial bearing stock (from memory).
+        Mean diameter of annealed cementite, 0.05 to 50. Time goes with its square. The
+        default is about the mean of commercial bearing stock (from memory).
     annealed_celsius, annealed_fahrenheit : float, optional
         As in `State.short_soak_limit`.
     parameters : ParameterSet, optional
@@ -93,7 +100,7 @@ def timed_soaks(
     self: State,
     minutes: Iterable[float],
     *,
-    particle_micrometres: float = 0.6,
+    particle_micrometres: float = default_particle_micrometres,
     annealed_celsius: Any = None,
     annealed_fahrenheit: Any = None,
     parameters: ParameterSet | None = None,
@@ -139,7 +146,7 @@ def minutes_for(
     element: str,
     weight_percent: float,
     *,
-    particle_micrometres: float = 0.6,
+    particle_micrometres: float = default_particle_micrometres,
     annealed_celsius: Any = None,
     annealed_fahrenheit: Any = None,
     parameters: ParameterSet | None = None,

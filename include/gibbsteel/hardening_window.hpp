@@ -75,7 +75,8 @@ struct HardeningWindow {
   WindowRule floor_rule = WindowRule::unknown, ceiling_rule = WindowRule::unknown;
   std::vector<WindowSpan> spans;
   std::vector<RuleSpans> rules;
-  /// Soaks there, or at the end of `range`; not run when there is no window.
+  /// Soaks there, or at the end of `range`; not run when there is no window,
+  /// but with what they would have stood on.
   State at_floor, at_ceiling;
   std::vector<PhaseGap> gaps;  ///< what is not known and left out, upwards
   /// What is left out, and what no rule looks at: grain growth above all.

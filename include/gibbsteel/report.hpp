@@ -4,11 +4,13 @@
 /// with bands, how the numbers were found, file edition, warnings, cautions. Numbers
 /// are text here, with the digits of every other printed result.
 
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
 
 #include "gibbsteel/hardening.hpp"
+#include "gibbsteel/measured_carbide.hpp"
 #include "gibbsteel/sweep.hpp"
 
 namespace gibbsteel {
@@ -38,13 +40,20 @@ struct Report {
 };
 
 /// With the estimates of a quench, see hardening(); no such section where the state is
-/// not usable.
+/// not usable. The state of a short soak does not hold the band of its matrix: the page
+/// says so.
 /// @throws InputError as hardening()
 Report report(const State& state, const HardeningOptions& quench = {});
 
-/// At most 13 soaks, evenly picked, are tabulated, and the page says so. A soak that is
-/// not usable or outside validity is named in the flag, picked or not.
-Report report(const Sweep& sweep);
+/// The page of its state, with the carbide as counted or computed, and the matrix with
+/// its band beside the long hold. @throws InputError as hardening()
+Report report(const ShortSoak& soak, const HardeningOptions& quench = {});
+
+/// At most 13 soaks, evenly picked, are tabulated, and the page says so; estimates are
+/// those of the picked ones. A soak that is not usable or outside validity is named in
+/// the flag, picked or not.
+/// @throws InputError as hardening()
+Report report(const Sweep& sweep, const HardeningOptions& quench = {});
 
 /// "punch heat 7 at 1120 C (2048 F), long-hold limit"
 std::string result_title(const State& state);
@@ -60,5 +69,10 @@ std::string result_flag(const Sweep& sweep);
 /// What a table or page needs to be traced to its data, as (label, value): library
 /// version, parameter file with edition, its hash, volume basis, caution.
 std::vector<std::pair<std::string, std::string>> provenance(const State& state);
+/// The same of a result of long holds that keeps no state, from the title and the hash
+/// of its parameter set; without a basis where it has no volumes.
+std::vector<std::pair<std::string, std::string>> provenance(
+    const std::string& parameters, const std::string& parameters_hash,
+    std::optional<VolumeBasis> basis = std::nullopt);
 
 }  // namespace gibbsteel

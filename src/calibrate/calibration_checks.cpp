@@ -48,7 +48,7 @@ void check_number(const ParameterSet& set, const FreeNumber& free,
   if (found == all.end())
     return bad("there is no number at this place",
                "give places such as '" + all.back().place +
-                   "'; parameter_inputs() lists them all");
+                   "'; parameter_inputs of the parameter set lists them all");
   const std::string why = refusal(*found);
   if (!why.empty()) return bad(why, "free coefficients of terms, and volumes");
   for (const auto& [number, deviation] : sound)

@@ -21,7 +21,7 @@ std::vector<Warning> measured_warnings(const ShortSoak& result) {
   std::vector<Warning> list{
       {"gibbsteel.warning.345",
        "A short soak, not an equilibrium: the carbide was measured, the matrix is what "
-       "it leaves; potentials are not known."}};
+       "it leaves (its band: see the ShortSoak); potentials are not known."}};
   for (const MeasuredCarbide& m : result.measured)
     if (m.smallest_counted)
       list.push_back({"gibbsteel.warning.346",

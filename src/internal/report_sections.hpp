@@ -19,6 +19,14 @@ ReportSection solution_section(const Sweep& sweep);
 
 /// What a quench gives: estimates with bands, their equations, and why one is missing.
 ReportSection estimates_section(const HardeningEstimates& estimates);
+/// Of several soaks of one steel, without the table. @pre not empty
+ReportSection estimates_heading(const std::vector<HardeningEstimates>& estimates);
+
+/// What estimates of soaks warn of beside the states themselves, one line per code with
+/// the temperatures that it holds for; where numbers differ, the text of the first.
+std::vector<std::string> estimate_warning_lines(
+    const std::vector<const State*>& states,
+    const std::vector<HardeningEstimates>& estimates, TemperatureUnit unit);
 
 /// "phases not allowed to form: graphite"
 std::string suppressed_sentence(const State& state);

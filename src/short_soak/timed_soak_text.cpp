@@ -38,7 +38,8 @@ std::string text_of(const ShortSoak& soak, const SoakTime& time, bool metals_mov
   if (time.minutes < kHeatingThrough)
     text += " So short a time is about heating through.";
   return text +
-         " Size and diffusion are known to a factor of three in time: see the band.";
+         " Size and diffusion are known to a factor of three in time: see the band of "
+         "the ShortSoak.";
 }
 
 }  // namespace

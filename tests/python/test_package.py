@@ -99,6 +99,14 @@ def test_a_layer_that_does_not_ship_is_named():
     assert str(caught.value) == (
         "[gibbsteel.input.221] layers: 'liquid' is given twice; give each layer once"
     )
+    for layers in (["iron_as_measured_liquid"], ["liquid", "iron_as_measured_liquid"]):
+        with pytest.raises(gs.InputError) as caught:
+            gs.default_parameters(*layers)
+        assert str(caught.value) == (
+            "[gibbsteel.input.221] layers: 'iron_as_measured_liquid' belongs on top of "
+            'liquid and iron_as_measured; take default_parameters("liquid", '
+            '"iron_as_measured"): it is then laid by itself'
+        )
     with pytest.raises(gs.InputError) as caught:
         gs.default_parameters(["liquid"])
     assert str(caught.value) == (

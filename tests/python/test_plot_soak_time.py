@@ -1,5 +1,6 @@
 """gs.plot.soak_time, and the lines of minutes in gs.plot.soak_limits."""
 
+import inspect
 import os
 
 os.environ["MPLBACKEND"] = "Agg"  # no window
@@ -27,6 +28,14 @@ def state():
 def line(ax, label):
     (found,) = [one for one in ax.get_lines() if one.get_label() == label]
     return np.asarray(found.get_xdata(), float), np.asarray(found.get_ydata(), float)
+
+
+def test_the_times_of_a_shop_when_none_are_given(state):
+    minutes, _ = line(gs.plot.soak_time(state), "timed soak")
+    assert len(minutes) == 41
+    assert (minutes[0], minutes[-1]) == pytest.approx((2.0, 240.0))
+    assert np.diff(np.log(minutes)) == pytest.approx(np.log(120.0) / 40.0)
+    assert inspect.signature(gs.plot.soak_time).parameters["minutes"].default is None
 
 
 def test_the_line_is_that_of_the_timed_soaks(state):

@@ -66,6 +66,34 @@ def test_estimates_of_a_quench_stand_in_their_section(state):
         state.report(coldest=20)
 
 
+def test_a_sweep_has_the_same_estimates_by_temperature(high_speed):
+    sweep = high_speed.sweep(celsius=[1000, 1100, 1200])
+    (section,) = [
+        s
+        for s in sweep.report(coldest_celsius=-80, particle_diameter=1.0).sections
+        if s.title == "Estimates after a quench to -80 C (-112 F)"
+    ]
+    names = ["Ms, C", "RA, vol%", "HRC", "grain, um"]
+    assert section.table[0][2::3] == names
+    assert section.table[0][3:5] == ["low", "high"]
+    for row, state in zip(section.table[1:], sweep, strict=True):
+        found = state.hardening(coldest_celsius=-80, particle_diameter=1.0)
+        for at, (each, digits) in enumerate(
+            (
+                (found.martensite_start, 0),
+                (found.retained_austenite, 1),
+                (found.hardness_hrc, 1),
+                (found.grain_diameter, 1),
+            )
+        ):
+            numbers = [f"{x:.{digits}f}" for x in (each.value, each.low, each.high)]
+            assert row[2 + 3 * at : 5 + 3 * at] == numbers
+    with pytest.raises(gs.InputError, match="gibbsteel.input.243"):
+        sweep.report(coldest_celsius=1100)
+    with pytest.raises(TypeError, match="coldest"):
+        sweep.report(coldest=20)
+
+
 def test_without_austenite_there_is_nothing_to_estimate():
     page = gs.Steel(C=0.8).soak(celsius=700).report()
     (section,) = [s for s in page.sections if s.title.startswith("Estimates")]

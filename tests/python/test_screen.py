@@ -134,10 +134,13 @@ def test_to_frame(table):
     pytest.importorskip("pandas")
     frame = table.to_frame()
     assert list(frame["status"]) == ["usable"] * 4
+    numbers = [name for name in frame if frame[name].dtype == np.float64]
+    assert set(frame.attrs["units"]) == set(numbers)
+    origin = gs.Steel(C=1.0).soak(celsius=950).to_frame().attrs
     assert frame.attrs == {
+        **origin,
+        "units": frame.attrs["units"],
         "library_version": gs.__version__,
-        "parameters": table.parameters,
-        "parameters_hash": table.parameters_hash,
         "volumes_at": "room temperature",
         "warning_texts": table.warning_texts,
     }

@@ -1,11 +1,13 @@
 """State.timed_soak against a second form of Eqs. (B4) to (B7), written here; how it is
 called. Its numbers against published soaks: records of tests/reference (`minutes`)."""
 
+import inspect
 import math
 import pickle
 
 import gibbsteel as gs
 import pytest
+from gibbsteel import _core
 
 STEEL = {"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25}
 GAS = 8.314462618
@@ -236,6 +238,21 @@ def test_it_goes_on_into_estimates_comparisons_reports_and_pickles(long_hold):
     assert set(soak.state.to_frame()["soak_minutes"]) == {30.0}
     assert "soak_minutes" not in long_hold.to_frame()
     assert "timed soak" in soak._repr_html_()
+
+
+def test_the_usual_size_of_particles_is_that_of_the_library(long_hold):
+    usual = _core.default_particle_micrometres
+    assert long_hold.timed_soak(30).state.particle_micrometres == usual
+    of_size = "particle_micrometres"
+    for function in (
+        gs.State.timed_soak,
+        gs.State.timed_soaks,
+        gs.State.minutes_for,
+        gs.quantities.timed_soak_matrix,
+        gs.plot.soak_time,
+        gs.plot.soak_limits,
+    ):
+        assert inspect.signature(function).parameters[of_size].default is usual
 
 
 def test_a_temperature_for_the_same_minutes(long_hold):

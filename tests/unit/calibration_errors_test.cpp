@@ -41,8 +41,8 @@ TEST_CASE("numbers that cannot be fitted") {
   CHECK(message({one()}, {{"/phases/M6C/energy/900/terms/1", 1.0}}) ==
         "[gibbsteel.input.300] numbers, /phases/M6C/energy/900/terms/1: there is no "
         "number at this place; give places such as "
-        "'/phases/graphite/hot_volume/terms/0/cm3_per_mol'; parameter_inputs() lists "
-        "them all");
+        "'/phases/graphite/hot_volume/terms/0/cm3_per_mol'; parameter_inputs of the "
+        "parameter set lists them all");
   CHECK(message({one()}, {{kPlace, 500.0}, {kPlace, 500.0}}) ==
         "[gibbsteel.input.300] numbers, /phases/M6C/energy/2/terms/1: is given twice; "
         "give it once");

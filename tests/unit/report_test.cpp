@@ -81,8 +81,30 @@ const std::string kSweepResults =
     "deg C  deg F      C    Mn\n"
     "700     1292  0.014  0.13  f\n"
     "775     1427  0.800  0.30\n"
-    "850     1562  0.800  0.30\n" +
-    "\nHow well solved\n" + kLine +
+    "850     1562  0.800  0.30\n"
+    "\nEstimates after a quench to 20 C (68 F)\n" +
+    kLine +
+    "family: between bearing (93 %) and general (7 %), by composition\n"
+    "low to high: about two in three measurements, for this austenite; the error of\n"
+    "  the composition of the austenite comes on top\n"
+    "martensite start: exponential-mean (H12) - 21 C, mixed by (H29); mean of van\n"
+    "  Bohemen 2012 and Barbier 2014 (from memory), own choice; offset of the\n"
+    "  family: own estimate from 3 records, scatter 12 C; mixed: bearing (93 %) and\n"
+    "  general (7 %).\n"
+    "retained austenite: koistinen-marburger (H13), mixed by (H29); Koistinen &\n"
+    "  Marburger, Acta Metall. 7 (1959) 59; mixed: bearing (93 %) and general (7\n"
+    "  %).\n"
+    "as-quenched hardness: carbon-quadratic (H18), mixed by (H20) + 51 HV, mixed by\n"
+    "  (H29), HRC by (H21); fit to data of Krauss and Leslie used by Takahashi &\n"
+    "  Bhadeshia, from memory; mixture: own estimate; offset of the family: own\n"
+    "  estimate from 1 record; mixed: bearing (93 %) and general (7 %).\n"
+    "Ms: martensite start; RA: retained austenite; HRC: as-quenched hardness\n"
+    "deg C  deg F  Ms, C  low  high  RA, vol%  low  high   HRC   low  high\n"
+    "700     1292      -    -     -         -    -     -     -     -     -\n"
+    "775     1427    214  184   245      11.8  5.8  18.7  66.0  64.0  67.7\n"
+    "850     1562    214  184   245      11.8  5.8  18.7  66.0  64.0  67.7\n"
+    "\nHow well solved\n" +
+    kLine +
     "the worst of all usable soaks:\n"
     "element balance: closed to 1e-12 of each element\n"
     "phases present: driving force within 1e-08 J/mol of atoms of zero, Eq. (E2)\n"
@@ -216,9 +238,77 @@ TEST_CASE("the whole page of a sweep") {
       "! 700 to 850 C: [gibbsteel.warning.307] Not modelled, and left out of the\n"
       "  calculation: S 0.03, P 0.02 wt%.\n"
       "! 700 C: [gibbsteel.warning.305] The matrix is ferrite: below the hardening\n"
-      "  range (annealed condition).\n" +
+      "  range (annealed condition).\n"
+      "! 700 C: [gibbsteel.warning.330] The matrix is ferrite: nothing hardens.\n"
+      "! 775 to 850 C: [gibbsteel.warning.331] Extrapolated: exponential-mean: 0.80\n"
+      "  wt% C is outside its range, 0.3 to 0.8.\n"
+      "! 775 to 850 C: [gibbsteel.warning.336] A soak of minutes can leave carbide of\n"
+      "  such a steel undissolved: less carbon in the matrix than in the long-hold\n"
+      "  limit. Take timed_soak, compare short_soak_limit, or count the carbide and\n"
+      "  use with_measured_carbide.\n" +
       kCautions;
   CHECK(report(sweep).text() == expected);
+}
+
+TEST_CASE("a sweep: the estimates of a quench by temperature, with their bands") {
+  HardeningOptions quench;
+  quench.coldest = Temperature::celsius(-80.0);
+  const Sweep sweep = sweep_of(plain(), 700, 75, 3);
+  const Report page = report(sweep, quench);
+  const ReportSection& section = page.sections[5];
+  CHECK(section.title == "Estimates after a quench to -80 C (-112 F)");
+  REQUIRE(section.table.size() == 4);
+  CHECK(section.table[0] == std::vector<std::string>{"deg C", "deg F", "Ms, C", "low",
+                                                     "high", "RA, vol%", "low", "high",
+                                                     "HRC", "low", "high"});
+  CHECK(section.table[1] == std::vector<std::string>{"700", "1292", "-", "-", "-", "-",
+                                                     "-", "-", "-", "-", "-"});
+  const HardeningEstimates estimates = hardening(sweep.states[1], quench);
+  CHECK(section.table[2][2] ==
+        std::to_string(std::lround(estimates.martensite_start.value)));
+  CHECK(section.table[2][3] ==
+        std::to_string(std::lround(estimates.martensite_start.low)));
+  CHECK(std::stod(section.table[2][7]) ==
+        doctest::Approx(estimates.retained_austenite.high).epsilon(0.05));
+  CHECK(std::stod(section.table[2][8]) ==
+        doctest::Approx(estimates.hardness_hrc.value).epsilon(0.001));
+  CHECK(section.lines[2].find(estimates.martensite_start.source) != std::string::npos);
+  quench.particle_diameter = 0.5;
+  const Sweep coarse = sweep_of(Steel({{"C", 1.2}, {"Cr", 5.0}}), 850, 50, 2);
+  const auto headings = report(coarse, quench).sections[5].table[0];
+  CHECK(headings[11] == "grain, um");
+}
+
+TEST_CASE("a sweep: what estimates warn of is told once, with the temperatures") {
+  const Sweep sweep = sweep_of(Steel({{"C", 1.1}, {"Cr", 1.5}}), 700, 50, 5);
+  const Report page = report(sweep);
+  std::vector<std::string> of_estimates;
+  for (const std::string& line : page.warnings)
+    if (line.find("warning.33") != std::string::npos) of_estimates.push_back(line);
+  CHECK(of_estimates ==
+        std::vector<std::string>{
+            "700 C: [gibbsteel.warning.330] The matrix is ferrite: nothing hardens.",
+            "750 to 900 C: [gibbsteel.warning.336] A soak of minutes can leave carbide "
+            "of such a steel undissolved: less carbon in the matrix than in the "
+            "long-hold limit. Take timed_soak, compare short_soak_limit, or count the "
+            "carbide and use with_measured_carbide.",
+            "850 to 900 C: [gibbsteel.warning.331] at 850 C: Extrapolated: "
+            "exponential-mean: 0.92 wt% C is outside its range, 0.3 to 0.8; "
+            "carbon-quadratic: 0.92 wt% C is outside its range, 0 to 0.9."});
+}
+
+TEST_CASE("a sweep without austenite has no estimates, and says why") {
+  const Report page = report(sweep_of(plain(), 600, 20, 3));
+  const ReportSection& section = page.sections[5];
+  CHECK(section.table.empty());
+  CHECK(section.lines ==
+        std::vector<std::string>{"no martensite start: there is no austenite: nothing "
+                                 "hardens"});
+  Sweep none = sweep_of(plain(), 900, 50, 2);
+  for (State& state : none.states)
+    state = plain().soak(state.temperature, graphite_only());
+  for (const ReportSection& each : report(none).sections)
+    CHECK(each.title.find("Estimates") == std::string::npos);
 }
 
 TEST_CASE("a long sweep: evenly picked, first and last among them") {
@@ -253,6 +343,17 @@ TEST_CASE("the page of a sweep without temperatures prints") {
   const Report page = report(plain().sweep({}));
   CHECK(page.text() == "trial bar, no temperatures given\n" + kDoubleLine + kCautions);
   CHECK(result_flag(plain().sweep({})).empty());
+}
+
+TEST_CASE("a result without a state is traced by its parameter set") {
+  const State state = plain().soak(Temperature::celsius(900));
+  CHECK(provenance(state.parameters, state.parameters_hash, VolumeBasis::room) ==
+        provenance(state));
+  const auto told = provenance("title", "hash");
+  REQUIRE(told.size() == 5);
+  CHECK(told[1].second == "title");
+  CHECK(told[2].second == "hash");
+  for (const auto& entry : told) CHECK(entry.first != "basis");
 }
 
 TEST_CASE("provenance traces a table to its data") {

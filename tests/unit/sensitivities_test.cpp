@@ -131,7 +131,7 @@ TEST_CASE("inputs that are none are refused, all at once") {
         "[gibbsteel.input.217] parameters: there is no number at '/x'; give places "
         "such as '" +
             parameter_inputs(*default_parameters()).back().name +
-            "'; parameter_inputs() lists them all");
+            "'; parameter_inputs of the parameter set lists them all");
   CHECK(message_of({std::vector<std::string>{"C"}, {}, false},
                    Steel({{"C", 10.0}, {"Cr", 90.0}})) ==
         "[gibbsteel.input.218] elements: the steel holds no iron to balance an element "

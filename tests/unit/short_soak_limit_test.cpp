@@ -241,11 +241,12 @@ TEST_CASE("it prints what it is") {
 carbide, vol%  short soak  long hold
 M3C                  6.15       2.04
 
-matrix, wt%  short soak  long hold
-C                 0.630      0.882
-Cr                 1.00       1.25
-Mn                 0.27       0.34
-Si                 0.27       0.26
+matrix, wt%  value    low   high  long hold
+C            0.630  0.630  0.882      0.882
+Cr            1.00   1.00   1.25       1.25
+Mn            0.27   0.27   0.34       0.34
+Si            0.27   0.26   0.27       0.26
+low, high: this limit and the long-hold limit
 )");
   CHECK(soak.state.warnings.front().text ==
         "A short-soak limit, not an equilibrium: M3C has given up what carbon it can "

@@ -155,7 +155,7 @@ TEST_CASE("its warning says how far it has come, and from what") {
         "equilibrium: M3C has given up what metals diffusing away from it allow. "
         "Spheroidized stock, M3C of 0.6 micrometre annealed at 700 C; pearlite and "
         "hardened stock dissolve sooner. Size and diffusion are known to a factor of "
-        "three in time: see the band.");
+        "three in time: see the band of the ShortSoak.");
   const ShortSoak early = timed_soak(bearing().soak(celsius(845)), 2);
   CHECK(
       early.state.warnings.front().text ==
@@ -164,7 +164,7 @@ TEST_CASE("its warning says how far it has come, and from what") {
       "place, and these have not got further by then (short-soak limit). Spheroidized "
       "stock, M3C of 0.6 micrometre annealed at 700 C; pearlite and hardened stock "
       "dissolve sooner. So short a time is about heating through. Size and diffusion "
-      "are known to a factor of three in time: see the band.");
+      "are known to a factor of three in time: see the band of the ShortSoak.");
   const Steel oil({{"C", 0.92}, {"Cr", 0.5}, {"Mn", 1.2}, {"W", 0.5}, {"V", 0.1}});
   const ShortSoak all = timed_soak(oil.soak(celsius(950)), 3000);
   CHECK(all.state.volume_percent_of("M3C") == 0.0);
@@ -173,7 +173,7 @@ TEST_CASE("its warning says how far it has come, and from what") {
         "equilibrium: all M3C has dissolved. Spheroidized stock, M3C of 0.6 micrometre "
         "annealed at 700 C; pearlite and hardened stock dissolve sooner. Other carbide "
         "(hexagonal MC, MC) is kept as annealed. Size and diffusion are known to a "
-        "factor of three in time: see the band.");
+        "factor of three in time: see the band of the ShortSoak.");
 }
 
 TEST_CASE("times and sizes out of range are refused, all at once") {

@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
-from .._core import ParameterSet, ShortSoak, State, Sweep
+from .._core import ParameterSet, ShortSoak, State, Sweep, default_particle_micrometres
 from ..errors import InputError
 from ..temperature import ICE_POINT_K
 from ..timed_soak import some_minutes
@@ -23,7 +23,7 @@ def soak_limits(
     sweep: Sweep,
     *,
     minutes: float | Sequence[float] = (),
-    particle_micrometres: float = 0.6,
+    particle_micrometres: float = default_particle_micrometres,
     annealed_celsius: float | None = None,
     annealed_fahrenheit: float | None = None,
     parameters: ParameterSet | None = None,

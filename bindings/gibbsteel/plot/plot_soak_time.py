@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
-from .._core import ParameterSet, ShortSoak, State
+from .._core import ParameterSet, ShortSoak, State, default_particle_micrometres
 from ..errors import InputError
 from ..temperature import ICE_POINT_K
 from ..timed_soak import some_minutes
@@ -17,14 +17,12 @@ from .sweeps import title_of
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
-MINUTES = tuple(2.0 * 120.0 ** (i / 40.0) for i in range(41))  # 2 to 240
-
 
 def soak_time(
     state: State,
-    minutes: Sequence[float] = MINUTES,
+    minutes: Sequence[float] | None = None,
     *,
-    particle_micrometres: float = 0.6,
+    particle_micrometres: float = default_particle_micrometres,
     annealed_celsius: float | None = None,
     annealed_fahrenheit: float | None = None,
     parameters: ParameterSet | None = None,
@@ -41,8 +39,8 @@ def soak_time(
     ----------
     state : State
         Long-hold limit of a steel that has cementite when annealed.
-    minutes : sequence of float
-        At temperature, two or more, in any order.
+    minutes : sequence of float, optional
+        At temperature, two or more, in any order; 2 to 240 when left out.
     particle_micrometres : float
     annealed_celsius, annealed_fahrenheit : float, optional
     parameters : ParameterSet, optional
@@ -74,7 +72,7 @@ def soak_time(
     if not isinstance(state, State):
         what = f"is {type(state).__name__}, not State"
         raise cannot_draw("state", what, "give what steel.soak returns")
-    times = sorted(set(some_minutes(minutes)))
+    times = sorted(set(_usual() if minutes is None else some_minutes(minutes)))
     if len(times) < 2:
         raise cannot_draw("minutes", "are fewer than two", "give two times or more")
     annealed: dict[str, Any] = {
@@ -100,6 +98,11 @@ def soak_time(
     lowest = min(soak.band("C").low for soak in soaks)
     ax.set_ylim(bottom=0.1 * math.floor(10.0 * lowest - 0.5))
     return ax
+
+
+def _usual() -> list[float]:
+    """Of a shop: 2 to 240 minutes."""
+    return [2.0 * 120.0 ** (i / 40.0) for i in range(41)]
 
 
 def _limit(state: State, annealed: dict[str, Any]) -> ShortSoak | None:
