@@ -10,7 +10,7 @@
 #include "internal/melting_rule.hpp"
 #include "internal/number_format.hpp"
 #include "internal/quantity_checks.hpp"
-#include "internal/soak_warnings.hpp"
+#include "internal/solidus_bounds.hpp"
 #include "internal/window_remarks.hpp"
 #include "internal/window_rules.hpp"
 #include "internal/window_spans.hpp"
@@ -24,26 +24,10 @@ namespace {
 using internal::shortest;
 using internal::TemperatureScan;
 
-bool is_seen(const SolidusBound& bound) {
-  return bound.sense != SolidusSense::at_least;
-}
-
-/// Melting may begin here [C]: the lower end of the error bar where it was seen.
-double least_solidus(const SolidusBound& bound) {
-  return bound.celsius - (is_seen(bound) ? bound.uncertainty : 0.0);
-}
-
-/// What was seen to melt weighs more than "free of melt up to"; then the lower one.
 const SolidusBound* bound_for(const ParameterSet& set, const NamedValues& analysis) {
   const SolidusBound* chosen = nullptr;
-  for (const SolidusBound& bound : set.solidus_bounds) {
-    if (!internal::resembles(bound, analysis)) continue;
-    const bool better =
-        !chosen || (is_seen(bound) != is_seen(*chosen)
-                        ? is_seen(bound)
-                        : least_solidus(bound) < least_solidus(*chosen));
-    if (better) chosen = &bound;
-  }
+  for (const SolidusBound* bound : internal::resembling(set.solidus_bounds, analysis))
+    if (!chosen || internal::weighs_more(*bound, *chosen)) chosen = bound;
   return chosen;
 }
 
@@ -122,7 +106,7 @@ class WindowSearch {
     known_solidus_ = bound != nullptr;
     if (!bound) return;
     const Temperature most =
-        Temperature::celsius(least_solidus(*bound) - rules_.solidus_margin);
+        Temperature::celsius(internal::least_solidus(*bound) - rules_.solidus_margin);
     const TemperatureRange& range = scan_.range;
     internal::WindowSpans spans;
     if (range.low < most)

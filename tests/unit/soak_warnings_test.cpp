@@ -8,6 +8,7 @@
 #include "gibbsteel/gibbsteel.hpp"
 #include "internal/number_format.hpp"
 #include "internal/soak_warnings.hpp"
+#include "internal/solidus_bounds.hpp"
 #include "with_liquid.hpp"
 
 using namespace gibbsteel;
@@ -195,6 +196,33 @@ TEST_CASE("304: M1 and M10 are hardened from as high as M7") {
       texts(soak({{"C", 0.9}, {"Cr", 4}, {"Mo", 8}, {"V", 2}}, 1225), "304") ==
       "The steel resembles AISI M10, which is known to be free of melt only up to 1220 "
       "C (+-5).");
+}
+
+TEST_CASE("304: cobalt grades melt like their kin, others by records of their own") {
+  const auto at = [](const NamedValues& steel, double celsius) {
+    return texts(soak(steel, celsius), "304");
+  };
+  const NamedValues m35{{"C", 0.93}, {"Cr", 4.2}, {"Mo", 5},   {"W", 6.4},
+                        {"V", 1.8},  {"Co", 4.8}, {"Mn", 0.3}, {"Si", 0.35}};
+  CHECK(
+      at(m35, 1260) ==
+      "The steel resembles AISI M2 (HS6-5-2), which begins to melt at 1240 C (+-12).");
+  CHECK(at(m35, 1225).empty());
+  const NamedValues t4{{"C", 0.75}, {"Cr", 4.1}, {"W", 18},  {"Mo", 0.7},
+                       {"V", 1.0},  {"Co", 5},   {"Mn", 0.3}};
+  CHECK(at(t4, 1310) ==
+        "The steel resembles AISI T1 (HS18-0-1), which has been seen to melt at 1315 C "
+        "(+-10).");
+  const NamedValues m42{{"C", 1.1},  {"Cr", 3.8}, {"Mo", 9.5}, {"W", 1.5},
+                        {"V", 1.15}, {"Co", 8},   {"Si", 0.4}};
+  CHECK(at(m42, 1225) ==
+        "The steel resembles AISI M42 (HS2-9-1-8), which is known to be free of melt "
+        "only up to 1210 C (+-5).");
+  // HS10-4-3-10 and maraging steel have no kin among the records.
+  CHECK(at({{"C", 1.27}, {"Cr", 4.1}, {"Mo", 3.6}, {"W", 9.5}, {"V", 3.3}, {"Co", 10}},
+           1290)
+            .empty());
+  CHECK(at({{"C", 0.02}, {"Mo", 5}, {"Co", 8}}, 1290).empty());
 }
 
 TEST_CASE("305: ferrite in the matrix") {

@@ -8,7 +8,7 @@
 #include <thread>
 
 #include "gibbsteel/gibbsteel.hpp"
-#include "internal/soak_warnings.hpp"
+#include "internal/solidus_bounds.hpp"
 #include "with_liquid.hpp"
 
 using namespace gibbsteel;
@@ -103,9 +103,39 @@ TEST_CASE("which steel resembles which") {
   for (const double carbon : {0.69, 1.36})
     CHECK_FALSE(resembles(
         bound, {{"C", carbon}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
-  CHECK_FALSE(resembles(
-      bound,
-      {{"C", 0.9}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}, {"Co", 5.0}}));
+}
+
+TEST_CASE("cobalt ends no resemblance of high-speed steels") {
+  using internal::resembles;
+  SolidusBound m2;
+  m2.weight_percent = {{"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2}, {"V", 1.9}};
+  NamedValues m35{{"C", 0.93}, {"Cr", 4.2}, {"Mo", 5.0}, {"W", 6.4}, {"V", 1.8}};
+  for (const double cobalt : {0.0, 0.5, 0.51, 4.8, 10.0}) {
+    m35.set("Co", cobalt);
+    CHECK(resembles(m2, m35));
+  }
+  m35.set("Co", 10.1);
+  CHECK_FALSE(resembles(m2, m35));
+  // Not of others.
+  SolidusBound bearing;
+  bearing.weight_percent = {{"C", 1.0}, {"Cr", 1.5}};
+  CHECK(resembles(bearing, {{"C", 1.0}, {"Cr", 1.5}, {"Co", 0.5}}));
+  CHECK_FALSE(resembles(bearing, {{"C", 1.0}, {"Cr", 1.5}, {"Co", 0.51}}));
+}
+
+TEST_CASE("a record that is near in cobalt too counts before the others") {
+  SolidusBound plain, cobalt;
+  plain.weight_percent = {{"C", 1.0}, {"Cr", 4.0}, {"Mo", 9.0}};
+  cobalt.weight_percent = {{"C", 1.0}, {"Cr", 4.0}, {"Mo", 9.0}, {"Co", 8.0}};
+  using internal::resembling;
+  const std::vector<SolidusBound> bounds{plain, cobalt};
+  const auto of = [&](double percent) {
+    return resembling(bounds, {{"C", 1.0}, {"Cr", 4.0}, {"Mo", 9.0}, {"Co", percent}});
+  };
+  CHECK(of(0.0) == std::vector{&bounds[0]});
+  CHECK(of(5.0) == std::vector{&bounds[0], &bounds[1]});
+  CHECK(of(7.5) == std::vector{&bounds[1]});
+  CHECK(of(11.0).empty());
 }
 
 TEST_CASE("missing intermetallics are named where the matrix could form them") {
