@@ -105,8 +105,9 @@ class WindowSearch {
         bound_for(scan_.problem.system.parameters(), steel_.analysis().modelled);
     known_solidus_ = bound != nullptr;
     if (!bound) return;
+    const double margin = internal::is_seen(*bound) ? rules_.solidus_margin : 0.0;
     const Temperature most =
-        Temperature::celsius(internal::least_solidus(*bound) - rules_.solidus_margin);
+        Temperature::celsius(internal::least_solidus(*bound) - margin);
     const TemperatureRange& range = scan_.range;
     internal::WindowSpans spans;
     if (range.low < most)
@@ -114,8 +115,7 @@ class WindowSearch {
                        WindowRule::range,
                        most < range.high ? WindowRule::solidus : WindowRule::range});
     add(WindowRule::solidus,
-        internal::fixed(rules_.solidus_margin, 0) + " K below " +
-            internal::solidus_text(*bound, window_.temperature_unit),
+        internal::solidus_text(*bound, margin, window_.temperature_unit),
         std::move(spans));
   }
 
