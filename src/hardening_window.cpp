@@ -10,6 +10,7 @@
 #include "internal/melting_rule.hpp"
 #include "internal/number_format.hpp"
 #include "internal/quantity_checks.hpp"
+#include "internal/quantity_warnings.hpp"
 #include "internal/solidus_bounds.hpp"
 #include "internal/window_remarks.hpp"
 #include "internal/window_rules.hpp"
@@ -42,7 +43,8 @@ class WindowSearch {
     window_.range = scan_.range;
     window_.analysis = steel_.analysis();
     window_.parameters = scan_.problem.blank.parameters;
-    window_.by_family = rules_.hardness && rules_.hardness->by_family();
+    if (internal::has_hardness_rule(rules_))
+      window_.by_family = internal::hardness_of(rules_).by_family();
     window_.temperature_unit = scan_.problem.options.temperature_unit;
     add_rules();
     conclude();
@@ -195,6 +197,9 @@ class WindowSearch {
     };
     window_.at_floor = soak(lowest.range.low);
     window_.at_ceiling = soak(lowest.range.high);
+    if (internal::has_hardness_rule(rules_))
+      window_.of_hardness = internal::warnings_where_known(
+          internal::hardness_of(rules_), {&window_.at_floor, &window_.at_ceiling});
   }
 
   const Steel& steel_;
@@ -224,6 +229,7 @@ HardeningWindow hardening_window(const Steel& steel, const WindowRules& rules,
 
 std::vector<Warning> HardeningWindow::warnings() const {
   std::vector<Warning> all = internal::distinct_warnings({&at_floor, &at_ceiling});
+  for (const Warning& warning : of_hardness) internal::add_distinct(warning, all);
   if (by_family) internal::add_distinct(internal::near_border(analysis.modelled), all);
   return all;
 }

@@ -85,11 +85,12 @@ struct HardeningWindow {
   std::string text;  ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;
   std::string parameters;
-  bool by_family = false;  ///< the hardness is, as Quantity::by_family()
+  bool by_family = false;            ///< the hardness is, as Quantity::by_family()
+  std::vector<Warning> of_hardness;  ///< its Quantity::warnings() at both ends
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
-  /// The distinct ones of both soaks; with by_family also that the steel is near a
-  /// border of its family (gibbsteel.warning.335).
+  /// The distinct ones of both soaks and of the hardness there; with by_family also
+  /// that the steel is near a border of its family (gibbsteel.warning.335).
   std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< rules, soaks at both ends, warnings and cautions

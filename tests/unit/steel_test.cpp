@@ -8,7 +8,6 @@
 #include <thread>
 
 #include "gibbsteel/gibbsteel.hpp"
-#include "internal/solidus_bounds.hpp"
 #include "with_liquid.hpp"
 
 using namespace gibbsteel;
@@ -88,54 +87,6 @@ TEST_CASE("melting: no liquid in the file, and a known solidus") {
   REQUIRE(holds(codes(above), "304"));
   const auto other = Steel({{"C", 0.4}, {"Cr", 5.0}}).soak(Temperature::celsius(1245));
   CHECK_FALSE(holds(codes(other), "304"));
-}
-
-TEST_CASE("which steel resembles which") {
-  SolidusBound bound;
-  bound.weight_percent = {
-      {"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2}, {"V", 1.9}};
-  using internal::resembles;
-  CHECK(
-      resembles(bound, {{"C", 0.9}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
-  for (const double carbon : {0.70, 1.1, 1.35})
-    CHECK(resembles(bound,
-                    {{"C", carbon}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
-  for (const double carbon : {0.69, 1.36})
-    CHECK_FALSE(resembles(
-        bound, {{"C", carbon}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
-}
-
-TEST_CASE("cobalt ends no resemblance of high-speed steels") {
-  using internal::resembles;
-  SolidusBound m2;
-  m2.weight_percent = {{"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2}, {"V", 1.9}};
-  NamedValues m35{{"C", 0.93}, {"Cr", 4.2}, {"Mo", 5.0}, {"W", 6.4}, {"V", 1.8}};
-  for (const double cobalt : {0.0, 0.5, 0.51, 4.8, 10.0}) {
-    m35.set("Co", cobalt);
-    CHECK(resembles(m2, m35));
-  }
-  m35.set("Co", 10.1);
-  CHECK_FALSE(resembles(m2, m35));
-  // Not of others.
-  SolidusBound bearing;
-  bearing.weight_percent = {{"C", 1.0}, {"Cr", 1.5}};
-  CHECK(resembles(bearing, {{"C", 1.0}, {"Cr", 1.5}, {"Co", 0.5}}));
-  CHECK_FALSE(resembles(bearing, {{"C", 1.0}, {"Cr", 1.5}, {"Co", 0.51}}));
-}
-
-TEST_CASE("a record that is near in cobalt too counts before the others") {
-  SolidusBound plain, cobalt;
-  plain.weight_percent = {{"C", 1.0}, {"Cr", 4.0}, {"Mo", 9.0}};
-  cobalt.weight_percent = {{"C", 1.0}, {"Cr", 4.0}, {"Mo", 9.0}, {"Co", 8.0}};
-  using internal::resembling;
-  const std::vector<SolidusBound> bounds{plain, cobalt};
-  const auto of = [&](double percent) {
-    return resembling(bounds, {{"C", 1.0}, {"Cr", 4.0}, {"Mo", 9.0}, {"Co", percent}});
-  };
-  CHECK(of(0.0) == std::vector{&bounds[0]});
-  CHECK(of(5.0) == std::vector{&bounds[0], &bounds[1]});
-  CHECK(of(7.5) == std::vector{&bounds[1]});
-  CHECK(of(11.0).empty());
 }
 
 TEST_CASE("missing intermetallics are named where the matrix could form them") {
