@@ -1797,6 +1797,9 @@ class TwinStudy(_Compiled):
     @property
     def others(self) -> Sweep:
         """The twin at the other temperatures."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """That the twin is of another hardening family."""
 
 def matrix_twin(
     steel: CompiledSteel, state: State, steps: MakeableSteps, keep_not_modelled: bool
