@@ -1,6 +1,7 @@
 /// The estimates of a quench as a section of a report; see report.hpp.
 
 #include "internal/family_mix.hpp"
+#include "internal/hardening_warnings.hpp"
 #include "internal/number_format.hpp"
 #include "internal/report_sections.hpp"
 #include "internal/result_text.hpp"
@@ -45,11 +46,12 @@ ReportSection estimates_section(const HardeningEstimates& estimates) {
     return section;
   }
   section.lines = {"family: " + family_text(estimates),
-                   "low to high: about two in three measurements, for this austenite; "
-                   "the error of the composition of the austenite comes on top",
+                   std::string(kBandsAre) +
+                       "; the error of the composition of the austenite comes on top",
                    origin_of(estimates.martensite_start),
                    origin_of(estimates.retained_austenite),
-                   origin_of(estimates.hardness_hrc)};
+                   origin_of(estimates.hardness_hrc),
+                   kFullyMartensitic};
   section.table = {{"", "value", "low", "high", "unit"}};
   for (const Estimate* each :
        {&estimates.martensite_start, &estimates.retained_austenite,

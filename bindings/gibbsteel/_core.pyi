@@ -2396,7 +2396,7 @@ class Estimate(_Compiled):
         """In `unit`; NaN when there is none, `remarks` then says why."""
     @property
     def low(self) -> float:
-        """About two in three measurements lie between low and high."""
+        """About two in three measurements lie in the band, of hardness more."""
     @property
     def high(self) -> float:
         """Upper end of the band."""

@@ -37,6 +37,9 @@ const std::string kPinned =
 const std::string kHardness =
     "Hardness is not considered: least_hardness asks for as-quenched hardness [HRC], "
     "with hardness for another quantity.";
+const std::string kMartensitic =
+    "As-quenched hardness is that of a fully martensitic quench, no pearlite, no "
+    "bainite: section, quench and hardenability are not considered.";
 const std::string kOnlyFerrite =
     " The floor is only where the last ferrite is gone; the matrix may hold too "
     "little carbon there to become hard.";
@@ -137,7 +140,7 @@ TEST_CASE("a least hardness alone is that of the estimate, and not kept in ferri
         doctest::Approx(60.0).epsilon(1e-5));
   CHECK(window.gaps.empty());
   CHECK(window.remarks ==
-        std::vector<std::string>{kNoMelting + kLayer, kGrains, kRest});
+        std::vector<std::string>{kNoMelting + kLayer, kGrains, kMartensitic, kRest});
   rules.hardness = quantities::hardness_hrc();
   CHECK(hardening_window(punch_heat(), rules, range(700, 1250)).text == window.text);
   rules.least_hardness = 70.0;
