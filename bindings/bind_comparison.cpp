@@ -35,12 +35,14 @@ void bind_row(py::module_& m) {
 
 py::tuple get_state(const Comparison& c) {
   return py::make_tuple(c.states, c.rows, c.by_family,
-                        static_cast<int>(c.temperature_unit));
+                        static_cast<int>(c.temperature_unit), c.of_quantities);
 }
 
 Comparison set_state(const py::tuple& t) {
   return {t[0].cast<std::vector<State>>(), t[1].cast<std::vector<ComparisonRow>>(),
-          t.size() > 2 && t[2].cast<bool>(), unit_at(t, 3)};
+          t.size() > 2 && t[2].cast<bool>(), unit_at(t, 3),
+          t.size() > 4 ? t[4].cast<std::vector<std::vector<Warning>>>()
+                       : std::vector<std::vector<Warning>>{}};
 }
 
 }  // namespace
@@ -68,7 +70,7 @@ void bind_comparison(py::module_& m) {
           "One row per state (pandas); see gibbsteel.comparison.comparison_to_frame.")
       .def("__repr__", [](const Comparison& c) { return "<" + c.brief() + ">"; })
       .def("__str__", &Comparison::full)
-      .def(tagged_pickle(&get_state, &set_state, 2));
+      .def(tagged_pickle(&get_state, &set_state, 3));
   m.def(
       "compare",
       [](const std::vector<State>& states, const std::vector<Quantity>& quantities,

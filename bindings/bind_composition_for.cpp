@@ -75,7 +75,7 @@ py::tuple get_state(const CompositionSearch& s) {
       py::make_tuple(s.lowest.value, s.lowest.weight_percent),
       py::make_tuple(s.highest.value, s.highest.weight_percent), gaps, s.soaks,
       s.stopped, s.text, s.analysis, s.parameters, s.low, s.high, s.by_family,
-      static_cast<int>(s.temperature_unit));
+      static_cast<int>(s.temperature_unit), s.of_quantity);
 }
 
 ValueAtPercent value_at(const py::handle& pair) {
@@ -112,6 +112,7 @@ CompositionSearch set_state(const py::tuple& t) {
   s.high = t[19].cast<State>();
   s.by_family = t[20].cast<bool>();
   s.temperature_unit = unit_at(t, 21);
+  if (t.size() > 22) s.of_quantity = t[22].cast<std::vector<Warning>>();
   return s;
 }
 
@@ -179,7 +180,7 @@ void bind_answer(SearchClass& search) {
                              "True: the whole range was searched.")
       .def("__repr__", [](const Search& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &Search::full)
-      .def(tagged_pickle(&get_state, &set_state, 2));
+      .def(tagged_pickle(&get_state, &set_state, 3));
 }
 
 CompositionSearch run(const Steel& steel, const std::string& element,

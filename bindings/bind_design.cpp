@@ -134,7 +134,8 @@ py::tuple get_state(const Design& d) {
     elements.append(py::make_tuple(e.symbol, e.range.low, e.range.high,
                                    e.weight_percent, e.at_bound));
   return py::make_tuple(static_cast<int>(d.status), pickled(d.steel), elements,
-                        d.targets, d.states, d.soaks, d.starts, d.text, d.by_family);
+                        d.targets, d.states, d.soaks, d.starts, d.text, d.by_family,
+                        d.of_targets);
 }
 
 Design set_state(const py::tuple& t) {
@@ -154,7 +155,8 @@ Design set_state(const py::tuple& t) {
           t[5].cast<std::size_t>(),
           t[6].cast<int>(),
           t[7].cast<std::string>(),
-          t.size() > 8 && t[8].cast<bool>()};
+          t.size() > 8 && t[8].cast<bool>(),
+          t.size() > 9 ? t[9].cast<std::vector<Warning>>() : std::vector<Warning>{}};
 }
 
 void bind_result(py::module_& m) {
@@ -179,7 +181,7 @@ void bind_result(py::module_& m) {
                              "hardening estimates among the targets.")
       .def("__repr__", [](const Design& d) { return "<" + d.brief() + ">"; })
       .def("__str__", &Design::full)
-      .def(tagged_pickle(&get_state, &set_state, 2));
+      .def(tagged_pickle(&get_state, &set_state, 3));
 }
 
 Design run(const Steel& start,

@@ -101,8 +101,9 @@ void bind_estimate(py::module_& m) {
   py::class_<Estimate>(m, "Estimate", "A number with its band and where it comes from.")
       .def_readonly("name", &Estimate::name, "For instance ``\"martensite start\"``.")
       .def_readonly("value", &Estimate::value, "NaN when there is none.")
-      .def_readonly("low", &Estimate::low,
-                    "About two in three measurements lie between low and high.")
+      .def_readonly(
+          "low", &Estimate::low,
+          "About two in three measurements lie in the band, of hardness more.")
       .def_readonly("high", &Estimate::high, "Upper end of the band.")
       .def_readonly("unit", &Estimate::unit,
                     "``\"C\"``, ``\"vol%\"``, ``\"HV\"``, ``\"HRC\"``, ``\"um\"``.")

@@ -89,7 +89,7 @@ py::tuple window_state(const HardeningWindow& w) {
       kelvins(w.ceiling), static_cast<int>(w.floor_rule),
       static_cast<int>(w.ceiling_rule), w.spans, w.rules, w.at_floor, w.at_ceiling,
       w.remarks, w.text, w.analysis, w.parameters, w.gaps,
-      static_cast<int>(w.temperature_unit), w.by_family);
+      static_cast<int>(w.temperature_unit), w.by_family, w.of_hardness);
 }
 
 HardeningWindow window_from(const py::tuple& t) {
@@ -112,6 +112,7 @@ HardeningWindow window_from(const py::tuple& t) {
   if (t.size() > 15) w.gaps = t[15].cast<std::vector<PhaseGap>>();
   w.temperature_unit = unit_at(t, 16);
   if (t.size() > 17) w.by_family = t[17].cast<bool>();
+  if (t.size() > 18) w.of_hardness = t[18].cast<std::vector<Warning>>();
   return w;
 }
 
@@ -166,7 +167,7 @@ void bind_answer(WindowClass& window) {
       .def_readonly("parameters", &HardeningWindow::parameters,
                     "Title and edition of the file.")
       .def_property_readonly("warnings", &HardeningWindow::warnings,
-                             "Of the soaks at both ends.");
+                             "Of the soaks at both ends, and of the hardness there.");
 }
 
 }  // namespace
@@ -190,7 +191,7 @@ void bind_hardening_window(py::module_& m) {
           "Table (pandas): one row per rule and stretch.")
       .def("__repr__", [](const HardeningWindow& w) { return "<" + w.brief() + ">"; })
       .def("__str__", &HardeningWindow::full)
-      .def(tagged_pickle(&window_state, &window_from, 2));
+      .def(tagged_pickle(&window_state, &window_from, 3));
   m.def("hardening_window", &run, py::arg("steel"), py::arg("rules"), py::arg("kelvin"),
         py::arg("options"), py::arg("search"), py::arg("progress"));
 }

@@ -69,6 +69,8 @@ void bind_study(py::module_& m) {
           "The Steel made of the matrix.")
       .def_readonly("same", &TwinStudy::same, "The twin at the same soak.")
       .def_readonly("others", &TwinStudy::others, "The twin at the other temperatures.")
+      .def_property_readonly("warnings", &TwinStudy::warnings,
+                             "That the twin is of another hardening family.")
       .def("__repr__", [](const TwinStudy& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &TwinStudy::full)
       .def(tagged_pickle(&get_state, &set_state));

@@ -23,8 +23,10 @@ Quantity interruptible(const Quantity& quantity) {
       throw StopScreen{};
     }
   };
-  const Quantity made{{}, quantity.scope(), quantity.name(), quantity.unit(), value,
-                      {}};
+  const auto warnings = [quantity](const State& s) { return quantity.warnings(s); };
+  const Quantity made =
+      Quantity{{}, quantity.scope(), quantity.name(), quantity.unit(), value, {}}
+          .with_warnings(warnings);
   return quantity.by_family() ? made.with_families() : made;
 }
 

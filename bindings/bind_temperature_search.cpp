@@ -69,11 +69,11 @@ ValueAt value_from(const py::handle& h) {
 }
 
 py::tuple search_state(const TemperatureSearch& s) {
-  return py::make_tuple(s.steel, s.quantity, s.unit, s.target, kelvins(s.range),
-                        static_cast<int>(s.status), s.crossings, equal_kelvins(s),
-                        value_at(s.lowest), value_at(s.highest), s.gaps, s.soaks,
-                        s.stopped, s.text, s.analysis, s.parameters, s.low, s.high,
-                        s.by_family, static_cast<int>(s.temperature_unit));
+  return py::make_tuple(
+      s.steel, s.quantity, s.unit, s.target, kelvins(s.range),
+      static_cast<int>(s.status), s.crossings, equal_kelvins(s), value_at(s.lowest),
+      value_at(s.highest), s.gaps, s.soaks, s.stopped, s.text, s.analysis, s.parameters,
+      s.low, s.high, s.by_family, static_cast<int>(s.temperature_unit), s.of_quantity);
 }
 
 TemperatureSearch search_from(const py::tuple& t) {
@@ -100,6 +100,7 @@ TemperatureSearch search_from(const py::tuple& t) {
   s.high = t[17].cast<State>();
   s.by_family = t[18].cast<bool>();
   s.temperature_unit = unit_at(t, 19);
+  if (t.size() > 20) s.of_quantity = t[20].cast<std::vector<Warning>>();
   return s;
 }
 
@@ -173,7 +174,7 @@ void bind_temperature_search(py::module_& m) {
           "Table (pandas): one row per crossing.")
       .def("__repr__", [](const TemperatureSearch& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &TemperatureSearch::full)
-      .def(tagged_pickle(&search_state, &search_from, 2));
+      .def(tagged_pickle(&search_state, &search_from, 3));
   m.def("temperature_for", &run, py::arg("steel"), py::arg("quantity"),
         py::arg("value"), py::arg("kelvin"), py::arg("options"), py::arg("search"),
         py::arg("progress"));

@@ -7,6 +7,7 @@
 #include "internal/family_borders.hpp"
 #include "internal/other_kinds.hpp"
 #include "internal/quantity_checks.hpp"
+#include "internal/quantity_warnings.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -94,6 +95,9 @@ const ComparisonRow& Comparison::row(std::string_view name) const {
 std::vector<Warning> Comparison::warnings_of(std::size_t i) const {
   const State& state = states[i];
   std::vector<Warning> all = state.warnings;
+  if (i < of_quantities.size())
+    for (const Warning& warning : of_quantities[i])
+      internal::add_distinct(warning, all);
   if (!by_family || !state.usable()) return all;
   internal::add_distinct(internal::near_border(state.analysis.modelled), all);
   std::vector<const NamedValues*> steels;
@@ -122,6 +126,11 @@ Comparison compare(std::span<const State> states, std::span<const Quantity> more
     ComparisonRow row{quantity.name(), quantity.unit(), {}};
     for (const State& state : states) row.values.push_back(quantity.value(state));
     result.rows.push_back(std::move(row));
+  }
+  for (const State& state : states) {
+    result.of_quantities.emplace_back();
+    for (const Quantity& quantity : rows)
+      internal::add_warnings(quantity, state, result.of_quantities.back());
   }
   return result;
 }

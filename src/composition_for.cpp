@@ -4,6 +4,7 @@
 #include "internal/distinct_warnings.hpp"
 #include "internal/family_borders.hpp"
 #include "internal/quantity_checks.hpp"
+#include "internal/quantity_warnings.hpp"
 #include "scan/composition_scan.hpp"
 
 namespace gibbsteel {
@@ -39,6 +40,15 @@ void take_over(const internal::LineSearch& line, const internal::CompositionScan
   found.stopped = line.stopped;
 }
 
+/// Those of the answer; the ends where there is none.
+std::vector<const State*> warning_states(const CompositionSearch& search) {
+  std::vector<const State*> states;
+  for (const CompositionCrossing& crossing : search.crossings)
+    states.push_back(&crossing.state);
+  if (states.empty()) states = {&search.low, &search.high};
+  return states;
+}
+
 }  // namespace
 
 CompositionSearch composition_for(const Steel& steel, const std::string& element,
@@ -61,16 +71,15 @@ CompositionSearch composition_for(const Steel& steel, const std::string& element
   found.parameters = scan.blank().parameters;
   found.by_family = quantity.by_family();
   take_over(internal::search_line(scan.line(), quantity, value), scan, found);
+  found.of_quantity = internal::warnings_where_known(quantity, warning_states(found));
   internal::conclude(found);
   return found;
 }
 
 std::vector<Warning> CompositionSearch::warnings() const {
-  std::vector<const State*> states;
-  for (const CompositionCrossing& crossing : crossings)
-    states.push_back(&crossing.state);
-  if (states.empty()) states = {&low, &high};
+  const auto states = warning_states(*this);
   std::vector<Warning> all = internal::distinct_warnings(states);
+  for (const Warning& warning : of_quantity) internal::add_distinct(warning, all);
   if (!by_family) return all;
   for (const State* state : states)
     internal::add_distinct(internal::near_border(state->analysis.modelled), all);

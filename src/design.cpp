@@ -10,6 +10,7 @@
 #include "internal/design_text.hpp"
 #include "internal/distinct_warnings.hpp"
 #include "internal/family_borders.hpp"
+#include "internal/quantity_warnings.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -170,11 +171,15 @@ Design concluded(DesignProblem& problem, const Point& point, const Steel& start,
                 0,
                 {},
                 std::any_of(problem.targets().begin(), problem.targets().end(),
-                            [](const auto& t) { return t.quantity.by_family(); })};
+                            [](const auto& t) { return t.quantity.by_family(); }),
+                {}};
   design.states = problem.soak(design.steel);
-  for (std::size_t j = 0; j < problem.targets().size(); ++j)
-    design.targets.push_back(
-        outcome_of(problem.targets()[j], design.states[problem.state_of(j)]));
+  for (std::size_t j = 0; j < problem.targets().size(); ++j) {
+    const DesignTarget& target = problem.targets()[j];
+    const State& state = design.states[problem.state_of(j)];
+    design.targets.push_back(outcome_of(target, state));
+    internal::add_warnings(target.quantity, state, design.of_targets);
+  }
   design.status = status_of(design);
   return design;
 }
@@ -233,6 +238,7 @@ std::vector<Warning> Design::warnings() const {
   std::vector<const State*> all;
   for (const State& state : states) all.push_back(&state);
   std::vector<Warning> found = internal::distinct_warnings(all);
+  for (const Warning& warning : of_targets) internal::add_distinct(warning, found);
   if (!by_family) return found;
   const NamedValues& result = steel.analysis().modelled;
   internal::add_distinct(internal::near_border(result), found);

@@ -87,9 +87,21 @@ Estimate start_estimate(const HardeningBasis& basis, const HardeningChoice& choi
   if (choice.offset == 0.0) return estimate;
   estimate.equation += signed_text(choice.offset) + " C";
   estimate.source += "; offset of the family: own estimate from " +
-                     counted(choice.family.start_records) + ", scatter " +
-                     internal::fixed(choice.family.start_scatter, 0) + " C";
+                     counted(choice.family.start_records);
+  if (choice.family.start_records > 1)
+    estimate.source +=
+        ", scatter " + internal::fixed(choice.family.start_scatter, 0) + " C";
   return estimate;
+}
+
+/// Records are of quenches to room temperature [C].
+constexpr double kRecordsFrom = 20.0;
+
+void tell_cold(const HardeningChoice& choice, const std::string& compared,
+               Estimate& estimate) {
+  if (choice.coldest_celsius >= kRecordsFrom || !estimate.known()) return;
+  estimate.remarks.push_back("below " + internal::fixed(kRecordsFrom, 0) + " C " +
+                             compared);
 }
 
 /// Fraction of the austenite that stays, with its band.
@@ -103,6 +115,7 @@ Estimate fraction_estimate(const HardeningBasis& basis, const HardeningChoice& c
   estimate.value = fraction_at(start.value);
   describe(choice.austenite, basis.weight_percent, estimate);
   if (!estimate.known()) return estimate;
+  tell_cold(choice, "no measurement was compared", estimate);
   const double error = choice.austenite_error;
   set_band(estimate, std::hypot(error, estimate.value - fraction_at(start.high)),
            std::hypot(error, fraction_at(start.low) - estimate.value), 0.0, 1.0);
@@ -140,6 +153,14 @@ Estimate vickers_estimate(const HardeningBasis& basis, const HardeningChoice& ch
         "; offset of the family: own estimate from " + hardness_origin(choice.family);
   }
   if (!estimate.known()) return estimate;
+  tell_cold(choice,
+            "one measurement was compared, a 0.65C-13Cr steel at -75 C" +
+                std::string(choice.hardness_offset == 0.0
+                                ? ""
+                                : "; the offset of the family was found at room "
+                                  "temperature and may be too much where less "
+                                  "austenite stays"),
+            estimate);
   const double fixed_part = std::hypot(
       choice.hardness_error, 0.5 * std::abs(pair.counted.value - pair.bare.value));
   set_band(estimate, std::hypot(fixed_part, hv - at(fraction.high).mean().value),

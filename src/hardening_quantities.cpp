@@ -3,6 +3,7 @@
 #include <limits>
 
 #include "internal/hardening_chain.hpp"
+#include "internal/hardening_warnings.hpp"
 #include "internal/number_format.hpp"
 
 namespace gibbsteel::quantities {
@@ -27,6 +28,25 @@ Along number_at(const State& state, const StateSlope* slope,
   for (const auto& [share, choice] : choices)
     mean = mean + share * number(basis, choice);
   return mean;
+}
+
+/// Takes what a number does not rest on out of the estimates' ranges.
+using LeaveOut = void (*)(HardeningEstimates&);
+
+void all_but_start(HardeningEstimates& e) {
+  e.retained_austenite.in_range = e.hardness_hrc.in_range = true;
+}
+void hardness_of(HardeningEstimates& e) { e.hardness_hrc.in_range = true; }
+void rockwell_of(HardeningEstimates& e) { e.hardness_hrc = e.hardness_hv; }
+void nothing(HardeningEstimates&) {}
+
+std::vector<Warning> warnings_at(const State& state, HardeningOptions options,
+                                 LeaveOut leave_out) {
+  options.particle_diameter.reset();  // of the grain limit alone
+  HardeningEstimates estimates = hardening(state, options);
+  leave_out(estimates);
+  return internal::estimate_warnings(
+      state, internal::hardening_basis(state, nullptr).by_mass, estimates);
 }
 
 /// How to make it again; nothing when an equation is the user's own.
@@ -54,7 +74,7 @@ constexpr double kUnbounded = std::numeric_limits<double>::infinity();
 
 Quantity quantity(
     const char* function, const char* name, const char* unit, Quantity::Scope scope,
-    const HardeningOptions& options, Number number,
+    const HardeningOptions& options, Number number, LeaveOut leave_out,
     After after = [](Along mean) { return mean; }) {
   const Quantity made{
       origin_of(function, options),
@@ -67,7 +87,10 @@ Quantity quantity(
       [options, number, after](const State& state, const StateSlope& slope) {
         return after(number_at(state, &slope, options, number)).slope;
       }};
-  return options.family ? made : made.with_families();
+  const Quantity warned = made.with_warnings([options, leave_out](const State& state) {
+    return warnings_at(state, options, leave_out);
+  });
+  return options.family ? warned : warned.with_families();
 }
 
 Along retained(const HardeningBasis& basis, const HardeningChoice& choice) {
@@ -85,15 +108,17 @@ Along vickers(const HardeningBasis& basis, const HardeningChoice& choice) {
 
 Quantity martensite_start(const HardeningOptions& options) {
   return quantity("martensite_start", "martensite start", "C",
-                  {{}, {}, -273.15, kUnbounded}, options, &internal::martensite_start);
+                  {{}, {}, -273.15, kUnbounded}, options, &internal::martensite_start,
+                  &all_but_start);
 }
 
 Quantity retained_austenite(const HardeningOptions& options) {
-  return quantity("retained_austenite", "retained austenite", "vol%",
-                  {{}, {}, 0.0, 100.0}, options,
-                  [](const HardeningBasis& basis, const HardeningChoice& choice) {
-                    return 100.0 * basis.austenite * retained(basis, choice);
-                  });
+  return quantity(
+      "retained_austenite", "retained austenite", "vol%", {{}, {}, 0.0, 100.0}, options,
+      [](const HardeningBasis& basis, const HardeningChoice& choice) {
+        return 100.0 * basis.austenite * retained(basis, choice);
+      },
+      &hardness_of);
 }
 
 Quantity retained_austenite_of_matrix(const HardeningOptions& options) {
@@ -107,12 +132,12 @@ Quantity retained_austenite_of_matrix(const HardeningOptions& options) {
 
 Quantity hardness_hv(const HardeningOptions& options) {
   return quantity("hardness_hv", "as-quenched hardness", "HV",
-                  {{}, {}, 0.0, kUnbounded}, options, &vickers);
+                  {{}, {}, 0.0, kUnbounded}, options, &vickers, &rockwell_of);
 }
 
 Quantity hardness_hrc(const HardeningOptions& options) {
   return quantity("hardness_hrc", "as-quenched hardness", "HRC", {{}, {}, 0.0, 100.0},
-                  options, &vickers, &internal::rockwell);
+                  options, &vickers, &nothing, &internal::rockwell);
 }
 
 }  // namespace gibbsteel::quantities

@@ -5,6 +5,7 @@
 #include "gibbsteel/hardening.hpp"
 #include "internal/error_codes.hpp"
 #include "internal/family_mix.hpp"
+#include "internal/hardening_warnings.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
@@ -120,7 +121,8 @@ std::string HardeningEstimates::full() const {
   text += origin_text(*this) +
           internal::wrapped("family: " + family_text(*this), kWidth, 2);
   text += austenite_text(*this) + "\n" + values_table(*this);
-  text += "low to high: about two in three measurements, for this austenite\n\n";
+  text += internal::wrapped(internal::kBandsAre, kWidth, 2) +
+          internal::wrapped(internal::kFullyMartensitic, kWidth, 2) + "\n";
   text += equations_text(*this) + "\n" + indices_table(*this) + "\n";
   for (const Warning& warning : warnings)
     text += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);

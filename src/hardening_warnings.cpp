@@ -112,20 +112,25 @@ void check_state(const State& state, Warnings& out) {
 
 }  // namespace
 
+std::vector<Warning> estimate_warnings(const State& state, bool by_mass,
+                                       const HardeningEstimates& result) {
+  Warnings out;
+  check_matrix(state, result, out);
+  check_liquid(state, result, out);
+  check_ranges(result, out);
+  check_start(result, out);
+  check_nitrogen(state, out);
+  check_family(state, result, out);
+  check_short_soak(state, result, out);
+  if (by_mass)
+    out.push_back(
+        {"gibbsteel.warning.334",
+         "A phase has no volume data: mass fractions stand for volume fractions."});
+  return out;
+}
+
 void check_hardening(const State& state, bool by_mass, HardeningEstimates& result) {
-  if (state.usable()) {
-    check_matrix(state, result, result.warnings);
-    check_liquid(state, result, result.warnings);
-    check_ranges(result, result.warnings);
-    check_start(result, result.warnings);
-    check_nitrogen(state, result.warnings);
-    check_family(state, result, result.warnings);
-    check_short_soak(state, result, result.warnings);
-    if (by_mass)
-      result.warnings.push_back(
-          {"gibbsteel.warning.334",
-           "A phase has no volume data: mass fractions stand for volume fractions."});
-  }
+  if (state.usable()) result.warnings = estimate_warnings(state, by_mass, result);
   check_state(state, result.warnings);
 }
 

@@ -10,7 +10,8 @@
 #include "internal/melting_rule.hpp"
 #include "internal/number_format.hpp"
 #include "internal/quantity_checks.hpp"
-#include "internal/soak_warnings.hpp"
+#include "internal/quantity_warnings.hpp"
+#include "internal/solidus_bounds.hpp"
 #include "internal/window_remarks.hpp"
 #include "internal/window_rules.hpp"
 #include "internal/window_spans.hpp"
@@ -24,26 +25,10 @@ namespace {
 using internal::shortest;
 using internal::TemperatureScan;
 
-bool is_seen(const SolidusBound& bound) {
-  return bound.sense != SolidusSense::at_least;
-}
-
-/// Melting may begin here [C]: the lower end of the error bar where it was seen.
-double least_solidus(const SolidusBound& bound) {
-  return bound.celsius - (is_seen(bound) ? bound.uncertainty : 0.0);
-}
-
-/// What was seen to melt weighs more than "free of melt up to"; then the lower one.
 const SolidusBound* bound_for(const ParameterSet& set, const NamedValues& analysis) {
   const SolidusBound* chosen = nullptr;
-  for (const SolidusBound& bound : set.solidus_bounds) {
-    if (!internal::resembles(bound, analysis)) continue;
-    const bool better =
-        !chosen || (is_seen(bound) != is_seen(*chosen)
-                        ? is_seen(bound)
-                        : least_solidus(bound) < least_solidus(*chosen));
-    if (better) chosen = &bound;
-  }
+  for (const SolidusBound* bound : internal::resembling(set.solidus_bounds, analysis))
+    if (!chosen || internal::weighs_more(*bound, *chosen)) chosen = bound;
   return chosen;
 }
 
@@ -59,7 +44,8 @@ class WindowSearch {
     window_.analysis = steel_.analysis();
     window_.parameters = scan_.problem.blank.parameters;
     window_.at_floor = window_.at_ceiling = scan_.problem.blank;
-    window_.by_family = rules_.hardness && rules_.hardness->by_family();
+    if (internal::has_hardness_rule(rules_))
+      window_.by_family = internal::hardness_of(rules_).by_family();
     window_.temperature_unit = scan_.problem.options.temperature_unit;
     add_rules();
     conclude();
@@ -122,8 +108,9 @@ class WindowSearch {
         bound_for(scan_.problem.system.parameters(), steel_.analysis().modelled);
     known_solidus_ = bound != nullptr;
     if (!bound) return;
+    const double margin = internal::is_seen(*bound) ? rules_.solidus_margin : 0.0;
     const Temperature most =
-        Temperature::celsius(least_solidus(*bound) - rules_.solidus_margin);
+        Temperature::celsius(internal::least_solidus(*bound) - margin);
     const TemperatureRange& range = scan_.range;
     internal::WindowSpans spans;
     if (range.low < most)
@@ -131,8 +118,7 @@ class WindowSearch {
                        WindowRule::range,
                        most < range.high ? WindowRule::solidus : WindowRule::range});
     add(WindowRule::solidus,
-        internal::fixed(rules_.solidus_margin, 0) + " K below " +
-            internal::solidus_text(*bound, window_.temperature_unit),
+        internal::solidus_text(*bound, margin, window_.temperature_unit),
         std::move(spans));
   }
 
@@ -212,6 +198,9 @@ class WindowSearch {
     };
     window_.at_floor = soak(lowest.range.low);
     window_.at_ceiling = soak(lowest.range.high);
+    if (internal::has_hardness_rule(rules_))
+      window_.of_hardness = internal::warnings_where_known(
+          internal::hardness_of(rules_), {&window_.at_floor, &window_.at_ceiling});
   }
 
   const Steel& steel_;
@@ -241,6 +230,7 @@ HardeningWindow hardening_window(const Steel& steel, const WindowRules& rules,
 
 std::vector<Warning> HardeningWindow::warnings() const {
   std::vector<Warning> all = internal::distinct_warnings({&at_floor, &at_ceiling});
+  for (const Warning& warning : of_hardness) internal::add_distinct(warning, all);
   if (by_family) internal::add_distinct(internal::near_border(analysis.modelled), all);
   return all;
 }

@@ -1,6 +1,7 @@
 #include "gibbsteel/matrix_twin.hpp"
 
 #include "gibbsteel/errors.hpp"
+#include "gibbsteel/hardening_family.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
 #include "internal/other_kinds.hpp"
@@ -78,6 +79,10 @@ std::string residual_table(const TwinStudy& study) {
   return internal::text_table(rows);
 }
 
+const std::string& family_of(const NamedValues& steel) {
+  return hardening_family_of(steel).key;
+}
+
 /// Every warning once, and whose it is.
 std::string warnings_text(const TwinStudy& study) {
   std::string text;
@@ -90,6 +95,7 @@ std::string warnings_text(const TwinStudy& study) {
   Sweep twin = study.others;
   twin.states.insert(twin.states.begin(), study.same);
   add("twin", twin.warnings());
+  add("twin", study.warnings());
   return text;
 }
 
@@ -120,6 +126,18 @@ TwinStudy twin_study(const Steel& steel, Temperature t,
   NamedValues exact = reference.matrix.weight_percent;
   return {std::move(reference), std::move(exact), std::move(twin), std::move(same),
           std::move(sweep)};
+}
+
+std::vector<Warning> TwinStudy::warnings() const {
+  const std::string& of_steel = family_of(reference.analysis.modelled);
+  const std::string& of_twin = family_of(twin.analysis().modelled);
+  if (of_steel == of_twin) return {};
+  return {{"gibbsteel.warning.357",
+           "Hardening estimates of the twin are those of the family " + of_twin +
+               ", of the full-carbide steel those of " + of_steel +
+               ": they differ for the same austenite. Name one family for both to "
+               "compare them, family=\"" +
+               of_steel + "\"."}};
 }
 
 std::string TwinStudy::brief() const {

@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include "internal/liquid_share.hpp"
-#include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 #include "internal/soak_problem.hpp"
+#include "internal/temperature_text.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -29,12 +29,17 @@ TemperatureRange beyond(const TemperatureRange& range, double margin) {
 
 std::string text_of(const WindowSpan& solid, double margin, double error,
                     TemperatureUnit unit) {
-  const std::string start = fixed(margin, 0) + " K below the computed solidus, ";
-  const std::string high = degrees(solid.range.high, unit);
-  if (solid.ceiling == WindowRule::unknown) return start + "not known beyond " + high;
-  if (solid.ceiling == WindowRule::range) return "no melting computed up to " + high;
-  const std::string bar = error > 0.0 ? " (+-" + fixed(error, 0) + ")" : "";
-  return start + (solid.range.low < solid.range.high ? "" : "not above ") + high + bar;
+  const Temperature end = solid.range.high;
+  if (solid.ceiling == WindowRule::range)
+    return "no melting computed up to " + degrees(end, unit);
+  const std::string name = "the computed solidus, ";
+  const std::string start = degrees_apart(margin, unit) + " below " + name;
+  if (solid.ceiling == WindowRule::unknown)
+    return start + "not known beyond " + degrees(end, unit);
+  const std::string at =
+      error > 0.0 ? degrees_with_error(end, error, unit) : degrees(end, unit);
+  if (!(solid.range.low < end)) return start + "not above " + at;
+  return error > 0.0 ? below_low_end(end, margin, error, unit) + name + at : start + at;
 }
 
 }  // namespace

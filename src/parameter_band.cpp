@@ -6,8 +6,8 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/sensitivities.hpp"
 #include "gibbsteel/tolerance.hpp"
-#include "internal/family_borders.hpp"
 #include "internal/quantity_checks.hpp"
+#include "internal/quantity_warnings.hpp"
 #include "tolerance/band_warnings.hpp"
 #include "tolerance/check_tolerances.hpp"
 #include "tolerance/correlated_draws.hpp"
@@ -145,10 +145,8 @@ ParameterBand parameter_band(const Steel& steel, Temperature t,
   plan.progress = options.progress;
   internal::take_samples(plan, chosen, band);
   band.warnings = internal::parameter_warnings(numbers, band);
-  if (std::any_of(chosen.begin(), chosen.end(),
-                  [](const Quantity& q) { return q.by_family(); }))
-    internal::add_distinct(internal::near_border(band.nominal.analysis.modelled),
-                           band.warnings);
+  for (const Quantity& quantity : chosen)
+    internal::add_warnings(quantity, band.nominal, band.warnings);
   return band;
 }
 

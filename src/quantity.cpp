@@ -114,6 +114,16 @@ Quantity Quantity::with_families() const {
   return copy;
 }
 
+Quantity Quantity::with_warnings(Warnings warnings) const {
+  Quantity copy = *this;
+  copy.warnings_ = std::move(warnings);
+  return copy;
+}
+
+std::vector<Warning> Quantity::warnings(const State& state) const {
+  return warnings_ && state.usable() ? warnings_(state) : std::vector<Warning>{};
+}
+
 std::string Quantity::label() const {
   return unit_.empty() ? name_ : name_ + " [" + unit_ + "]";
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "internal/family_mix.hpp"
+#include "internal/hardening_warnings.hpp"
 #include "internal/number_format.hpp"
 #include "internal/report_sections.hpp"
 #include "internal/result_text.hpp"
@@ -45,9 +46,12 @@ template <typename Origin>
 std::vector<std::string> lines_of(const HardeningEstimates& e, const Origin& origin) {
   std::vector<std::string> lines{
       "family: " + family_text(e),
-      "low to high: about two in three measurements, for this austenite; the error of "
-      "the composition of the austenite comes on top",
-      origin(e.martensite_start), origin(e.retained_austenite), origin(e.hardness_hrc)};
+      std::string(kBandsAre) +
+          "; the error of the composition of the austenite comes on top",
+      origin(e.martensite_start),
+      origin(e.retained_austenite),
+      origin(e.hardness_hrc),
+      kFullyMartensitic};
   if (e.grain_diameter.known()) lines.push_back(origin(e.grain_diameter));
   return lines;
 }

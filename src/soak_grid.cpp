@@ -10,6 +10,7 @@
 #include "internal/family_borders.hpp"
 #include "internal/number_format.hpp"
 #include "internal/parallel_for.hpp"
+#include "internal/quantity_warnings.hpp"
 #include "internal/soak_problem.hpp"
 
 namespace gibbsteel {
@@ -174,6 +175,9 @@ std::vector<Warning> SoakGrid::warnings_of(const Quantity& quantity) const {
   for (const auto& state : states)
     if (state) done.push_back(&*state);
   std::vector<Warning> all = internal::distinct_warnings(done);
+  for (const State* state : done)
+    for (const Warning& warning : quantity.warnings(*state))
+      internal::add_new_code(warning, all);
   if (!quantity.by_family()) return all;
   std::vector<const NamedValues*> steels;
   for (const State* state : done)

@@ -8,6 +8,7 @@
 #include "internal/layer_remedy.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
+#include "internal/solidus_bounds.hpp"
 #include "internal/temperature_text.hpp"
 #include "internal/unit_hint.hpp"
 #include "internal/weak_spots.hpp"
@@ -71,19 +72,6 @@ std::string bound_text(const SolidusBound& bound, TemperatureUnit unit) {
   return "begins to melt at " + at;
 }
 
-/// Observed melting counts from its lower error bar on.
-bool exceeds(double celsius, const SolidusBound& bound) {
-  const bool seen = bound.sense != SolidusSense::at_least;
-  return celsius > bound.celsius - (seen ? bound.uncertainty : 0.0);
-}
-
-/// Observed melting before "free of melt up to", then the lower temperature.
-bool weighs_more(const SolidusBound& a, const SolidusBound& b) {
-  const bool a_seen = a.sense != SolidusSense::at_least;
-  const bool b_seen = b.sense != SolidusSense::at_least;
-  return a_seen != b_seen ? a_seen : a.celsius < b.celsius;
-}
-
 void check_melting(const ParameterSet& set, const State& state, TemperatureUnit unit,
                    Warnings& out) {
   const double celsius = state.temperature.in_celsius();
@@ -94,10 +82,10 @@ void check_melting(const ParameterSet& set, const State& state, TemperatureUnit 
                        "predicted." +
                        layer_remedy(set, kLiquid)});
   const SolidusBound* worst = nullptr;
-  for (const SolidusBound& bound : set.solidus_bounds)
-    if (exceeds(celsius, bound) && resembles(bound, state.analysis.modelled) &&
-        (!worst || weighs_more(bound, *worst)))
-      worst = &bound;
+  for (const SolidusBound* bound :
+       resembling(set.solidus_bounds, state.analysis.modelled))
+    if (celsius > least_solidus(*bound) && (!worst || weighs_more(*bound, *worst)))
+      worst = bound;
   if (worst)
     out.push_back({"gibbsteel.warning.304", "The steel resembles " + worst->steel +
                                                 ", which " + bound_text(*worst, unit) +
@@ -212,24 +200,6 @@ void check_volumes(const State& state, Warnings& out) {
 }
 
 }  // namespace
-
-bool resembles(const SolidusBound& bound, const NamedValues& weight_percent) {
-  constexpr double kRounding = 1e-9;
-  const auto near = [](const std::string& symbol, double known, double given) {
-    const double more = given - known;
-    if (symbol == "C") return more >= -0.15 - kRounding && more <= 0.5 + kRounding;
-    return std::abs(more) <= std::max(0.5, 0.2 * known) + kRounding;
-  };
-  NamedValues known;
-  for (const auto& [symbol, percent] : bound.weight_percent) {
-    known.set(symbol, percent);
-    if (!near(symbol, percent, weight_percent[symbol])) return false;
-  }
-  for (const auto& [symbol, percent] : weight_percent)
-    if (symbol != "Fe" && !known.contains(symbol) && !near(symbol, 0.0, percent))
-      return false;
-  return true;
-}
 
 /// Silicon [wt%] from which graphite forms in practice: O6 and A10 have it by design.
 /// Own judgement.

@@ -3,10 +3,22 @@
 #include "internal/distinct_warnings.hpp"
 #include "internal/family_borders.hpp"
 #include "internal/quantity_checks.hpp"
+#include "internal/quantity_warnings.hpp"
 #include "internal/temperature_search_text.hpp"
 #include "scan/value_crossings.hpp"
 
 namespace gibbsteel {
+namespace {
+
+/// Those of the answer; the ends where there is none.
+std::vector<const State*> warning_states(const TemperatureSearch& search) {
+  std::vector<const State*> states;
+  for (const Crossing& crossing : search.crossings) states.push_back(&crossing.state);
+  if (states.empty()) states = {&search.low, &search.high};
+  return states;
+}
+
+}  // namespace
 
 TemperatureSearch temperature_for(const Steel& steel, const Quantity& quantity,
                                   double value, const TemperatureRange& range,
@@ -16,6 +28,7 @@ TemperatureSearch temperature_for(const Steel& steel, const Quantity& quantity,
   const auto scan = internal::scan_temperatures(steel, range, soak, search);
   TemperatureSearch found = internal::find_crossings(scan, quantity, value, search);
   found.by_family = quantity.by_family();
+  found.of_quantity = internal::warnings_where_known(quantity, warning_states(found));
   internal::conclude(found);
   return found;
 }
@@ -43,10 +56,8 @@ std::string_view to_string(CrossingKind kind) noexcept {
 }
 
 std::vector<Warning> TemperatureSearch::warnings() const {
-  std::vector<const State*> states;
-  for (const Crossing& crossing : crossings) states.push_back(&crossing.state);
-  if (states.empty()) states = {&low, &high};
-  std::vector<Warning> all = internal::distinct_warnings(states);
+  std::vector<Warning> all = internal::distinct_warnings(warning_states(*this));
+  for (const Warning& warning : of_quantity) internal::add_distinct(warning, all);
   if (by_family) internal::add_distinct(internal::near_border(analysis.modelled), all);
   return all;
 }

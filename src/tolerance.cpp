@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "internal/family_borders.hpp"
 #include "internal/other_kinds.hpp"
 #include "internal/quantity_checks.hpp"
+#include "internal/quantity_warnings.hpp"
 #include "tolerance/band_warnings.hpp"
 #include "tolerance/check_tolerances.hpp"
 #include "tolerance/corner_search.hpp"
@@ -92,10 +94,12 @@ ToleranceBand tolerance_band(const Steel& steel, Temperature t,
   if (options.corners && !band.cancelled)
     internal::search_corners(plan.soak, chosen, options, band);
   band.warnings = internal::tolerance_warnings(*steel.parameters(), band);
+  for (const Quantity& quantity : chosen)
+    internal::add_warnings(quantity, band.nominal, band.warnings);
   if (std::any_of(chosen.begin(), chosen.end(),
                   [](const Quantity& q) { return q.by_family(); }))
-    for (Warning& warning : internal::border_warnings(band))
-      band.warnings.push_back(std::move(warning));
+    for (const Warning& warning : internal::border_warnings(band))
+      internal::add_distinct(warning, band.warnings);
   return band;
 }
 

@@ -1,5 +1,7 @@
 #include "internal/window_remarks.hpp"
 
+#include "gibbsteel/hardening_quantities.hpp"
+#include "internal/hardening_warnings.hpp"
 #include "internal/layer_remedy.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/temperature_text.hpp"
@@ -33,9 +35,17 @@ void tell_grain_growth(const WindowRules& rules, Remarks& remarks) {
             "grains small, pinning_kind for one kind of it.");
 }
 
+/// Hardness [HRC] or [HV] from the estimates of a quench.
+bool is_as_quenched(const Quantity& quantity) {
+  return quantity.name() == quantities::hardness_hrc().name();
+}
+
 void tell_hardness(const HardeningWindow& window, const WindowRules& rules,
                    Remarks& remarks) {
-  if (has_hardness_rule(rules)) return;
+  if (has_hardness_rule(rules)) {
+    if (is_as_quenched(hardness_of(rules))) remarks.push_back(kFullyMartensitic);
+    return;
+  }
   std::string text =
       "Hardness is not considered: least_hardness asks for as-quenched hardness "
       "[HRC], with hardness for another quantity.";

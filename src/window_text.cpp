@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "internal/number_format.hpp"
 #include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
 
@@ -10,7 +9,6 @@ namespace gibbsteel {
 namespace {
 
 using internal::degrees;
-using internal::fixed;
 
 constexpr std::size_t kWidth = 78;
 
@@ -109,20 +107,20 @@ std::string_view to_string(WindowStatus status) noexcept {
   return "not known";
 }
 
-std::string internal::solidus_text(const SolidusBound& bound, TemperatureUnit unit) {
+std::string internal::solidus_text(const SolidusBound& bound, double margin,
+                                   TemperatureUnit unit) {
   const Temperature t = Temperature::celsius(bound.celsius);
-  const std::string at = unit == TemperatureUnit::celsius
-                             ? degrees(t) + " (+-" + fixed(bound.uncertainty, 0) + ")"
-                             : degrees_with_error(t, bound.uncertainty, unit);
+  const std::string at = ", " + degrees_with_error(t, bound.uncertainty, unit);
+  const std::string start = below_low_end(t, margin, bound.uncertainty, unit);
   switch (bound.sense) {
     case SolidusSense::at_least:
-      return "what is known to be free of melt of " + bound.steel + ", " + at;
+      return "what is known to be free of melt of " + bound.steel + at;
     case SolidusSense::at_most:
-      return "where " + bound.steel + " has been seen to melt, " + at;
+      return start + "where " + bound.steel + " has been seen to melt" + at;
     case SolidusSense::measured:
       break;
   }
-  return "the start of melting of " + bound.steel + ", " + at;
+  return start + "the start of melting of " + bound.steel + at;
 }
 
 std::string internal::window_text(const HardeningWindow& window) {

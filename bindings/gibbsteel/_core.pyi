@@ -1940,6 +1940,9 @@ class TwinStudy(_Compiled):
     @property
     def others(self) -> Sweep:
         """The twin at the other temperatures."""
+    @property
+    def warnings(self) -> list[SoakWarning]:
+        """That the twin is of another hardening family."""
 
 def matrix_twin(
     steel: CompiledSteel, state: State, steps: MakeableSteps, keep_not_modelled: bool
@@ -2546,7 +2549,7 @@ class Estimate(_Compiled):
         """In `unit`; NaN when there is none, `remarks` then says why."""
     @property
     def low(self) -> float:
-        """About two in three measurements lie between low and high."""
+        """About two in three measurements lie in the band, of hardness more."""
     @property
     def high(self) -> float:
         """Upper end of the band."""

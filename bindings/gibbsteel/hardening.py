@@ -93,6 +93,10 @@ def hardening(
 ) -> HardeningEstimates:
     """What a quench from this state gives: estimates with bands, Eq. (H12) to (H28).
 
+    As-quenched hardness is that of a fully martensitic quench, no pearlite, no bainite:
+    section, quench and hardenability are not considered. Below 20 C almost no
+    measurement was compared.
+
     Parameters
     ----------
     coldest_celsius, coldest_fahrenheit : float, optional

@@ -37,6 +37,9 @@ class MatrixTwinMethods:
     ) -> Self:
         """The steel with this steel's matrix composition at that soak.
 
+        By its own composition it may be of another hardening family: to compare
+        ``hardening()`` of both, name one ``family=`` for both.
+
         Parameters
         ----------
         celsius, fahrenheit, kelvin : float

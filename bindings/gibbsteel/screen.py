@@ -62,9 +62,9 @@ def screen(
         True: temperature i belongs to composition i alone.
     quantities : Quantity or sequence of Quantity
         More columns, for instance ``[gs.quantities.hardness_hrc()]``. Called from
-        several threads. Where one is a hardening estimate, rows near the border of a
-        family of steels, and rows of a block of ``gs.SCREEN_BLOCK_ROWS`` that holds
-        several families, carry a warning more (gibbsteel.warning.335, .357).
+        several threads. Where one is a hardening estimate, rows carry its warnings too
+        (gibbsteel.warning.330 to .337), and those of a block of
+        ``gs.SCREEN_BLOCK_ROWS`` that holds several families say so (.357).
     parameters : ParameterSet, optional
         `default_parameters` when left out.
     bind_tramp_elements : bool

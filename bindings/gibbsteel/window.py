@@ -51,8 +51,9 @@ class WindowMethods:
             The carbide that keeps grains small (all together when left out), and its
             least volume percent, for instance 1. ``pinning_kind`` alone is refused.
         solidus_margin : float
-            Distance from the known start of melting of a similar steel, and from the
-            computed solidus where the parameter file has a liquid [K].
+            Distance from where a similar steel was seen to melt, and from the computed
+            solidus where the parameter file has a liquid [K]. None from what is known
+            to be free of melt.
 
         The other parameters are those of `phase_changes`.
 

@@ -68,7 +68,10 @@ def compared(
     note(f"({source})")
     if isinstance(computed, gs.Estimate):
         ends = f"{computed.low:.{digits}f} to {computed.high:.{digits}f} {unit}"
-        note(f"band {ends} (about two in three measurements)")
+        share = "about two in three measurements"
+        if computed.unit in ("HRC", "HV"):
+            share = "all that were compared"
+        note(f"band {ends} ({share})")
     if fitted:
         note(f"no independent check: the estimate was fitted to {fitted}")
     if not met:

@@ -27,9 +27,12 @@ struct Comparison {
   std::vector<ComparisonRow> rows;
   bool by_family = false;  ///< as Quantity::by_family(), of any row
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
+  /// Quantity::warnings() of the quantities that were asked for, one list per state.
+  std::vector<std::vector<Warning>> of_quantities;
 
-  /// Those of a state; with by_family also that its steel is near a border of its
-  /// family (gibbsteel.warning.335), or that the steels are of several (.357).
+  /// Those of a state and of its quantities; with by_family also that its steel is near
+  /// a border of its family (gibbsteel.warning.335), or that the steels are of several
+  /// (.357).
   /// @pre i < states.size()
   std::vector<Warning> warnings_of(std::size_t i) const;
   std::vector<Warning> warnings() const;  ///< the distinct ones of all states

@@ -72,14 +72,16 @@ struct CompositionSearch {
   std::string text;       ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;  ///< of the steel that was started from
   std::string parameters;
-  State low, high;         ///< at the ends of what was searched
-  bool by_family = false;  ///< as Quantity::by_family()
+  State low, high;                   ///< at the ends of what was searched
+  bool by_family = false;            ///< as Quantity::by_family()
+  std::vector<Warning> of_quantity;  ///< Quantity::warnings() of those states
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
-  /// The distinct warnings of the crossings; where there are none, of `low` and `high`.
-  /// With by_family also where the family of the steel changes in the range
-  /// (gibbsteel.warning.357), and each state near such a border (.335).
+  /// The distinct warnings of the crossings and of the quantity there; where there are
+  /// none, of `low` and `high`. With by_family also where the family of the steel
+  /// changes in the range (gibbsteel.warning.357), and each state near such a border
+  /// (.335).
   std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< table, warnings and cautions

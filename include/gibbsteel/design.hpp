@@ -115,13 +115,15 @@ struct Design {
   std::vector<TargetOutcome> targets;
   std::vector<State> states;  ///< final soaks, one per temperature of the targets
   std::size_t soaks = 0;
-  int starts = 0;          ///< that were followed
-  std::string text;        ///< one sentence: the answer, or why there is none
-  bool by_family = false;  ///< as Quantity::by_family(), of any target
+  int starts = 0;                   ///< that were followed
+  std::string text;                 ///< one sentence: the answer, or why there is none
+  bool by_family = false;           ///< as Quantity::by_family(), of any target
+  std::vector<Warning> of_targets;  ///< Quantity::warnings() of the final soaks
 
-  /// The distinct warnings of the final soaks; with by_family also that the result is
-  /// near a border of its family of steels (gibbsteel.warning.335), and where along an
-  /// element, the others as in the result, the family changes (.357).
+  /// The distinct warnings of the final soaks and of the targets; with by_family also
+  /// that the result is near a border of its family of steels (gibbsteel.warning.335),
+  /// and where along an element, the others as in the result, the family changes
+  /// (.357).
   std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< composition, targets, warnings and cautions

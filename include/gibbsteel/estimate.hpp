@@ -13,12 +13,14 @@ struct Estimate {
 
   std::string name;  ///< "martensite start"
   double value = kUnknown;
-  double low = kUnknown;   ///< about two in three measurements lie between low and
-  double high = kUnknown;  ///< high, unless a remark says what else the band is
-  std::string unit;        ///< "C", "vol%", "HV", "HRC", "um"
-  std::string equation;    ///< key in PropertyEquations, and what was added to it
-  std::string source;      ///< citation of the equation
-  bool in_range = true;    ///< false: an input lies outside the equation's stated range
+  /// About two in three measurements lie between low and high, of hardness more (the
+  /// records of tests/reference are counted in README), unless a remark says what else
+  /// the band is.
+  double low = kUnknown, high = kUnknown;
+  std::string unit;      ///< "C", "vol%", "HV", "HRC", "um"
+  std::string equation;  ///< key in PropertyEquations, and what was added to it
+  std::string source;    ///< citation of the equation
+  bool in_range = true;  ///< false: an input lies outside the equation's stated range
   std::vector<std::string> remarks;
 
   bool known() const noexcept { return value == value; }

@@ -67,6 +67,9 @@ struct HardeningEstimates {
 /// Estimates of what a quench from this state gives; see HardeningEstimates. A state
 /// that is not usable, or without austenite, gives unknown estimates that say why.
 ///
+/// As quenched means that all austenite that transforms becomes martensite: no
+/// pearlite, no bainite. Section, quench and hardenability are not considered.
+///
 /// Hardness: martensite by carbon, mixed with retained austenite and carbide by
 /// Eq. (H20). Large carbides add less than their share: at most 12 % by volume count,
 /// and the value is the mean of counting them so and not counting them (own estimate).

@@ -10,7 +10,8 @@ namespace gibbsteel::quantities {
 /// Values are those of hardening(); NaN where it has none. The options are checked by
 /// the first state. The family is that of the state's steel unless the options name
 /// one: the numbers go over where a composition passes from one family to another, and
-/// whatever takes such a quantity says so (gibbsteel.warning.335, .357).
+/// whatever takes such a quantity says so (gibbsteel.warning.335, .357). Their warnings
+/// are those of hardening() that bear on the number (.330 to .337).
 /// @throws InputError as hardening(), then
 Quantity martensite_start(const HardeningOptions& options = {});  ///< [C]
 Quantity retained_austenite(

@@ -23,10 +23,12 @@ struct WindowRules {
   std::string pinning_kind;
   /// Its least volume percent, above 0; not a rule when not given.
   std::optional<double> least_pinning_volume_percent;
-  /// Distance from the start of melting [K], >= 0: from what is known of a similar
-  /// steel (the lower end of its error bar), and from the computed solidus where the
-  /// parameter set has a liquid (the lower end of its error bar, kSolidusError, where
-  /// nothing is known of a similar steel). Both are rules; the stricter one wins.
+  /// Distance from the start of melting [K], >= 0: from what a similar steel was seen
+  /// to melt at (the lower end of its error bar), and from the computed solidus where
+  /// the parameter set has a liquid (the lower end of its error bar, kSolidusError,
+  /// where nothing is known of a similar steel). Both are rules; the stricter one wins.
+  /// What a similar steel is known to be free of melt at needs no distance: the window
+  /// ends there.
   double solidus_margin = 30.0;
 };
 
@@ -36,7 +38,7 @@ enum class WindowRule {
   ferrite,   ///< ferrite goes (or comes back)
   hardness,  ///< the quantity passes its least value
   pinning,   ///< the pinning carbide passes its least volume
-  solidus,   ///< known melting of a similar steel, less the margin
+  solidus,   ///< what is known of the melting of a similar steel
   unknown,   ///< temperatures beyond are not known
   melting,   ///< the computed solidus, less the margin
 };
@@ -84,11 +86,12 @@ struct HardeningWindow {
   std::string text;  ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;
   std::string parameters;
-  bool by_family = false;  ///< the hardness is, as Quantity::by_family()
+  bool by_family = false;            ///< the hardness is, as Quantity::by_family()
+  std::vector<Warning> of_hardness;  ///< its Quantity::warnings() at both ends
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
-  /// The distinct ones of both soaks; with by_family also that the steel is near a
-  /// border of its family (gibbsteel.warning.335).
+  /// The distinct ones of both soaks and of the hardness there; with by_family also
+  /// that the steel is near a border of its family (gibbsteel.warning.335).
   std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< rules, soaks at both ends, warnings and cautions
@@ -97,11 +100,12 @@ struct HardeningWindow {
 /// The floor is where the last ferrite is gone, or where the hardness is reached; the
 /// ceiling is where the pinning carbide is too little, or the known start of melting of
 /// a similar steel less a margin (bounds of the parameter set; common practice, no
-/// source), or the computed solidus less that margin, looked for beyond the range too.
-/// Temperatures of long-hold equilibrium: a shop soak of minutes dissolves
-/// less. Grain growth is looked at by the least volume of carbide only, hardness by its
-/// least value only: without them the remarks say so. Where there is no austenite a
-/// steel does not harden, and a least value of a hardening estimate is not kept.
+/// source), or where such a steel is known to be free of melt, or the computed solidus
+/// less that margin, looked for beyond the range too. Temperatures of long-hold
+/// equilibrium: a shop soak of minutes dissolves less. Grain growth is looked at by the
+/// least volume of carbide only, hardness by its least value only: without them the
+/// remarks say so. Where there is no austenite a steel does not harden, and a least
+/// value of a hardening estimate is not kept.
 /// @throws InputError gibbsteel.input.254 (rules), .285 (half a rule), .205 (pinning
 ///         kind), .205, .206 of the hardness (see Quantity::problems()), and as
 ///         phase_changes()

@@ -5,6 +5,10 @@
 /// A twin that is not rounded is one matrix phase at the temperature it was taken from,
 /// saturated with the carbides of the full-carbide steel: it has the same chemical
 /// potentials there and holds carbide at any temperature where less dissolves.
+///
+/// By its own composition a twin may be of another hardening family than the
+/// full-carbide steel, with other estimates for the same austenite: name the family of
+/// one of them (HardeningOptions::family) to compare like with like.
 
 #include <span>
 #include <string>
@@ -45,8 +49,11 @@ struct TwinStudy {
   State same;    ///< the twin at the same soak
   Sweep others;  ///< the twin at the other temperatures, in the order given
 
+  /// That the twin is of another hardening family than the full-carbide steel
+  /// (gibbsteel.warning.357); those of the soaks stand with the states.
+  std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
-  std::string full() const;   ///< composition and residual carbide, as tables
+  std::string full() const;   ///< composition, residual carbide, warnings, as tables
 };
 
 /// @throws InputError as matrix_twin()

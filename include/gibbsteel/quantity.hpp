@@ -17,6 +17,7 @@ class Quantity {
  public:
   using Value = std::function<double(const State&)>;
   using Slope = std::function<double(const State&, const StateSlope&)>;
+  using Warnings = std::function<std::vector<Warning>(const State&)>;
 
   /// @param name   for tables, "carbon in the matrix"
   /// @param unit   "wt%", "vol%", "" for a pure number
@@ -64,6 +65,11 @@ class Quantity {
   /// This quantity, which rests on the family.
   Quantity with_families() const;
   double slope(const State& state, const StateSlope& slope) const;
+  /// What to know about its value beside the warnings of the state; whatever takes a
+  /// quantity hands it on. None when the state is not usable.
+  std::vector<Warning> warnings(const State& state) const;
+  /// This quantity, with such warnings.
+  Quantity with_warnings(Warnings warnings) const;
 
  private:
   Origin origin_;
@@ -71,6 +77,7 @@ class Quantity {
   std::string name_, unit_;
   Value value_;
   Slope slope_;
+  Warnings warnings_;
   bool by_family_ = false;
 };
 

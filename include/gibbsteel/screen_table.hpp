@@ -59,9 +59,9 @@ struct ScreenTable {
   std::vector<double> steel_weight_percent;  ///< rows x steel_elements, as given
   std::vector<ScreenStatus> status;
   std::vector<Certificate> certificate;
-  /// How many the state of the row would carry, and with hardening estimates among the
-  /// quantities those that the row is near a border of its family of steels
-  /// (gibbsteel.warning.335) or in a block of rows of several families (.357).
+  /// How many the state of the row would carry; with hardening estimates among the
+  /// quantities also theirs (gibbsteel.warning.330 to .337), and that it is in a block
+  /// of rows of several families (.357).
   std::vector<std::int32_t> warnings;
   /// Which: bit n stands for "gibbsteel.warning.(300 + n)".
   std::vector<std::uint64_t> warning_bits;

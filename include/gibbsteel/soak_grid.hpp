@@ -44,8 +44,9 @@ struct SoakGrid {
   /// One number per cell, row by row; NaN where a soak was not done or is not usable.
   /// @throws what the quantity throws
   std::vector<double> array(const Quantity& quantity) const;
-  /// The distinct ones of the soaks; when the quantity rests on families of steels also
-  /// that soaks are near a border (gibbsteel.warning.335) or on both sides (.357).
+  /// The distinct ones of the soaks, and those of the quantity, of each code the first;
+  /// when it rests on families of steels also that soaks are near a border
+  /// (gibbsteel.warning.335) or on both sides (.357).
   std::vector<Warning> warnings_of(const Quantity& quantity) const;
   std::size_t not_done() const noexcept;  ///< cells left empty
   std::size_t failures() const noexcept;  ///< soaks done that are not usable

@@ -63,14 +63,15 @@ struct TemperatureSearch {
   std::string text;     ///< one sentence: the answer, or why there is none
   MillAnalysis analysis;
   std::string parameters;
-  State low, high;         ///< at the ends of what was searched
-  bool by_family = false;  ///< as Quantity::by_family()
+  State low, high;                   ///< at the ends of what was searched
+  bool by_family = false;            ///< as Quantity::by_family()
+  std::vector<Warning> of_quantity;  ///< Quantity::warnings() of those states
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
-  /// The distinct warnings of the crossings; where there are none, of `low` and `high`.
-  /// With by_family also that the steel is near a border of its family
-  /// (gibbsteel.warning.335).
+  /// The distinct warnings of the crossings and of the quantity there; where there are
+  /// none, of `low` and `high`. With by_family also that the steel is near a border of
+  /// its family (gibbsteel.warning.335).
   std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< table, warnings and cautions

@@ -9,7 +9,8 @@
 namespace gibbsteel::internal {
 
 struct MeltingRule {
-  std::string text;   ///< "30 K below the computed solidus, 1265 C (+-30)"
+  /// "30 C below 1235 C, the low end of the computed solidus, 1265 C +-30"
+  std::string text;
   WindowSpans spans;  ///< one, or none
 };
 

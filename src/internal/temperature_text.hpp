@@ -22,6 +22,14 @@ std::string degrees(const TemperatureRange& range,
 /// "1265 C +-30", "1265 C +-30 (2309 F +-54)"; the error in K
 std::string degrees_with_error(Temperature t, double error, TemperatureUnit unit);
 
+/// "30 C", "30 C (54 F)": a difference [K]
+std::string degrees_apart(double kelvin, TemperatureUnit unit);
+
+/// "30 C below 1228 C, the low end of ", to be followed by what melts at `start` +-
+/// `error` [K]
+std::string below_low_end(Temperature start, double margin, double error,
+                          TemperatureUnit unit);
+
 /// "F", "K" or "C"
 const char* symbol_of(TemperatureUnit unit) noexcept;
 

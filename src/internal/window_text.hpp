@@ -8,7 +8,9 @@ namespace gibbsteel::internal {
 /// One sentence; everything but the text must be filled.
 std::string window_text(const HardeningWindow& window);
 
-/// "the start of melting of AISI M2, 1240 C (+-12)"
-std::string solidus_text(const SolidusBound& bound, TemperatureUnit unit);
+/// "30 C below 1228 C, the low end of the start of melting of AISI M2, 1240 C +-12"
+/// @param margin  of what was seen to melt [K]; without meaning for the others
+std::string solidus_text(const SolidusBound& bound, double margin,
+                         TemperatureUnit unit);
 
 }  // namespace gibbsteel::internal

@@ -8,6 +8,7 @@
 #include "internal/family_borders.hpp"
 #include "internal/kind_names.hpp"
 #include "internal/other_kinds.hpp"
+#include "internal/quantity_warnings.hpp"
 #include "internal/shared_hash.hpp"
 #include "internal/soak_problem.hpp"
 
@@ -175,10 +176,8 @@ void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
   fill_state(*problem.system, result, state, options_.soak.temperature_unit);
   table.status[at] = status_of(result.report);
   table.certificate[at] = result.report.certificate;
-  if (by_family_ && state.usable()) {
-    add_distinct(near_border(analysis.modelled), state.warnings);
-    add_distinct(block_families, state.warnings);
-  }
+  add_quantity_warnings(state);
+  if (by_family_ && state.usable()) add_distinct(block_families, state.warnings);
   if (!state.warnings.empty()) {
     const std::lock_guard lock(warnings_);
     table.note_warnings(at, state.warnings);
@@ -195,6 +194,14 @@ void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
   double* matrix = table.matrix_weight_percent.data() + at * table.elements.size();
   for (std::size_t e = 0; e < table.elements.size(); ++e)
     matrix[e] = state.matrix.weight_percent[table.elements[e]];
+}
+
+/// A quantity that fails flags the row when its value is written.
+void ScreenRows::add_quantity_warnings(State& state) const {
+  for (const Quantity& quantity : options_.quantities) try {
+      add_warnings(quantity, state, state.warnings);
+    } catch (const InputError&) {
+    }
 }
 
 void ScreenRows::write_quantities(const State& state, std::size_t at,

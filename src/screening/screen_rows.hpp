@@ -29,6 +29,7 @@ class ScreenRows {
   void write(const RowProblem& problem, const MillAnalysis& analysis,
              const std::optional<Warning>& block_families, const Equilibrium& result,
              ScreenTable& table);
+  void add_quantity_warnings(State& state) const;
   void write_quantities(const State& state, std::size_t at, ScreenTable& table) const;
 
   const ScreenInput& input_;

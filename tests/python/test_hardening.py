@@ -75,7 +75,10 @@ def test_repr_is_one_line_and_str_the_table():
     text = str(estimates)
     for part in [
         "family: high-speed and matrix-type steel (high-speed, by composition)",
-        "low to high: about two in three measurements, for this austenite",
+        "low to high: about two in three measurements, for this austenite; of "
+        "hardness\n  all 38 that were compared, 15 of them fitted to\n",
+        "As-quenched hardness is that of a fully martensitic quench, no pearlite, no\n"
+        "  bainite: section, quench and hardenability are not considered.\n",
         "as-quenched hardness: carbon-quadratic (H18), mixed by (H20) + "
         f"{estimates.family.hardness_offset:.0f} HV",
         "Cr + 3.3(Mo + W/2) + 16N",

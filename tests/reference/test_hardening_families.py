@@ -140,3 +140,39 @@ def test_bands_hold_about_two_in_three_measurements():
     print(f"{inside} of {total} in the band")
     assert total == 51
     assert inside >= 2 * total / 3
+
+
+def test_what_is_printed_of_the_bands_of_hardness_is_counted():
+    inside, total = fits.in_band("as_quenched_hardness")
+    fitted = sum(
+        record["fitted"]
+        for record in fits.record_file.records()
+        if record["quantity"] == "as_quenched_hardness"
+        and not fits.NOT_SOAKED & set(record)
+    )
+    assert inside == total
+    page = " ".join(str(gs.Steel(C=0.5).soak(celsius=900).hardening()).split())
+    assert (
+        "low to high: about two in three measurements, for this austenite; of hardness "
+        f"all {total} that were compared, {fitted} of them fitted to"
+    ) in page
+
+
+def test_one_measurement_is_of_a_quench_below_room_temperature():
+    cold = [
+        record["id"]
+        for record in fits.record_file.records()
+        if record.get("coldest_celsius", fits.COLDEST) < fits.COLDEST
+    ]
+    assert cold == ["coldwork/SS-14"]
+    record = next(r for r in fits.record_file.records() if r["id"] == cold[0])
+    assert record["quantity"] == "as_quenched_hardness"
+    estimates = gs.Steel(C=0.5).soak(celsius=900).hardening(coldest_celsius=-75)
+    assert estimates.retained_austenite.remarks[-1] == (
+        "below 20 C no measurement was compared"
+    )
+    assert estimates.hardness_hrc.remarks[-1] == (
+        "below 20 C one measurement was compared, a 0.65C-13Cr steel at "
+        f"{record['coldest_celsius']} C"
+    )
+    assert record["steel"].startswith("0.65C-13Cr")

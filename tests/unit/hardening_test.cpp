@@ -185,6 +185,43 @@ TEST_CASE("the source of hardness says from what the offset of the family comes"
         offset + "3 records of 2 steels, austenite computed with the shipped file");
 }
 
+TEST_CASE("the scatter about an offset is that of several records") {
+  const auto source_of = [](const char* family) {
+    HardeningOptions options;
+    options.family = family;
+    return hardening(by_hand(kX, 10.0), options).martensite_start.source;
+  };
+  const std::string offset =
+      "mean of van Bohemen 2012 and Barbier 2014 (from memory), own choice; offset of "
+      "the family: own estimate from ";
+  CHECK(source_of("high-speed") == offset + "1 record");
+  CHECK(source_of("bearing") == offset + "3 records, scatter 12 C");
+}
+
+TEST_CASE("below room temperature the estimates say how little was compared") {
+  const auto cold_remarks = [](double celsius, const char* family) {
+    HardeningOptions options;
+    options.family = family;
+    options.coldest = Temperature::celsius(celsius);
+    const HardeningEstimates result = hardening(by_hand(kX, 10.0), options);
+    std::vector<std::string> told;
+    for (const Estimate* each : {&result.retained_austenite, &result.hardness_hrc})
+      for (const std::string& remark : each->remarks)
+        if (remark.rfind("below 20 C", 0) == 0) told.push_back(remark);
+    return told;
+  };
+  const std::string retained = "below 20 C no measurement was compared";
+  const std::string hardness =
+      "below 20 C one measurement was compared, a 0.65C-13Cr steel at -75 C";
+  using Texts = std::vector<std::string>;
+  CHECK(cold_remarks(-75.0, "general") == Texts{retained, hardness});
+  const std::string offset =
+      "; the offset of the family was found at room temperature and may be too much "
+      "where less austenite stays";
+  CHECK(cold_remarks(-196.0, "high-speed") == Texts{retained, hardness + offset});
+  CHECK(cold_remarks(20.0, "high-speed").empty());
+}
+
 TEST_CASE("near the border of a family a warning names the other one") {
   const NamedValues border{{"C", 0.5}, {"Cr", 4.5}, {"Mo", 2.7}};
   const HardeningEstimates result = hardening(by_hand(border, 0.0));

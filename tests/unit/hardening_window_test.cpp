@@ -37,6 +37,9 @@ const std::string kPinned =
 const std::string kHardness =
     "Hardness is not considered: least_hardness asks for as-quenched hardness [HRC], "
     "with hardness for another quantity.";
+const std::string kMartensitic =
+    "As-quenched hardness is that of a fully martensitic quench, no pearlite, no "
+    "bainite: section, quench and hardenability are not considered.";
 const std::string kOnlyFerrite =
     " The floor is only where the last ferrite is gone; the matrix may hold too "
     "little carbon there to become hard.";
@@ -70,8 +73,37 @@ TEST_CASE("ferrite sets the floor, known melting the ceiling") {
   CHECK(window.remarks ==
         std::vector<std::string>{kGrains, kHardness + kOnlyFerrite, kRest});
   CHECK(window.text ==
-        "835 to 1198 C; floor set by: no ferrite alone; ceiling set by: 30 K below the "
-        "start of melting of AISI M2 (HS6-5-2), 1240 C (+-12)");
+        "835 to 1198 C; floor set by: no ferrite alone; ceiling set by: 30 C below "
+        "1228 C, the low end of the start of melting of AISI M2 (HS6-5-2), 1240 C "
+        "+-12");
+}
+
+TEST_CASE("what is known to be free of melt is a ceiling without a margin") {
+  const Steel m42({{"C", 1.08},
+                   {"Cr", 3.8},
+                   {"Mo", 9.5},
+                   {"W", 1.5},
+                   {"V", 1.2},
+                   {"Co", 8},
+                   {"Si", 0.4}});
+  for (const double margin : {0.0, 30.0}) {
+    WindowRules rules;
+    rules.solidus_margin = margin;
+    const auto window = hardening_window(m42, rules, range(700, 1250));
+    CHECK(window.ceiling->in_celsius() == doctest::Approx(1210.0));
+    CHECK(
+        window.text ==
+        "836 to 1210 C; floor set by: no ferrite alone; ceiling set by: what is known "
+        "to be free of melt of AISI M42 (HS2-9-1-8), 1210 C +-5");
+  }
+}
+
+TEST_CASE("cobalt leaves the ceiling of a high-speed steel where it is") {
+  NamedValues m35 = high_speed().analysis().given;
+  m35.set("Co", 4.8);
+  const auto window = hardening_window(Steel(m35), {}, range(700, 1250));
+  CHECK(window.ceiling_rule == WindowRule::solidus);
+  CHECK(window.ceiling->in_celsius() == doctest::Approx(1240.0 - 12.0 - 30.0));
 }
 
 TEST_CASE("an end that no rule sets is none, and is not in the answer") {
@@ -108,7 +140,7 @@ TEST_CASE("a least hardness alone is that of the estimate, and not kept in ferri
         doctest::Approx(60.0).epsilon(1e-5));
   CHECK(window.gaps.empty());
   CHECK(window.remarks ==
-        std::vector<std::string>{kNoMelting + kLayer, kGrains, kRest});
+        std::vector<std::string>{kNoMelting + kLayer, kGrains, kMartensitic, kRest});
   rules.hardness = quantities::hardness_hrc();
   CHECK(hardening_window(punch_heat(), rules, range(700, 1250)).text == window.text);
   rules.least_hardness = 70.0;
@@ -152,8 +184,8 @@ TEST_CASE("temperatures in the unit of the call") {
                                     Temperature::fahrenheit(2250)};
   CHECK(hardening_window(high_speed(), {}, fahrenheit, options).text ==
         "835 to 1198 C (1535 to 2188 F); floor set by: no ferrite alone; ceiling set "
-        "by: 30 K below the start of melting of AISI M2 (HS6-5-2), 1240 C +-12 (2264 F "
-        "+-22)");
+        "by: 30 C (54 F) below 1228 C (2242 F), the low end of the start of melting of "
+        "AISI M2 (HS6-5-2), 1240 C +-12 (2264 F +-22)");
 }
 
 TEST_CASE("least value and pinning carbide, by rules that the user chooses") {
@@ -248,10 +280,11 @@ TEST_CASE("the computed solidus is a rule where the file has a liquid") {
         std::vector<std::string>{kGrains, kHardness + kOnlyFerrite, kRest});
   CHECK(window.text == internal::fixed(window.floor->in_celsius(), 0) + " to " +
                            degrees(start - 30.0 - kSolidusError) +
-                           "; floor set by: no ferrite alone; ceiling set by: 30 K "
-                           "below the "
-                           "computed solidus, " +
-                           degrees(start) + " (+-30)");
+                           "; floor set by: no ferrite alone; ceiling set by: 30 C "
+                           "below " +
+                           degrees(start - kSolidusError) +
+                           ", the low end of the computed solidus, " + degrees(start) +
+                           " +-30");
   const Steel shipped(kPlain, {"heat", {}, false});
   CHECK(hardening_window(shipped, {}, range(700, 1200)).rules.size() == 1);
 }
@@ -282,7 +315,7 @@ TEST_CASE("of the computed solidus and what is known the stricter one wins") {
   CHECK(both.rules[1].rule == WindowRule::solidus);
   CHECK(both.rules[2].rule == WindowRule::melting);
   CHECK(both.rules[2].text ==
-        "30 K below the computed solidus, " + degrees(computed + 30.0));
+        "30 C below the computed solidus, " + degrees(computed + 30.0));
   // Without what is known the computed one stands alone, with its error.
   auto without = std::make_shared<ParameterSet>(*with_liquid());
   without->solidus_bounds.clear();
@@ -296,8 +329,8 @@ TEST_CASE("a range that begins with liquid, and a liquid that is not allowed") {
   const double start = solidus(steel);
   const auto none = hardening_window(steel, {}, range(start + 5.0, 1500));
   CHECK(none.status == WindowStatus::no_window);
-  CHECK(none.rules.back().text == "30 K below the computed solidus, not above " +
-                                      degrees(start + 5.0) + " (+-30)");
+  CHECK(none.rules.back().text ==
+        "30 C below the computed solidus, not above " + degrees(start + 5.0) + " +-30");
   SoakOptions options;
   options.suppressed = {"liquid"};
   const auto forbidden = hardening_window(steel, {}, range(900, 1500), options);
@@ -316,7 +349,7 @@ TEST_CASE("a stopped search leaves the ceiling where nothing is known beyond") {
   CHECK(part.status == WindowStatus::found);
   CHECK(part.ceiling_rule == WindowRule::unknown);
   CHECK(part.rules.back().text.rfind(
-            "30 K below the computed solidus, not known beyond ", 0) == 0);
+            "30 C below the computed solidus, not known beyond ", 0) == 0);
   REQUIRE(part.remarks.size() == 4);
   const std::string rule = part.rules.back().text;
   const std::string beyond = rule.substr(rule.rfind(", not known beyond ") + 19);

@@ -153,7 +153,30 @@ TEST_CASE(
         study.same.carbide_volume_percent);
   CHECK(study.reference.carbide_volume_percent >
         study.others.states[0].carbide_volume_percent);
+  CHECK(study.warnings().empty());
   const std::string text = study.full();
   CHECK(text.find("full-carbide steel") != std::string::npos);
   CHECK(text.find("long-hold limit") != std::string::npos);
+}
+
+TEST_CASE("twin study: a twin of another hardening family says so") {
+  const Steel steel({{"C", 1.55}, {"Cr", 12}, {"Mo", 0.8}, {"V", 0.9}},
+                    {"D2", {}, false});
+  const TwinStudy study = twin_study(steel, Temperature::celsius(1030), {});
+  const std::vector<Warning> expected{
+      {"gibbsteel.warning.357",
+       "Hardening estimates of the twin are those of the family general, of the "
+       "full-carbide steel those of chromium-cold-work: they differ for the same "
+       "austenite. Name one family for both to compare them, "
+       "family=\"chromium-cold-work\"."}};
+  CHECK(study.warnings() == expected);
+  CHECK(study.full().find("! twin: [gibbsteel.warning.357] Hardening estimates of the "
+                          "twin are those of\n") != std::string::npos);
+  const auto start = [](const State& state) {
+    HardeningOptions options;
+    options.family = "chromium-cold-work";
+    return hardening(state, options).martensite_start.value;
+  };
+  // What is left of it is what rounding moves.
+  CHECK(std::abs(start(study.same) - start(study.reference)) < 5.0);
 }

@@ -8,7 +8,6 @@
 #include <thread>
 
 #include "gibbsteel/gibbsteel.hpp"
-#include "internal/soak_warnings.hpp"
 #include "with_liquid.hpp"
 
 using namespace gibbsteel;
@@ -88,24 +87,6 @@ TEST_CASE("melting: no liquid in the file, and a known solidus") {
   REQUIRE(holds(codes(above), "304"));
   const auto other = Steel({{"C", 0.4}, {"Cr", 5.0}}).soak(Temperature::celsius(1245));
   CHECK_FALSE(holds(codes(other), "304"));
-}
-
-TEST_CASE("which steel resembles which") {
-  SolidusBound bound;
-  bound.weight_percent = {
-      {"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2}, {"V", 1.9}};
-  using internal::resembles;
-  CHECK(
-      resembles(bound, {{"C", 0.9}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
-  for (const double carbon : {0.70, 1.1, 1.35})
-    CHECK(resembles(bound,
-                    {{"C", carbon}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
-  for (const double carbon : {0.69, 1.36})
-    CHECK_FALSE(resembles(
-        bound, {{"C", carbon}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}}));
-  CHECK_FALSE(resembles(
-      bound,
-      {{"C", 0.9}, {"Cr", 4.3}, {"Mo", 4.8}, {"W", 6.4}, {"V", 2.0}, {"Co", 5.0}}));
 }
 
 TEST_CASE("missing intermetallics are named where the matrix could form them") {

@@ -38,6 +38,16 @@ TEST_CASE("an error is that of a difference") {
   CHECK(degrees_with_error(solidus, 30.0, fahrenheit) == "1265 C +-30 (2309 F +-54)");
 }
 
+TEST_CASE("a margin below the low end of an error bar adds up") {
+  CHECK(internal::degrees_apart(12.5, celsius) == "12.5 C");
+  CHECK(internal::degrees_apart(30.0, kelvin) == "30 C (30 K)");
+  const Temperature start = Temperature::celsius(1240);
+  CHECK(internal::below_low_end(start, 30.0, 12.0, celsius) ==
+        "30 C below 1228 C, the low end of ");
+  CHECK(internal::below_low_end(start, 30.0, 12.0, fahrenheit) ==
+        "30 C (54 F) below 1228 C (2242 F), the low end of ");
+}
+
 TEST_CASE("a hint only where the number is far outside and another unit fits") {
   CHECK(unit_hint(Temperature::celsius(1100), celsius, kRange).empty());
   CHECK(unit_hint(Temperature::celsius(1240), celsius, kRange).empty());
