@@ -61,8 +61,8 @@ std::string computed_tables(const ShortSoak& soak) {
         {c.kind, fixed(c.volume_percent, 2), fixed(c.long_hold_volume, 2)});
   if (timed)
     return internal::text_table(carbides) + "\n" + band_table(soak) +
-           "low, high: a third of the minutes, annealed colder, and three times, "
-           "hotter\n";
+           "low, high: a third of the minutes, annealed up to 50 C colder, and three\n"
+           "times, up to 30 C hotter\n";
   std::vector<std::vector<std::string>> matrix{{"matrix, wt%", title, "long hold"}};
   for (const MatrixBand& band : soak.bands)
     if (band.element != "Fe")

@@ -45,9 +45,10 @@ def timed_soak(
     -------
     ShortSoak
         ``.state`` is a `State` that goes on into estimates, with the carbon activity;
-        ``.bands`` run from a third of the minutes, annealed 50 C colder, to three
-        times, annealed up to 30 C hotter. Other carbide stays as annealed; hours end
-        near the long-hold limit, not exactly at it.
+        ``.bands`` run from a third of the minutes, annealed up to 50 C colder, to three
+        times, annealed up to 30 C hotter, and at least to what the minutes dissolve
+        when metals need not catch up with carbon first. Other carbide stays as
+        annealed; hours end near the long-hold limit, not exactly at it.
 
     Raises
     ------

@@ -43,15 +43,27 @@ DissolvingSpeed TimedDissolution::speed() const {
           }};
 }
 
-std::vector<double> TimedDissolution::shares(const std::vector<double>& minutes) const {
+std::vector<double> TimedDissolution::shares_from(
+    double share, const std::vector<double>& minutes) const {
   std::vector<double> seconds;
   for (const double m : minutes) seconds.push_back(60.0 * m);
-  auto found = shares_left(speed(), start(), radius_, seconds);
-  for (double& share : found) {
-    if (std::isnan(share)) no_result();
-    share = std::min(share, stop_);
+  const double radius = radius_ * std::cbrt(share / start());
+  auto found = shares_left(speed(), share, radius, seconds);
+  for (double& left : found) {
+    if (std::isnan(left)) no_result();
+    left = std::min(left, stop_);
   }
   return found;
+}
+
+std::vector<double> TimedDissolution::shares(const std::vector<double>& minutes) const {
+  return shares_from(start(), minutes);
+}
+
+std::vector<double> TimedDissolution::shares_without_waiting(
+    const std::vector<double>& minutes) const {
+  if (!(stop_ > 0.0)) return std::vector<double>(minutes.size(), 0.0);
+  return shares_from(stop_, minutes);
 }
 
 std::optional<double> TimedDissolution::minutes_to(double share) const {

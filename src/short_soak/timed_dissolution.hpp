@@ -26,6 +26,9 @@ class TimedDissolution {
   /// @param minutes  rising
   /// @throws InputError gibbsteel.input.284 (no result)
   std::vector<double> shares(const std::vector<double>& minutes) const;
+  /// The same when the metals that the first stage leaves have spread at once: metals
+  /// move from its end on.
+  std::vector<double> shares_without_waiting(const std::vector<double>& minutes) const;
   /// Minutes after which this share is left; 0 where carbon alone gets there; nothing
   /// where it is never reached.
   std::optional<double> minutes_to(double share) const;
@@ -42,6 +45,8 @@ class TimedDissolution {
 
  private:
   DissolvingSpeed speed() const;
+  std::vector<double> shares_from(double share,
+                                  const std::vector<double>& minutes) const;
 
   const State& state_;
   double radius_;  ///< [m]
