@@ -12,6 +12,7 @@
 #include "internal/number_format.hpp"
 #include "internal/quantity_checks.hpp"
 #include "internal/quantity_condition.hpp"
+#include "internal/why_no_short_soak.hpp"
 #include "short_soak/soak_time.hpp"
 #include "short_soak/timed_dissolution.hpp"
 
@@ -37,18 +38,33 @@ struct Shortening {
   std::function<NamedValues(const State&)> apply;
 };
 
+/// @throws InputError where it has no value, with the reason, and as short_soak_limit()
+double known_value(const State& state, const std::string& element,
+                   const Shortening& shortening) {
+  if (state.solve_report.status != shortening.status)
+    return shortening.apply(state)[element];
+  return state.soak_time == shortening.time ? state.matrix.weight_percent[element]
+                                            : Occurrence::kUnknown;
+}
+
 double value_at(const State& state, const std::string& element,
                 const Shortening& shortening) {
-  if (state.solve_report.status == shortening.status)
-    return state.soak_time == shortening.time ? state.matrix.weight_percent[element]
-                                              : Occurrence::kUnknown;
   try {
-    return shortening.apply(state)[element];
+    return known_value(state, element, shortening);
   } catch (const InputError& error) {
     if (!has_none(error)) throw;
     return Occurrence::kUnknown;
   }
 }
+
+/// A function of its own type, so that the reason for no value can be asked for.
+struct MatrixValue {
+  std::string element;
+  Shortening shortening;
+  double operator()(const State& state) const {
+    return value_at(state, element, shortening);
+  }
+};
 
 /// The long hold at a temperature, or with an amount of an element, a step away.
 State beside(const State& state, const Input& input, double step,
@@ -102,9 +118,7 @@ Quantity matrix_by(const Shortening& shortening, const char* name,
           {{element}, {}, 0.0, 100.0},
           element + " in the matrix" + what,
           "wt%",
-          [element, shortening](const State& state) {
-            return value_at(state, element, shortening);
-          },
+          MatrixValue{element, shortening},
           [element, shortening](const State& state, const StateSlope& slope) {
             return slope_at(state, slope.input, element, shortening);
           }};
@@ -137,3 +151,16 @@ Quantity timed_soak_matrix(const std::string& element, double minutes,
 }
 
 }  // namespace gibbsteel::quantities
+
+std::string gibbsteel::internal::why_no_short_soak(const Quantity& quantity,
+                                                   const State& state) {
+  const auto* value = quantity.function().target<quantities::MatrixValue>();
+  if (!value || !state.usable()) return "";
+  try {
+    quantities::known_value(state, value->element, value->shortening);
+  } catch (const InputError& error) {
+    const Problem& first = error.problems().front();
+    return first.place + " " + first.what + "; " + first.remedy;
+  }
+  return "";
+}
