@@ -56,3 +56,9 @@ def test_what_the_format_did_not_hold_is_not_made_up():
     assert "analysis" not in str(found) and "Before hardening" in str(found)
     fresh = gs.Steel(C=0.9, Cr=4, Mo=5).dissolution_temperature("M6C")
     assert "analysis, wt%: 0.9C 4Cr 5Mo, balance Fe\n" in str(fresh)
+
+
+def test_ends_of_minutes_were_in_the_text_alone():
+    found = pickle.loads((FOLDER / "minutes_for.pickle").read_bytes())
+    assert math.isnan(found.low_minutes) and math.isnan(found.high_minutes)
+    assert "37 min" in found.text

@@ -162,6 +162,10 @@ def test_it_is_called_with_minutes_and_what_was_there_before(long_hold):
     assert carbon(one) == carbon(same) > carbon(long_hold.timed_soak(60))
     cold = long_hold.timed_soak(60, annealed_celsius=620)
     assert cold.annealed_kelvin == pytest.approx(893.15)
+    assert cold.annealed_celsius == pytest.approx(620)
+    assert cold.annealed_fahrenheit == pytest.approx(1148)
+    assert cold.measured == []
+    assert "kept" not in repr(cold.carbides[0])
     assert carbon(long_hold.timed_soak(60, annealed_fahrenheit=1148)) == carbon(cold)
     assert (one.state.soak_minutes, one.state.particle_micrometres) == (60.0, 0.5)
     assert (long_hold.soak_minutes, long_hold.particle_micrometres) == (None, None)
@@ -285,6 +289,10 @@ def test_minutes_for_a_content(long_hold):
         found.text,
     )
     assert (again.at_first, again.at_last) == (found.at_first, found.at_last)
+    assert found.low_minutes == pytest.approx(found.minutes / 3)
+    assert found.high_minutes == pytest.approx(found.minutes * 3)
+    assert again.low_minutes == found.low_minutes
+    assert again.high_minutes == found.high_minutes
     once = long_hold.minutes_for("C", 0.6)
     assert (once.status, once.minutes) == ("at once", 0.0)
     never = long_hold.minutes_for("C", 0.99)
