@@ -36,6 +36,13 @@ Quantity quantity(const std::string& element, double minutes,
       element, minutes, options_of(particle_micrometres, annealed_kelvin, parameters));
 }
 
+Quantity quantity_after(const Quantity& of, double minutes, double particle_micrometres,
+                        std::optional<double> annealed_kelvin,
+                        const Holder& parameters) {
+  return quantities::after_minutes(
+      of, minutes, options_of(particle_micrometres, annealed_kelvin, parameters));
+}
+
 MinutesFor search(const State& state, const std::string& element, double weight_percent,
                   double particle_micrometres, std::optional<double> annealed_kelvin,
                   const Holder& parameters) {
@@ -94,6 +101,9 @@ void bind_timed_soak(py::module_& m) {
         py::arg("parameters"));
   m.def("quantity_timed_soak_matrix", &quantity, py::arg("element"), py::arg("minutes"),
         py::arg("particle_micrometres"), py::arg("annealed_kelvin"),
+        py::arg("parameters"));
+  m.def("quantity_after_minutes", &quantity_after, py::arg("quantity"),
+        py::arg("minutes"), py::arg("particle_micrometres"), py::arg("annealed_kelvin"),
         py::arg("parameters"));
 }
 

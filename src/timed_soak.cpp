@@ -5,11 +5,9 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/annealed_carbides.hpp"
-#include "internal/error_codes.hpp"
 #include "short_soak/below_a1.hpp"
 #include "short_soak/soak_time.hpp"
 #include "short_soak/timed_dissolution.hpp"
-#include "short_soak/timed_soak_text.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -104,22 +102,6 @@ void set_bands(ShortSoak& soak, const NamedValues& early, const NamedValues& lat
   }
 }
 
-ShortSoak result(const State& state, const TimedDissolution& soak, double share,
-                 const SoakTime& time, bool none_hotter) {
-  double potential = 0.0;
-  ShortSoak found = soak.balance(share, potential);
-  internal::check_no_ferrite(found.state.matrix.weight_percent, state.temperature,
-                             soak.annealed().balance.parameters,
-                             internal::after(time.minutes), internal::kLongerOrHotter);
-  internal::describe(
-      found, state, potential,
-      internal::timed_soak_kind(
-          found, time,
-          {share < soak.stop(), internal::beyond_compared(state, found), none_hotter}));
-  found.state.soak_time = time;
-  return found;
-}
-
 }  // namespace
 
 std::vector<ShortSoak> timed_soaks(const State& state,
@@ -134,10 +116,10 @@ std::vector<ShortSoak> timed_soaks(const State& state,
   const auto shares = shares_after(soak, minutes);
   std::vector<ShortSoak> results;
   for (std::size_t i = 0; i < minutes.size(); ++i) {
-    results.push_back(
-        result(state, soak, shares[i],
-               {minutes[i], options.particle_micrometres, options.annealed.annealed_at},
-               other.none_hotter));
+    results.push_back(internal::timed_result(
+        state, soak, shares[i],
+        {minutes[i], options.particle_micrometres, options.annealed.annealed_at},
+        other.none_hotter));
     set_bands(results.back(), other.colder->matrix_weight_percent(early[i]),
               other.hotter->matrix_weight_percent(late[i]));
   }

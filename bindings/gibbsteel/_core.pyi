@@ -2064,6 +2064,15 @@ def quantity_timed_soak_matrix(
 ) -> Quantity:
     """See gibbsteel.quantities.timed_soak_matrix."""
 
+def quantity_after_minutes(
+    quantity: Quantity,
+    minutes: float,
+    particle_micrometres: float,
+    annealed_kelvin: float | None,
+    parameters: ParameterSet | None,
+) -> Quantity:
+    """See gibbsteel.quantities.after_minutes."""
+
 # bind_composition_for.cpp
 
 class CompositionCrossing(_Compiled):

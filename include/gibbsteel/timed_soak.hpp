@@ -97,6 +97,11 @@ namespace quantities {
 Quantity timed_soak_matrix(const std::string& element, double minutes,
                            const TimedSoakOptions& options = {});
 
+/// Any quantity of the steel after so many minutes, for instance hardness_hrc(); NaN,
+/// slopes and errors as those of timed_soak_matrix().
+Quantity after_minutes(const Quantity& quantity, double minutes,
+                       const TimedSoakOptions& options = {});
+
 }  // namespace quantities
 
 }  // namespace gibbsteel

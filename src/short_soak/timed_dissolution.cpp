@@ -7,6 +7,7 @@
 #include "internal/annealed_carbides.hpp"
 #include "short_soak/carbon_stage.hpp"
 #include "short_soak/soak_time.hpp"
+#include "short_soak/timed_soak_text.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -95,6 +96,28 @@ NamedValues timed_matrix(const State& state, double minutes,
   check_no_ferrite(matrix, state.temperature, soak.annealed().balance.parameters,
                    after(minutes), kLongerOrHotter);
   return matrix;
+}
+
+ShortSoak timed_result(const State& state, const TimedDissolution& soak, double share,
+                       const SoakTime& time, bool none_hotter) {
+  double potential = 0.0;
+  ShortSoak found = soak.balance(share, potential);
+  check_no_ferrite(found.state.matrix.weight_percent, state.temperature,
+                   soak.annealed().balance.parameters, after(time.minutes),
+                   kLongerOrHotter);
+  describe(found, state, potential,
+           timed_soak_kind(
+               found, time,
+               {share < soak.stop(), beyond_compared(state, found), none_hotter}));
+  found.state.soak_time = time;
+  return found;
+}
+
+State timed_state(const State& state, double minutes, const TimedSoakOptions& options) {
+  const TimedDissolution soak(state, options.particle_micrometres, options.annealed);
+  const SoakTime time{minutes, options.particle_micrometres,
+                      options.annealed.annealed_at};
+  return timed_result(state, soak, soak.shares({minutes}).front(), time, false).state;
 }
 
 }  // namespace gibbsteel::internal

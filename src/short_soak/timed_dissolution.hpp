@@ -61,4 +61,14 @@ class TimedDissolution {
 NamedValues timed_matrix(const State& state, double minutes,
                          const TimedSoakOptions& options);
 
+/// The balance with this share left, and what its state says of itself; bands are not
+/// set.
+/// @throws InputError gibbsteel.input.284 (the matrix would hold ferrite)
+ShortSoak timed_result(const State& state, const TimedDissolution& soak, double share,
+                       const SoakTime& time, bool none_hotter);
+
+/// The state after so many minutes, without band.
+/// @throws InputError as timed_soak()
+State timed_state(const State& state, double minutes, const TimedSoakOptions& options);
+
 }  // namespace gibbsteel::internal

@@ -302,3 +302,24 @@ def test_minutes_for_a_content(long_hold):
     )
     with pytest.raises(gs.InputError, match="gibbsteel.input.220. weight_percent"):
         long_hold.minutes_for("C", "0.75")
+
+
+def test_hardness_after_minutes_is_what_a_search_is_about():
+    steel = gs.Steel(STEEL)
+    hardness = gs.quantities.hardness_hrc(coldest_celsius=20)
+    early = gs.quantities.after_minutes(hardness, minutes=20)
+    assert early.label == "as-quenched hardness, timed soak of 20 min [HRC]"
+    search = steel.temperature_for(early, 64, celsius=(780, 860))
+    found = steel.soak(celsius=search.crossings[0].celsius)
+    hrc = found.timed_soak(20).hardening(coldest_celsius=20).hardness_hrc.value
+    assert hrc == pytest.approx(64, abs=0.01)
+    of_long_hold = steel.temperature_for(hardness, 64, celsius=(740, 860))
+    assert of_long_hold.crossings[0].celsius < found.celsius - 10
+    again = pickle.loads(pickle.dumps(early))
+    assert (again.label, again.value(found)) == (early.label, early.value(found))
+    with pytest.raises(gs.InputError) as caught:
+        gs.quantities.after_minutes("hardness", 20)
+    assert str(caught.value) == (
+        "[gibbsteel.input.220] quantity: is str, not Quantity; give one of "
+        "gibbsteel.quantities"
+    )

@@ -234,6 +234,53 @@ TEST_CASE("searches over timed soaks hand on why there is none") {
   CHECK(alone.ends_with(tail));
 }
 
+TEST_CASE(
+    "where all carbon has dissolved it has the carbon of the steel, all the way") {
+  const Steel steel({{"C", 0.5}, {"Cr", 1.0}, {"Mn", 0.3}, {"Si", 0.25}});
+  for (const Quantity& quantity :
+       {quantities::matrix("C"), quantities::timed_soak_matrix("C", 10)}) {
+    const auto hot =
+        temperature_for(steel, quantity, 0.5, {celsius(870), celsius(950)});
+    CHECK(hot.status == TargetStatus::always_equal);
+    CHECK(hot.crossings.empty());
+    const auto tungsten =
+        composition_for(steel, "W", quantity, 0.5, {0.0, 0.05}, celsius(890));
+    CHECK(tungsten.crossings.empty());
+    REQUIRE(tungsten.equal.size() == 1);
+    CHECK(tungsten.equal.front().low == 0.0);
+  }
+}
+
+TEST_CASE("any quantity can be that of so many minutes") {
+  const State long_hold = bearing().soak(celsius(845));
+  HardeningOptions quench;
+  quench.coldest = celsius(20);
+  const Quantity start = quantities::martensite_start(quench);
+  const Quantity early = quantities::after_minutes(start, 60);
+  CHECK(early.label() == "martensite start, timed soak of 60 min [C]");
+  CHECK(early.by_family());
+  const ShortSoak soak = timed_soak(long_hold, 60);
+  CHECK(early.value(long_hold) == hardening(soak.state, quench).martensite_start.value);
+  CHECK(early.value(soak.state) == early.value(long_hold));
+  CHECK(std::isnan(early.value(timed_soak(long_hold, 30).state)));
+  CHECK(early.value(long_hold) > start.value(long_hold) + 10.0);
+  const Quantity activity =
+      quantities::after_minutes(quantities::carbon_activity(), 60);
+  CHECK(activity.value(long_hold) == soak.state.carbon_activity);
+  StateSlope slope;
+  slope.input = {Input::Kind::temperature, "temperature", "K"};
+  const double rise = early.value(bearing().soak(celsius(846))) -
+                      early.value(bearing().soak(celsius(844)));
+  CHECK(early.slope(long_hold, slope) == doctest::Approx(0.5 * rise).epsilon(0.02));
+  const auto match =
+      temperature_for(bearing(), early, 190.0, {celsius(800), celsius(900)});
+  REQUIRE(match.crossings.size() == 1);
+  CHECK(match.full().find("Estimate of a soak of minutes") != std::string::npos);
+  CHECK(message([&] {
+          quantities::after_minutes(start, 0.0);
+        }).starts_with("[gibbsteel.input.287] minutes: is 0;"));
+}
+
 TEST_CASE("times and sizes out of range are refused, all at once") {
   const State long_hold = bearing().soak(celsius(845));
   TimedSoakOptions coarse;
