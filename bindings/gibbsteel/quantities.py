@@ -165,7 +165,7 @@ def after_minutes(
     >>> early = gs.quantities.after_minutes(hardness, minutes=30)
     >>> soak = steel.soak(celsius=845)
     >>> round(hardness.value(soak), 1), round(early.value(soak), 1)
-    (65.0, 65.0)
+    (65.2, 65.6)
     """
     require(quantity, Quantity, "quantity", "give one of gibbsteel.quantities")
     kelvin = None

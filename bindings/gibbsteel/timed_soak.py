@@ -73,7 +73,7 @@ def timed_soak(
     >>> for minutes in (10, 30, 90):
     ...     carbon = soak.timed_soak(minutes).band("C")
     ...     print(minutes, round(carbon.value, 2), round(carbon.high, 2))
-    10 0.63 0.64
+    10 0.63 0.69
     30 0.64 0.79
     90 0.78 0.86
     """
