@@ -120,13 +120,14 @@ void bind_carbide(py::module_& m) {
                                "A carbide as it entered the balance of a short soak.")
       .def_readonly("kind", &CarbideInBalance::kind, "For instance ``\"M3C\"``.")
       .def_readonly("volume_percent", &CarbideInBalance::volume_percent,
-                    "As measured or kept.")
+                    "As measured, kept or computed.")
       .def_readonly("standard_deviation", &CarbideInBalance::standard_deviation,
                     "Of the count [vol%].")
       .def_readonly("long_hold_volume", &CarbideInBalance::long_hold_volume,
                     "In the state that was started from [vol%].")
       .def_readonly("measured", &CarbideInBalance::measured,
-                    "False: kept at the long-hold volume.")
+                    "False: kept at the long-hold volume; of a limit or timed soak, "
+                    "computed.")
       .def_property_readonly(
           "composition",
           [](const CarbideInBalance& c) { return word_of(c.composition); },
@@ -137,8 +138,9 @@ void bind_carbide(py::module_& m) {
                     "True when the other source has the kind as well.")
       .def("__repr__",
            [](const CarbideInBalance& c) {
+             const bool kept = !c.measured && c.volume_percent == c.long_hold_volume;
              return py::str("<CarbideInBalance {}: {:.4g} vol%{}>")
-                 .format(c.kind, c.volume_percent, c.measured ? "" : ", kept");
+                 .format(c.kind, c.volume_percent, kept ? ", kept" : "");
            })
       .def(
           "__eq__",
@@ -157,11 +159,15 @@ void bind_band(py::module_& m) {
       .def_readonly("standard_deviation", &MatrixBand::standard_deviation,
                     "From those of the counts.")
       .def_readonly("other_composition", &MatrixBand::other_composition,
-                    "With the carbide composition of the other source.")
+                    "Of measured carbide with that of the other source; else `value`.")
       .def_readonly("low", &MatrixBand::low,
-                    "Lower of the two compositions, less two standard deviations.")
+                    "Of measured carbide the lower of the two compositions, less two "
+                    "standard deviations; of a limit the lower of it and the long "
+                    "hold; of a timed soak that of a third of the minutes.")
       .def_readonly("high", &MatrixBand::high,
-                    "Higher of the two, plus two standard deviations.")
+                    "Of measured carbide the higher of the two, plus two standard "
+                    "deviations; of a limit the higher of it and the long hold; of a "
+                    "timed soak that of three times the minutes.")
       .def("__repr__",
            [](const MatrixBand& b) {
              return py::str("<MatrixBand {}: {:.3f} wt%, {:.3f} to {:.3f}>")
@@ -190,12 +196,7 @@ ShortSoak set_state(const py::tuple& t) {
           Temperature::kelvin(t[4].cast<double>())};
 }
 
-}  // namespace
-
-void bind_measured_carbide(py::module_& m) {
-  bind_measurement(m);
-  bind_carbide(m);
-  bind_band(m);
+void bind_short_soak(py::module_& m) {
   py::class_<ShortSoak>(
       m, "ShortSoak",
       "Carbide of a short soak, seen or computed, and the matrix that "
@@ -203,13 +204,22 @@ void bind_measured_carbide(py::module_& m) {
       .def_readonly("state", &ShortSoak::state,
                     "State of a short soak; no equilibrium, so potentials and driving "
                     "forces are missing, and with measured carbide the activity.")
-      .def_readonly("measured", &ShortSoak::measured, "As entered or computed.")
+      .def_readonly("measured", &ShortSoak::measured,
+                    "As entered; empty where the carbide is computed.")
       .def_readonly("carbides", &ShortSoak::carbides, "As they entered the balance.")
       .def_readonly("bands", &ShortSoak::bands, "Elements of the matrix.")
       .def_property_readonly(
           "annealed_kelvin",
           [](const ShortSoak& s) { return s.annealed_at.in_kelvin(); },
           "Annealing temperature [K].")
+      .def_property_readonly(
+          "annealed_celsius",
+          [](const ShortSoak& s) { return s.annealed_at.in_celsius(); },
+          "Annealing temperature [C].")
+      .def_property_readonly(
+          "annealed_fahrenheit",
+          [](const ShortSoak& s) { return s.annealed_at.in_fahrenheit(); },
+          "Annealing temperature [F].")
       .def("band", &ShortSoak::band, py::arg("element"), "The band of one element.")
       .def("__repr__", [](const ShortSoak& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &ShortSoak::full)
@@ -219,6 +229,15 @@ void bind_measured_carbide(py::module_& m) {
                                   s.annealed_at.in_kelvin());
           },
           &set_state));
+}
+
+}  // namespace
+
+void bind_measured_carbide(py::module_& m) {
+  bind_measurement(m);
+  bind_carbide(m);
+  bind_band(m);
+  bind_short_soak(m);
   m.def("with_measured_carbide", &run, py::arg("state"), py::arg("measured"),
         py::arg("composition"), py::arg("annealed_kelvin"), py::arg("unlisted"),
         py::arg("parameters"));

@@ -1,5 +1,6 @@
 #include "internal/hardening_warnings.hpp"
 
+#include "internal/cementite_rule.hpp"
 #include "internal/family_borders.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
@@ -83,17 +84,10 @@ void check_family(const State& state, const HardeningEstimates& result, Warnings
   add_distinct(near_border(state.analysis.modelled), out);
 }
 
-/// Steels of which cementite may be left after minutes, about: common practice, no
-/// source.
-bool may_keep_cementite(const NamedValues& wt) {
-  return wt["C"] >= 0.6 && wt["Cr"] <= 2.0 && wt["Mo"] + 0.5 * wt["W"] <= 0.6 &&
-         wt["V"] <= 0.6;
-}
-
 void check_short_soak(const State& state, const HardeningEstimates& result,
                       Warnings& out) {
-  if (may_keep_cementite(state.analysis.modelled) && !result.austenite.empty() &&
-      !state.solve_report.by_mass_balance())
+  if (may_keep_cementite(state.analysis.modelled, state.temperature) &&
+      !result.austenite.empty() && !state.solve_report.by_mass_balance())
     out.push_back({"gibbsteel.warning.336",
                    "A soak of minutes can leave carbide of such a steel undissolved: "
                    "less carbon in the matrix than in the long-hold limit. Take "

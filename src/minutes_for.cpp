@@ -56,8 +56,8 @@ std::string text_of(const MinutesFor& found, const std::string& element,
     case MinutesStatus::found:
       return what + " after " + minutes(found.minutes) +
              " min at temperature (size and diffusion known to a factor of three: " +
-             minutes(found.minutes / internal::kTimeFactor) + " to " +
-             minutes(internal::kTimeFactor * found.minutes) + " min)";
+             minutes(found.low_minutes) + " to " + minutes(found.high_minutes) +
+             " min)";
     case MinutesStatus::at_once:
       return what + " or beyond as soon as the section is at temperature: " +
              significant(found.at_first, 4) + " wt% by the short-soak limit";
@@ -80,6 +80,12 @@ void check_ferrite(const State& state, const TimedDissolution& soak, double shar
                              internal::kLongerOrHotter);
 }
 
+void set_minutes(MinutesFor& found, double minutes) {
+  found.minutes = minutes;
+  found.low_minutes = minutes / internal::kTimeFactor;
+  found.high_minutes = internal::kTimeFactor * minutes;
+}
+
 /// Status and minutes of a content that is reached.
 void search(const State& state, const TimedDissolution& soak,
             const std::string& element, double weight_percent, MinutesFor& found) {
@@ -90,7 +96,7 @@ void search(const State& state, const TimedDissolution& soak,
                                                    : MinutesStatus::found;
   if (found.status == MinutesStatus::too_long) return;
   check_ferrite(state, soak, share, internal::after(*minutes));
-  found.minutes = *minutes;
+  set_minutes(found, *minutes);
 }
 
 }  // namespace
@@ -125,7 +131,7 @@ MinutesFor minutes_for(const State& state, const std::string& element,
   if (beyond(found.at_first)) {
     check_ferrite(state, soak, soak.stop(), "state");
     found.status = MinutesStatus::at_once;
-    found.minutes = 0.0;
+    set_minutes(found, 0.0);
   } else if (beyond(found.at_last)) {
     search(state, soak, element, weight_percent, found);
   }

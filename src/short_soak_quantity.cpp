@@ -1,4 +1,4 @@
-/// The matrix by the short-soak limit, or after minutes, as a quantity; see
+/// The matrix by the short-soak limit, and anything after minutes, as a quantity; see
 /// short_soak_limit.hpp and timed_soak.hpp.
 
 #include <algorithm>
@@ -12,6 +12,7 @@
 #include "internal/number_format.hpp"
 #include "internal/quantity_checks.hpp"
 #include "internal/quantity_condition.hpp"
+#include "internal/why_no_short_soak.hpp"
 #include "short_soak/soak_time.hpp"
 #include "short_soak/timed_dissolution.hpp"
 
@@ -33,22 +34,32 @@ struct Shortening {
   SolveStatus status;
   std::optional<SoakTime> time;
   ShortSoakLimitOptions annealed;
-  /// The matrix [wt%].
-  std::function<NamedValues(const State&)> apply;
+  Quantity of;  ///< of such a soak
+  /// The same of a long hold. @throws InputError where there is none
+  std::function<double(const State&)> apply;
 };
 
-double value_at(const State& state, const std::string& element,
-                const Shortening& shortening) {
-  if (state.solve_report.status == shortening.status)
-    return state.soak_time == shortening.time ? state.matrix.weight_percent[element]
-                                              : Occurrence::kUnknown;
+/// @throws InputError where it has no value, with the reason, and as short_soak_limit()
+double known_value(const State& state, const Shortening& shortening) {
+  if (state.solve_report.status != shortening.status) return shortening.apply(state);
+  return state.soak_time == shortening.time ? shortening.of.value(state)
+                                            : Occurrence::kUnknown;
+}
+
+double value_at(const State& state, const Shortening& shortening) {
   try {
-    return shortening.apply(state)[element];
+    return known_value(state, shortening);
   } catch (const InputError& error) {
     if (!has_none(error)) throw;
     return Occurrence::kUnknown;
   }
 }
+
+/// A function of its own type, so that the reason for no value can be asked for.
+struct ShortValue {
+  Shortening shortening;
+  double operator()(const State& state) const { return value_at(state, shortening); }
+};
 
 /// The long hold at a temperature, or with an amount of an element, a step away.
 State beside(const State& state, const Input& input, double step,
@@ -69,8 +80,7 @@ State beside(const State& state, const Input& input, double step,
 }
 
 /// Central difference; there is none to numbers of the parameter file.
-double slope_at(const State& state, const Input& input, const std::string& element,
-                const Shortening& shortening) {
+double slope_at(const State& state, const Input& input, const Shortening& shortening) {
   if (input.kind == Input::Kind::parameter || state.solve_report.by_mass_balance())
     return Occurrence::kUnknown;
   const bool heated = input.kind == Input::Kind::temperature;
@@ -78,62 +88,100 @@ double slope_at(const State& state, const Input& input, const std::string& eleme
   // No element below nothing.
   const double down = heated ? up : std::min(up, state.analysis.given[input.name]);
   const auto value = [&](double by) {
-    return value_at(beside(state, input, by, shortening.annealed), element, shortening);
+    return value_at(beside(state, input, by, shortening.annealed), shortening);
   };
   return (value(up) - value(-down)) / (up + down);
 }
 
-/// @param arguments  of the quantity's own, after the element
+/// How to make it again; nothing for options that cannot be written down.
+Quantity::Origin origin_of(const Shortening& shortening, const char* function,
+                           std::vector<std::string> arguments) {
+  if (shortening.annealed.parameters) return {};
+  if (shortening.annealed.annealed_at)
+    arguments.push_back(
+        internal::shortest(shortening.annealed.annealed_at->in_celsius()));
+  return {function, std::move(arguments)};
+}
+
 /// @param what  end of its name, see quantity_condition.hpp
-Quantity matrix_by(const Shortening& shortening, const char* name,
-                   const std::string& element, std::vector<std::string> arguments,
+Quantity shortened(const Shortening& shortening, Quantity::Origin origin,
                    const std::string& what) {
-  internal::require_element(element);
-  // How to make it again; nothing for options that cannot be written down.
-  Quantity::Origin origin;
-  if (!shortening.annealed.parameters) {
-    origin = {name, {element}};
-    origin.arguments.insert(origin.arguments.end(), arguments.begin(), arguments.end());
-    if (shortening.annealed.annealed_at)
-      origin.arguments.push_back(
-          internal::shortest(shortening.annealed.annealed_at->in_celsius()));
-  }
-  return {origin,
-          {{element}, {}, 0.0, 100.0},
-          element + " in the matrix" + what,
-          "wt%",
-          [element, shortening](const State& state) {
-            return value_at(state, element, shortening);
-          },
-          [element, shortening](const State& state, const StateSlope& slope) {
-            return slope_at(state, slope.input, element, shortening);
-          }};
+  const Quantity& of = shortening.of;
+  const Quantity made{std::move(origin),
+                      of.scope(),
+                      of.name() + what,
+                      of.unit(),
+                      ShortValue{shortening},
+                      [shortening](const State& state, const StateSlope& slope) {
+                        return slope_at(state, slope.input, shortening);
+                      }};
+  return of.by_family() ? made.with_families() : made;
 }
 
 }  // namespace
 
 Quantity short_soak_matrix(const std::string& element,
                            const ShortSoakLimitOptions& options) {
-  return matrix_by({SolveStatus::short_soak_limit, std::nullopt, options,
-                    [options](const State& s) {
-                      return short_soak_limit(s, options).state.matrix.weight_percent;
-                    }},
-                   "short_soak_matrix", element, {}, internal::kShortSoakName);
+  const Shortening shortening{
+      SolveStatus::short_soak_limit, std::nullopt, options, matrix(element),
+      [options, element](const State& s) {
+        return short_soak_limit(s, options).state.matrix.weight_percent[element];
+      }};
+  return shortened(shortening, origin_of(shortening, "short_soak_matrix", {element}),
+                   internal::kShortSoakName);
 }
 
 Quantity timed_soak_matrix(const std::string& element, double minutes,
                            const TimedSoakOptions& options) {
   internal::check_soak_time({minutes}, options.particle_micrometres);
-  return matrix_by(
-      {SolveStatus::timed_soak,
-       SoakTime{minutes, options.particle_micrometres, options.annealed.annealed_at},
-       options.annealed,
-       [options, minutes](const State& s) {
-         return internal::timed_matrix(s, minutes, options);
-       }},
-      "timed_soak_matrix", element,
-      {internal::shortest(minutes), internal::shortest(options.particle_micrometres)},
-      internal::kTimedSoakName + internal::minutes_text(minutes));
+  const Shortening shortening{
+      SolveStatus::timed_soak,
+      SoakTime{minutes, options.particle_micrometres, options.annealed.annealed_at},
+      options.annealed, matrix(element), [options, minutes, element](const State& s) {
+        return internal::timed_matrix(s, minutes, options)[element];
+      }};
+  return shortened(shortening,
+                   origin_of(shortening, "timed_soak_matrix",
+                             {element, internal::shortest(minutes),
+                              internal::shortest(options.particle_micrometres)}),
+                   internal::kTimedSoakName + internal::minutes_text(minutes));
+}
+
+Quantity after_minutes(const Quantity& quantity, double minutes,
+                       const TimedSoakOptions& options) {
+  internal::check_soak_time({minutes}, options.particle_micrometres);
+  const Shortening shortening{
+      SolveStatus::timed_soak,
+      SoakTime{minutes, options.particle_micrometres, options.annealed.annealed_at},
+      options.annealed, quantity, [options, minutes, quantity](const State& s) {
+        return quantity.value(internal::timed_state(s, minutes, options));
+      }};
+  Quantity::Origin origin;
+  if (const auto& inner = quantity.origin();
+      !inner.function.empty() && !options.annealed.parameters) {
+    const auto& at = options.annealed.annealed_at;
+    origin = {
+        "quantity_after_minutes",
+        {internal::shortest(minutes), internal::shortest(options.particle_micrometres),
+         at ? internal::shortest(at->in_celsius()) : "", inner.function}};
+    origin.arguments.insert(origin.arguments.end(), inner.arguments.begin(),
+                            inner.arguments.end());
+  }
+  return shortened(shortening, std::move(origin),
+                   internal::kTimedSoakName + internal::minutes_text(minutes));
 }
 
 }  // namespace gibbsteel::quantities
+
+std::string gibbsteel::internal::why_no_short_soak(const Quantity& quantity,
+                                                   const State& state) {
+  const auto* value = quantity.function().target<quantities::ShortValue>();
+  if (!value || !state.usable()) return "";
+  try {
+    quantities::known_value(state, value->shortening);
+  } catch (const InputError& error) {
+    const Problem& first = error.problems().front();
+    return first.place + " " + first.what + "; " + first.remedy;
+  }
+  return "";
+}

@@ -57,8 +57,8 @@ Rows band_rows(const ShortSoak& soak) {
 std::string band_sentence(const ShortSoak& soak) {
   switch (soak.state.solve_report.status) {
     case SolveStatus::timed_soak:
-      return "low, high: a third of the minutes, annealed colder, and three times, "
-             "hotter";
+      return "low, high: a third of the minutes, annealed up to 50 C colder, and three "
+             "times, up to 30 C hotter";
     case SolveStatus::short_soak_limit:
       return "low, high: this limit and the long-hold limit";
     default:

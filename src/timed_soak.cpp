@@ -1,53 +1,95 @@
 #include "gibbsteel/timed_soak.hpp"
 
 #include <algorithm>
-#include <initializer_list>
 #include <memory>
 
 #include "gibbsteel/errors.hpp"
-#include "internal/error_codes.hpp"
+#include "internal/annealed_carbides.hpp"
+#include "short_soak/below_a1.hpp"
 #include "short_soak/soak_time.hpp"
 #include "short_soak/timed_dissolution.hpp"
-#include "short_soak/timed_soak_text.hpp"
 
 namespace gibbsteel {
 namespace {
 
 using internal::TimedDissolution;
+using SharesOfTimes =
+    std::vector<double> (TimedDissolution::*)(const std::vector<double>&) const;
 
-/// The first that can be of steel annealed so much hotter [C].
+/// The first that can be of steel annealed at one of these.
 /// @throws InputError as short_soak_limit(), of the last
-std::unique_ptr<TimedDissolution> beside(const State& state,
-                                         const TimedSoakOptions& options,
-                                         Temperature annealed,
-                                         std::initializer_list<double> hotter) {
+std::unique_ptr<TimedDissolution> first_of(const State& state,
+                                           const TimedSoakOptions& options,
+                                           const std::vector<Temperature>& annealed) {
   ShortSoakLimitOptions moved = options.annealed;
-  for (const double by : hotter) {
-    moved.annealed_at = Temperature::kelvin(annealed.in_kelvin() + by);
+  for (const Temperature& at : annealed) {
+    moved.annealed_at = at;
     try {
       return std::make_unique<TimedDissolution>(state, options.particle_micrometres,
                                                 moved);
     } catch (const InputError&) {
-      if (by == 0.0) throw;
+      if (&at == &annealed.back()) throw;
     }
   }
   return nullptr;
 }
 
+/// The same soak of steel annealed otherwise, for the ends of the band.
+struct Beside {
+  std::unique_ptr<TimedDissolution> colder, hotter;
+  bool none_hotter = false;  ///< nothing hotter could be taken
+};
+
+Beside beside(const State& state, const TimedSoakOptions& options,
+              const internal::ShortSoakStart& start) {
+  const double annealed = start.balance.annealed_at.in_kelvin();
+  const double coldest = Temperature::celsius(internal::kColdestAnnealing).in_kelvin();
+  const double hottest =
+      internal::hottest_without_austenite(start.steel, start.balance.annealed_at,
+                                          Temperature::kelvin(annealed + 30.0),
+                                          start.balance.annealing)
+          .in_kelvin();
+  std::vector<Temperature> down, up;
+  for (const double by : {50.0, 25.0, 0.0})
+    down.push_back(
+        Temperature::kelvin(by > 0.0 ? std::max(annealed - by, coldest) : annealed));
+  for (const double by : {30.0, 20.0, 10.0, 0.0})
+    up.push_back(Temperature::kelvin(std::min(annealed + by, hottest)));
+  Beside found{first_of(state, options, down), first_of(state, options, up)};
+  constexpr double kNothing = 0.5;
+  found.none_hotter =
+      found.hotter->annealed().balance.annealed_at.in_kelvin() < annealed + kNothing;
+  return found;
+}
+
 /// Share of cementite at each of the times, a factor longer.
+/// @param from  by which share of times that rise is asked for
 std::vector<double> shares_after(const TimedDissolution& soak,
                                  const std::vector<double>& minutes,
-                                 double factor = 1.0) {
+                                 double factor = 1.0,
+                                 SharesOfTimes from = &TimedDissolution::shares) {
   std::vector<double> rising;
   for (const double m : minutes) rising.push_back(factor * m);
   std::sort(rising.begin(), rising.end());
-  const auto shares = soak.shares(rising);
+  const auto shares = (soak.*from)(rising);
   std::vector<double> found;
   for (const double m : minutes) {
     const auto at = std::lower_bound(rising.begin(), rising.end(), factor * m);
     found.push_back(shares[static_cast<std::size_t>(at - rising.begin())]);
   }
   return found;
+}
+
+/// The least that may be left: after three times the minutes, or after the minutes
+/// when the first stage was over at once.
+std::vector<double> latest_shares(const TimedDissolution& soak,
+                                  const std::vector<double>& minutes) {
+  auto least = shares_after(soak, minutes, internal::kTimeFactor);
+  const auto sooner =
+      shares_after(soak, minutes, 1.0, &TimedDissolution::shares_without_waiting);
+  for (std::size_t i = 0; i < least.size(); ++i)
+    least[i] = std::min(least[i], sooner[i]);
+  return least;
 }
 
 void set_bands(ShortSoak& soak, const NamedValues& early, const NamedValues& late) {
@@ -60,19 +102,6 @@ void set_bands(ShortSoak& soak, const NamedValues& early, const NamedValues& lat
   }
 }
 
-ShortSoak result(const State& state, const TimedDissolution& soak, double share,
-                 const SoakTime& time) {
-  double potential = 0.0;
-  ShortSoak found = soak.balance(share, potential);
-  internal::check_no_ferrite(found.state.matrix.weight_percent, state.temperature,
-                             soak.annealed().balance.parameters,
-                             internal::after(time.minutes), internal::kLongerOrHotter);
-  internal::describe(found, state, potential,
-                     internal::timed_soak_kind(found, time, share < soak.stop()));
-  found.state.soak_time = time;
-  return found;
-}
-
 }  // namespace
 
 std::vector<ShortSoak> timed_soaks(const State& state,
@@ -81,19 +110,18 @@ std::vector<ShortSoak> timed_soaks(const State& state,
   internal::check_soak_time(minutes, options.particle_micrometres);
   if (minutes.empty()) return {};
   const TimedDissolution soak(state, options.particle_micrometres, options.annealed);
-  const Temperature annealed = soak.annealed().balance.annealed_at;
-  const auto colder = beside(state, options, annealed, {-50.0, -25.0, 0.0});
-  const auto hotter = beside(state, options, annealed, {30.0, 20.0, 10.0, 0.0});
-  const auto early = shares_after(*colder, minutes, 1.0 / internal::kTimeFactor);
-  const auto late = shares_after(*hotter, minutes, internal::kTimeFactor);
+  const Beside other = beside(state, options, soak.annealed());
+  const auto early = shares_after(*other.colder, minutes, 1.0 / internal::kTimeFactor);
+  const auto late = latest_shares(*other.hotter, minutes);
   const auto shares = shares_after(soak, minutes);
   std::vector<ShortSoak> results;
   for (std::size_t i = 0; i < minutes.size(); ++i) {
-    results.push_back(result(
+    results.push_back(internal::timed_result(
         state, soak, shares[i],
-        {minutes[i], options.particle_micrometres, options.annealed.annealed_at}));
-    set_bands(results.back(), colder->matrix_weight_percent(early[i]),
-              hotter->matrix_weight_percent(late[i]));
+        {minutes[i], options.particle_micrometres, options.annealed.annealed_at},
+        other.none_hotter));
+    set_bands(results.back(), other.colder->matrix_weight_percent(early[i]),
+              other.hotter->matrix_weight_percent(late[i]));
   }
   return results;
 }

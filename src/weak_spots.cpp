@@ -21,6 +21,7 @@ struct Conditions {
   bool ferrite;   ///< ferrite is present
   bool m23c6;     ///< M23C6 is present
   bool carbide;   ///< any is present
+  bool wc;        ///< hexagonal MC is present
   bool may_melt;  ///< the parameter set has a liquid
 };
 
@@ -152,6 +153,15 @@ constexpr std::array kWeakSpots{
         [](const Conditions& c) { return c.steel["W"] > 15.0 && c.celsius > 1150.0; },
         "Known weak spot: in hardened 18W steels M6C reads about 1 wt% high.",
         Edition::calibrated},
+    WeakSpot{[](const Conditions& c) {
+               const bool tungsten = c.steel["W"] >= 0.5 && c.steel["W"] <= 4.0;
+               const bool molybdenum = c.steel["W"] < 0.5 && c.celsius < 701.0;
+               return c.wc && c.steel["Cr"] < 2.0 && (tungsten || molybdenum);
+             },
+             "Known weak spot: hexagonal MC of low-alloy steels (WC, MoC) is not "
+             "expected in commercial stock: WC comes with long heating only, and "
+             "molybdenum forms M2C or M23C6 (common practice, no source). Soak with "
+             "suppressed=\"hexagonal MC\" and compare."},
     // Of the layer with liquid.
     WeakSpot{[](const Conditions& c) {
                return c.may_melt && c.molybdenum > 4.0 && c.steel["C"] > 0.5 &&
@@ -246,6 +256,7 @@ void check_weak_spots(const ParameterSet& set, const State& state,
                               holds_kind(state, "ferrite"),
                               holds_kind(state, "M23C6"),
                               state.carbide_volume_percent > 0.0,
+                              holds_kind(state, "hexagonal MC"),
                               set.find_phase(kLiquid) != nullptr};
   for (const WeakSpot& spot : kWeakSpots)
     if (spot.edition.value_or(*edition) == *edition && spot.touched(conditions))

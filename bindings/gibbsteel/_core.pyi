@@ -2043,7 +2043,7 @@ class CarbideInBalance(_Compiled):
         """For instance ``"M3C"``."""
     @property
     def volume_percent(self) -> float:
-        """As measured or kept."""
+        """As measured, kept or computed."""
     @property
     def standard_deviation(self) -> float:
         """Of the count [volume percent]."""
@@ -2052,7 +2052,7 @@ class CarbideInBalance(_Compiled):
         """In the state that was started from [volume percent]."""
     @property
     def measured(self) -> bool:
-        """False: kept at the long-hold volume."""
+        """False: kept at the long-hold volume; of a limit or timed soak, computed."""
     @property
     def composition(self) -> str:
         """``"soak"`` or ``"annealed"``: where it was taken from."""
@@ -2082,13 +2082,13 @@ class MatrixBand(_Compiled):
         """From those of the counts."""
     @property
     def other_composition(self) -> float:
-        """With the carbide composition of the other source."""
+        """Of measured carbide with that of the other source; else `value`."""
     @property
     def low(self) -> float:
-        """Lower of the two compositions, less two standard deviations."""
+        """See measured_carbide.hpp; of a timed soak that of a third of the minutes."""
     @property
     def high(self) -> float:
-        """Higher of the two, plus two standard deviations."""
+        """Of a timed soak that of three times the minutes."""
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
@@ -2104,7 +2104,7 @@ class ShortSoak(_Compiled):
         """Of the short soak; no equilibrium."""
     @property
     def measured(self) -> list[MeasuredCarbide]:
-        """As entered."""
+        """As entered; empty where the carbide is computed."""
     @property
     def carbides(self) -> list[CarbideInBalance]:
         """As they entered the balance."""
@@ -2114,6 +2114,12 @@ class ShortSoak(_Compiled):
     @property
     def annealed_kelvin(self) -> float:
         """Annealing temperature for carbide compositions [K]."""
+    @property
+    def annealed_celsius(self) -> float:
+        """The same [C]."""
+    @property
+    def annealed_fahrenheit(self) -> float:
+        """The same [F]."""
     def band(self, element: str) -> MatrixBand:
         """The band of one element."""
     def hardening(
@@ -2164,6 +2170,12 @@ class MinutesFor(_Compiled):
     def minutes(self) -> float:
         """At temperature; 0 at once, NaN when not found."""
     @property
+    def low_minutes(self) -> float:
+        """A third of them, as far as size and diffusion are known."""
+    @property
+    def high_minutes(self) -> float:
+        """Three times them."""
+    @property
     def at_first(self) -> float:
         """Of the element in the matrix by the short-soak limit [wt%]."""
     @property
@@ -2202,6 +2214,15 @@ def quantity_timed_soak_matrix(
     parameters: ParameterSet | None,
 ) -> Quantity:
     """See gibbsteel.quantities.timed_soak_matrix."""
+
+def quantity_after_minutes(
+    quantity: Quantity,
+    minutes: float,
+    particle_micrometres: float,
+    annealed_kelvin: float | None,
+    parameters: ParameterSet | None,
+) -> Quantity:
+    """See gibbsteel.quantities.after_minutes."""
 
 # bind_composition_for.cpp
 

@@ -21,6 +21,7 @@ from .pickles import reading
 from .temperature import one_kelvin
 
 __all__ = [
+    "after_minutes",
     "carbide_mass_percent",
     "carbide_volume_percent",
     "carbon_activity",
@@ -33,6 +34,7 @@ __all__ = [
     "martensite_start",
     "mass_percent",
     "matrix",
+    "quantity_after_minutes",
     "retained_austenite",
     "retained_austenite_of_matrix",
     "short_soak_matrix",
@@ -143,6 +145,56 @@ def timed_soak_matrix(
         _real(particle_micrometres, "particle_micrometres"),
         kelvin,
         parameters,
+    )
+
+
+def after_minutes(
+    quantity: Quantity,
+    minutes: float,
+    particle_micrometres: float = 0.6,
+    annealed_celsius: float | None = None,
+    *,
+    parameters: ParameterSet | None = None,
+) -> Quantity:
+    """Any quantity of the steel after `State.timed_soak`; NaN where there is none.
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> steel = gs.Steel({"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25})
+    >>> hardness = gs.quantities.hardness_hrc(coldest_celsius=20)
+    >>> early = gs.quantities.after_minutes(hardness, minutes=30)
+    >>> soak = steel.soak(celsius=845)
+    >>> round(hardness.value(soak), 1), round(early.value(soak), 1)
+    (65.2, 65.6)
+    """
+    require(quantity, Quantity, "quantity", "give one of gibbsteel.quantities")
+    kelvin = None
+    if annealed_celsius is not None:
+        kelvin = one_kelvin(celsius=real(annealed_celsius, "annealed_celsius"))
+    if parameters is not None:
+        require(parameters, ParameterSet, "parameters", "give that of the steel")
+    return _core.quantity_after_minutes(
+        quantity,
+        real(minutes, "minutes"),
+        real(particle_micrometres, "particle_micrometres"),
+        kelvin,
+        parameters,
+    )
+
+
+def quantity_after_minutes(
+    minutes: str, particle_micrometres: str, annealed_celsius: str, *quantity: str
+) -> Quantity:
+    """The one above from texts: what pickle calls."""
+    function, *arguments = quantity
+    if function not in __all__:
+        raise ValueError(function)
+    return after_minutes(
+        globals()[function](*arguments),
+        float(minutes),
+        float(particle_micrometres),
+        float(annealed_celsius) if annealed_celsius else None,
     )
 
 

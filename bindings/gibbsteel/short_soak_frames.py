@@ -22,6 +22,12 @@ def _scatter(deviation: float) -> float:
 
 
 def _carbide(carbide: CarbideInBalance, smallest: dict[str, float | None]) -> Row:
+    """
+    Parameters
+    ----------
+    smallest : dict
+        Of each kind that was counted; empty where all carbide is computed.
+    """
     size = smallest.get(carbide.kind)
     return {
         "part": "carbide",
@@ -33,7 +39,7 @@ def _carbide(carbide: CarbideInBalance, smallest: dict[str, float | None]) -> Ro
         "long_hold": carbide.long_hold_volume,
         "standard_deviation": _scatter(carbide.standard_deviation),
         "smallest_counted_um": math.nan if size is None else size,
-        "kept": not carbide.measured,
+        "kept": bool(smallest) and not carbide.measured,
     }
 
 
@@ -70,7 +76,7 @@ def short_soak_to_frame(self: ShortSoak) -> pd.DataFrame:
         ``value``, ``low``, ``high``, ``long_hold`` and ``standard_deviation`` are in
         the unit that stands in the column ``unit``. Of carbide ``value`` is as counted
         or computed, its standard deviation that of the count, ``kept`` True where it
-        was not measured; only the matrix has a band. NaN is what is not known.
+        was not counted beside other carbide that was; only the matrix has a band. NaN is what is not known.
         ``attrs`` as in `State.to_frame`; that is the table of ``soak.state``.
 
     Raises

@@ -32,9 +32,9 @@ def short_soak_limit(
     annealed_celsius, annealed_fahrenheit : float, optional
         Not the furnace setting: where the slow cool from annealing stops changing the
         cementite, because metals no longer pass from it to the ferrite; below A1. When
-        left out 700 C (common practice for low-alloy steel, no source), or the first of
-        675, 650, 625 and 600 C without austenite. 600 to 735 C give 52100 at 845 C 0.59
-        to 0.65 wt% carbon in the matrix.
+        left out 700 C (common practice for low-alloy steel, no source), or 10 C below
+        A1 where that is lower (own choice), down to 600 C. 600 to 735 C give 52100 at
+        845 C 0.59 to 0.65 wt% carbon in the matrix.
     parameters : ParameterSet, optional
         That of the steel; needed when it was not the default one.
 

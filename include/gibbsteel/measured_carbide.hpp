@@ -55,10 +55,11 @@ struct MeasuredCarbideOptions {
 /// A carbide as it entered the balance.
 struct CarbideInBalance {
   std::string kind;
-  double volume_percent = 0.0;      ///< as measured or kept
+  double volume_percent = 0.0;      ///< as measured, kept or computed
   double standard_deviation = 0.0;  ///< of the count [vol%]
   double long_hold_volume = 0.0;    ///< in the state that was started from [vol%]
-  bool measured = true;             ///< false: kept at the long-hold volume
+  /// False: kept at the long-hold volume; of a limit or timed soak, computed.
+  bool measured = true;
   CarbideSource composition = CarbideSource::soak;  ///< where it was taken from
   NamedValues weight_percent;                       ///< composition used
   /// True when the other source has the kind as well, so that a band exists.
@@ -72,13 +73,13 @@ struct MatrixBand {
   double value = 0.0;
   double long_hold = 0.0;           ///< in the state that was started from
   double standard_deviation = 0.0;  ///< from those of the counts, taken as independent
-  double other_composition = 0.0;   ///< with the other source; value where there is
-                                    ///< none
-  double low = 0.0;   ///< lower of the two compositions, less two standard deviations
-  double high = 0.0;  ///< higher of the two, plus two standard deviations; of a
-                      ///< short-soak limit both run to the long-hold limit, of a
-                      ///< timed soak from a third to three times the
-                      ///< minutes
+  /// Of measured carbide with the composition of the other source; else, and where
+  /// there is none, `value`.
+  double other_composition = 0.0;
+  /// Of measured carbide the lower and higher of the two compositions, less and plus
+  /// two standard deviations; of a short-soak limit from it to the long-hold limit, of
+  /// a timed soak from a third of the minutes to three times them (timed_soak.hpp).
+  double low = 0.0, high = 0.0;
   bool operator==(const MatrixBand&) const = default;
 };
 
@@ -88,7 +89,7 @@ struct ShortSoak {
   /// or NaN: there is no equilibrium. What is computed: short_soak_limit.hpp,
   /// timed_soak.hpp.
   State state;
-  std::vector<MeasuredCarbide> measured;
+  std::vector<MeasuredCarbide> measured;  ///< as entered; empty where it is computed
   std::vector<CarbideInBalance> carbides;
   std::vector<MatrixBand> bands;  ///< elements of the matrix, in the order of the file
   Temperature annealed_at = Temperature::kelvin(0.0);

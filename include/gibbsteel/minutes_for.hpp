@@ -22,7 +22,10 @@ struct MinutesFor {
   double minutes = Occurrence::kUnknown;  ///< at temperature; 0 at once, else NaN
   /// Of the element in the matrix [wt%] by the short-soak limit, and at the end.
   double at_first = Occurrence::kUnknown, at_last = Occurrence::kUnknown;
-  std::string text;  ///< one sentence, with a third and three times the minutes
+  std::string text;  ///< one sentence, with the minutes and their range
+  /// A third of the minutes and three times them, as far as size and diffusion are
+  /// known; 0 at once, else NaN.
+  double low_minutes = Occurrence::kUnknown, high_minutes = Occurrence::kUnknown;
 };
 
 /// By timed_soak(). The element may rise (C, Cr, Mn) or fall (Si) with time.

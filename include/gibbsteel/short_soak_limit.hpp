@@ -43,16 +43,16 @@ namespace gibbsteel {
 struct ShortSoakLimitOptions {
   /// Where a slow cool freezes the exchange of metals between ferrite and cementite;
   /// below A1. When left out 700 C (common practice for low-alloy steel, no source), or
-  /// the first of 675, 650, 625 and 600 C without austenite. 600 to 735 C give 52100 at
-  /// 845 C 0.59 to 0.65 wt% carbon in the matrix.
+  /// 10 C below A1 where that is lower (own choice), down to 600 C. 600 to 735 C give
+  /// 52100 at 845 C 0.59 to 0.65 wt% carbon in the matrix.
   std::optional<Temperature> annealed_at = std::nullopt;
   SharedParameters parameters;  ///< those of the state; default_parameters() when null
   SoakOptions annealing;        ///< of the soak at annealed_at
 };
 
 /// The limit at the temperature of `state`. Its state has status `short_soak_limit`,
-/// warning 349 and the carbon activity; `measured` holds the carbide that was computed,
-/// `bands` run from this limit to the long-hold limit.
+/// warning 349 and the carbon activity; `bands` run from this limit to the long-hold
+/// limit.
 /// @param state  long-hold limit; volumes at room temperature, austenite as matrix.
 ///               Phases that it suppressed are suppressed when annealed as well
 /// @throws InputError gibbsteel.input.260 (state not usable, a mass balance, or without

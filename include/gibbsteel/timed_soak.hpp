@@ -40,11 +40,14 @@
 /// them comes to the same. Which of them was taken was decided with the published
 /// carbon of 52100 known, 0.62 +-0.06 wt% after 20 to 40 minutes at 845 C; no number
 /// was fitted. Carbon speeds metals up, and grain boundaries do; most coefficients were
-/// measured above 950 C. Bands run from a third of the minutes, annealed 50 C colder
-/// where the file is valid there, to three times, annealed up to 30 C hotter. A form
-/// without the first stage was looked at and given up: three oil-hardening steels came
-/// out 60 to 120 C high in martensite start. What is published of other temperatures
-/// and steels is in `tests/reference` (records with `minutes`).
+/// measured above 950 C. Bands run from a third of the minutes, annealed up to 50 C
+/// colder, but not below 600 C, where the file ends, to three times, annealed up to 30
+/// C hotter, but not above A1; at least to what the minutes dissolve when the metals
+/// that the first stage leaves have spread at once, so that a wait of unknown length
+/// does not make them narrow. A form without the first stage was looked at and given
+/// up: three oil-hardening steels came out 60 to 120 C high in martensite start. What
+/// is published of other temperatures and steels is in `tests/reference` (records with
+/// `minutes`).
 ///
 /// Minutes count from when the whole section is at temperature; those near A1, or of a
 /// minute or two, are about heating through and ferrite, not about this. Pearlite and
@@ -68,8 +71,8 @@ struct TimedSoakOptions {
 };
 
 /// The steel after so many minutes at the temperature of `state`. Its state has status
-/// `timed_soak`, warning 360 and the carbon activity; `measured` holds the carbide that
-/// was computed, `bands` run from a third to three times the minutes.
+/// `timed_soak`, warning 360 and the carbon activity; `bands` run from a third to three
+/// times the minutes.
 /// @param state    long-hold limit, as for short_soak_limit()
 /// @param minutes  at temperature, above 0 to 100 000
 /// @throws InputError gibbsteel.input.287 (minutes or diameter out of range), .284 (as
@@ -93,6 +96,11 @@ namespace quantities {
 /// @throws InputError gibbsteel.input.287; by the first state: .266
 Quantity timed_soak_matrix(const std::string& element, double minutes,
                            const TimedSoakOptions& options = {});
+
+/// Any quantity of the steel after so many minutes, for instance hardness_hrc(); NaN,
+/// slopes and errors as those of timed_soak_matrix().
+Quantity after_minutes(const Quantity& quantity, double minutes,
+                       const TimedSoakOptions& options = {});
 
 }  // namespace quantities
 

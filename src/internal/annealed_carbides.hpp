@@ -10,13 +10,14 @@
 namespace gibbsteel::internal {
 
 inline constexpr const char* kCementite = "M3C";
+inline constexpr double kColdestAnnealing = 600.0;  ///< where the file ends [C]
 
 /// @throws InputError gibbsteel.input.284, always
 [[noreturn]] void refuse_limit(const std::string& place, const std::string& what,
                                const std::string& remedy);
 
-/// At the temperature that is asked for; else at 700 C, or below A1 where that is
-/// lower.
+/// At the temperature that is asked for; else at 700 C, or 10 C below A1 where that is
+/// lower, down to 600 C.
 State annealed_state(const Steel& steel, const std::optional<Temperature>& asked_for,
                      const SoakOptions& options);
 

@@ -19,9 +19,9 @@ const char* const kMeasuredCaution =
     "first.";
 
 const char* const kShortSoakCaution =
-    "Short-soak limit: carbon has moved, metals have not; a real soak lies between "
-    "this "
-    "and the long-hold limit. Before hardening real parts try coupons and follow the "
+    "Short-soak limit: carbon has moved, metals have not; as a rule a real soak lies "
+    "between this and the long-hold limit. Before hardening real parts try coupons and "
+    "follow the "
     "steel maker's data. Hot salt, oil, cryogens and furnaces injure: local codes and "
     "licensed practice come first.";
 

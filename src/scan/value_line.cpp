@@ -6,6 +6,7 @@
 
 #include <boost/math/tools/toms748_solve.hpp>
 
+#include "internal/why_no_short_soak.hpp"
 #include "scan/cubic_bounds.hpp"
 #include "scan/stopped.hpp"
 #include "scan/value_samples.hpp"
@@ -190,18 +191,26 @@ class CrossingSearch {
         bad.state.usable() ? why_no_value(bad.state) : bad.state.solve_report.reason);
   }
 
-  static std::string why_no_value(const State& state) {
+  std::string why_no_value(const State& state) const {
     const auto& all = state.occurrences;
     const bool austenite = std::any_of(all.begin(), all.end(), [](const Occurrence& o) {
       return o.kind == "austenite";
     });
-    return austenite ? "the quantity has no value there"
-                     : "the quantity has no value there, and there is no austenite";
+    if (!austenite) return "the quantity has no value there, and there is no austenite";
+    const std::string why = why_no_short_soak(quantity_, state);
+    return why.empty() ? "the quantity has no value there" : why;
+  }
+
+  /// Reasons of soaks differ by the numbers in them.
+  static std::string without_digits(std::string reason) {
+    std::erase_if(reason, [](char c) { return c >= '0' && c <= '9'; });
+    return reason;
   }
 
   void add_gap(double from, double to, const std::string& reason) {
-    const bool joins = !found_.gaps.empty() && found_.gaps.back().to == from &&
-                       found_.gaps.back().reason == reason;
+    const bool joins =
+        !found_.gaps.empty() && found_.gaps.back().to == from &&
+        without_digits(found_.gaps.back().reason) == without_digits(reason);
     if (joins)
       found_.gaps.back().to = to;
     else

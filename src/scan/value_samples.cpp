@@ -1,8 +1,16 @@
 #include "scan/value_samples.hpp"
 
+#include <cmath>
+
 #include "scan/stopped.hpp"
 
 namespace gibbsteel::internal {
+namespace {
+
+/// Relative: on a plateau values differ by so little and are the same.
+constexpr double kRounding = 1e-9;
+
+}  // namespace
 
 ValueSamples::ValueSamples(const ValueLine& line, const Quantity& quantity,
                            double target)
@@ -16,6 +24,7 @@ void ValueSamples::add(double s, const Equilibrium& result) {
   sample.result = &result;
   sample.state = line_.state(s, result);
   sample.excess = quantity_.value(sample.state) - target_;
+  if (std::abs(sample.excess) <= kRounding * std::abs(target_)) sample.excess = 0.0;
   samples_.emplace(s, std::move(sample));
 }
 

@@ -79,6 +79,8 @@ void describe(ShortSoak& soak, const State& long_hold, double potential,
   SolveReport& report = soak.state.solve_report;
   report.status = kind.status;
   report.reason = kind.reason;
+  soak.measured.clear();  // nothing was counted
+  for (CarbideInBalance& carbide : soak.carbides) carbide.measured = false;
   const double rt = kGasConstant * long_hold.temperature.in_kelvin();
   const double above = potential - long_hold.chemical_potential["C"];
   soak.state.carbon_activity = long_hold.carbon_activity * std::exp(above / rt);

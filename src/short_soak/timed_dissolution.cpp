@@ -7,6 +7,7 @@
 #include "internal/annealed_carbides.hpp"
 #include "short_soak/carbon_stage.hpp"
 #include "short_soak/soak_time.hpp"
+#include "short_soak/timed_soak_text.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -43,15 +44,27 @@ DissolvingSpeed TimedDissolution::speed() const {
           }};
 }
 
-std::vector<double> TimedDissolution::shares(const std::vector<double>& minutes) const {
+std::vector<double> TimedDissolution::shares_from(
+    double share, const std::vector<double>& minutes) const {
   std::vector<double> seconds;
   for (const double m : minutes) seconds.push_back(60.0 * m);
-  auto found = shares_left(speed(), start(), radius_, seconds);
-  for (double& share : found) {
-    if (std::isnan(share)) no_result();
-    share = std::min(share, stop_);
+  const double radius = radius_ * std::cbrt(share / start());
+  auto found = shares_left(speed(), share, radius, seconds);
+  for (double& left : found) {
+    if (std::isnan(left)) no_result();
+    left = std::min(left, stop_);
   }
   return found;
+}
+
+std::vector<double> TimedDissolution::shares(const std::vector<double>& minutes) const {
+  return shares_from(start(), minutes);
+}
+
+std::vector<double> TimedDissolution::shares_without_waiting(
+    const std::vector<double>& minutes) const {
+  if (!(stop_ > 0.0)) return std::vector<double>(minutes.size(), 0.0);
+  return shares_from(stop_, minutes);
 }
 
 std::optional<double> TimedDissolution::minutes_to(double share) const {
@@ -83,6 +96,28 @@ NamedValues timed_matrix(const State& state, double minutes,
   check_no_ferrite(matrix, state.temperature, soak.annealed().balance.parameters,
                    after(minutes), kLongerOrHotter);
   return matrix;
+}
+
+ShortSoak timed_result(const State& state, const TimedDissolution& soak, double share,
+                       const SoakTime& time, bool none_hotter) {
+  double potential = 0.0;
+  ShortSoak found = soak.balance(share, potential);
+  check_no_ferrite(found.state.matrix.weight_percent, state.temperature,
+                   soak.annealed().balance.parameters, after(time.minutes),
+                   kLongerOrHotter);
+  describe(found, state, potential,
+           timed_soak_kind(
+               found, time,
+               {share < soak.stop(), beyond_compared(state, found), none_hotter}));
+  found.state.soak_time = time;
+  return found;
+}
+
+State timed_state(const State& state, double minutes, const TimedSoakOptions& options) {
+  const TimedDissolution soak(state, options.particle_micrometres, options.annealed);
+  const SoakTime time{minutes, options.particle_micrometres,
+                      options.annealed.annealed_at};
+  return timed_result(state, soak, soak.shares({minutes}).front(), time, false).state;
 }
 
 }  // namespace gibbsteel::internal

@@ -26,6 +26,9 @@ class TimedDissolution {
   /// @param minutes  rising
   /// @throws InputError gibbsteel.input.284 (no result)
   std::vector<double> shares(const std::vector<double>& minutes) const;
+  /// The same when the metals that the first stage leaves have spread at once: metals
+  /// move from its end on.
+  std::vector<double> shares_without_waiting(const std::vector<double>& minutes) const;
   /// Minutes after which this share is left; 0 where carbon alone gets there; nothing
   /// where it is never reached.
   std::optional<double> minutes_to(double share) const;
@@ -42,6 +45,8 @@ class TimedDissolution {
 
  private:
   DissolvingSpeed speed() const;
+  std::vector<double> shares_from(double share,
+                                  const std::vector<double>& minutes) const;
 
   const State& state_;
   double radius_;  ///< [m]
@@ -55,5 +60,15 @@ class TimedDissolution {
 /// @throws InputError as timed_soak()
 NamedValues timed_matrix(const State& state, double minutes,
                          const TimedSoakOptions& options);
+
+/// The balance with this share left, and what its state says of itself; bands are not
+/// set.
+/// @throws InputError gibbsteel.input.284 (the matrix would hold ferrite)
+ShortSoak timed_result(const State& state, const TimedDissolution& soak, double share,
+                       const SoakTime& time, bool none_hotter);
+
+/// The state after so many minutes, without band.
+/// @throws InputError as timed_soak()
+State timed_state(const State& state, double minutes, const TimedSoakOptions& options);
 
 }  // namespace gibbsteel::internal

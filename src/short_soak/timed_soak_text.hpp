@@ -6,9 +6,18 @@
 
 namespace gibbsteel::internal {
 
+struct TimedSoakFacts {
+  bool metals_moved = false;  ///< further than carbon alone gets
+  std::string beyond = {};    ///< why it is unlike any steel compared with, or empty
+  bool none_hotter = false;   ///< no hotter annealing for the upper end of the band
+};
+
+/// What sets a soak apart from those of bearing and oil-hardening steels that timed
+/// soaks were compared with; empty when nothing does.
+std::string beyond_compared(const State& long_hold, const ShortSoak& soak);
+
 /// Status, reason and warning 360.
-/// @param metals_moved  further than carbon alone gets
 ShortSoakKind timed_soak_kind(const ShortSoak& soak, const SoakTime& time,
-                              bool metals_moved);
+                              const TimedSoakFacts& facts);
 
 }  // namespace gibbsteel::internal

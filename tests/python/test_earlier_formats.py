@@ -68,3 +68,9 @@ def test_estimates_do_not_say_what_soak_they_do_not_know(folder):
     assert " to 20 C (68 F), estimates\nfamily: " in str(found)
     assert (found.parameters, found.parameters_hash) == ("", "")
     assert len(found.analysis.given) == 0
+
+
+def test_ends_of_minutes_were_in_the_text_alone():
+    found = pickle.loads((FOLDER / "minutes_for.pickle").read_bytes())
+    assert math.isnan(found.low_minutes) and math.isnan(found.high_minutes)
+    assert "37 min" in found.text

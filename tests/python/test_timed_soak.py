@@ -164,6 +164,10 @@ def test_it_is_called_with_minutes_and_what_was_there_before(long_hold):
     assert carbon(one) == carbon(same) > carbon(long_hold.timed_soak(60))
     cold = long_hold.timed_soak(60, annealed_celsius=620)
     assert cold.annealed_kelvin == pytest.approx(893.15)
+    assert cold.annealed_celsius == pytest.approx(620)
+    assert cold.annealed_fahrenheit == pytest.approx(1148)
+    assert cold.measured == []
+    assert "kept" not in repr(cold.carbides[0])
     assert carbon(long_hold.timed_soak(60, annealed_fahrenheit=1148)) == carbon(cold)
     assert (one.state.soak_minutes, one.state.particle_micrometres) == (60.0, 0.5)
     assert (long_hold.soak_minutes, long_hold.particle_micrometres) == (None, None)
@@ -302,6 +306,10 @@ def test_minutes_for_a_content(long_hold):
         found.text,
     )
     assert (again.at_first, again.at_last) == (found.at_first, found.at_last)
+    assert found.low_minutes == pytest.approx(found.minutes / 3)
+    assert found.high_minutes == pytest.approx(found.minutes * 3)
+    assert again.low_minutes == found.low_minutes
+    assert again.high_minutes == found.high_minutes
     once = long_hold.minutes_for("C", 0.6)
     assert (once.status, once.minutes) == ("at once", 0.0)
     never = long_hold.minutes_for("C", 0.99)
@@ -311,3 +319,24 @@ def test_minutes_for_a_content(long_hold):
     )
     with pytest.raises(gs.InputError, match="gibbsteel.input.220. weight_percent"):
         long_hold.minutes_for("C", "0.75")
+
+
+def test_hardness_after_minutes_is_what_a_search_is_about():
+    steel = gs.Steel(STEEL)
+    hardness = gs.quantities.hardness_hrc(coldest_celsius=20)
+    early = gs.quantities.after_minutes(hardness, minutes=20)
+    assert early.label == "as-quenched hardness, timed soak of 20 min [HRC]"
+    search = steel.temperature_for(early, 64, celsius=(780, 860))
+    found = steel.soak(celsius=search.crossings[0].celsius)
+    hrc = found.timed_soak(20).hardening(coldest_celsius=20).hardness_hrc.value
+    assert hrc == pytest.approx(64, abs=0.01)
+    of_long_hold = steel.temperature_for(hardness, 64, celsius=(740, 860))
+    assert of_long_hold.crossings[0].celsius < found.celsius - 10
+    again = pickle.loads(pickle.dumps(early))
+    assert (again.label, again.value(found)) == (early.label, early.value(found))
+    with pytest.raises(gs.InputError) as caught:
+        gs.quantities.after_minutes("hardness", 20)
+    assert str(caught.value) == (
+        "[gibbsteel.input.220] quantity: is str, not Quantity; give one of "
+        "gibbsteel.quantities"
+    )

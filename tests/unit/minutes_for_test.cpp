@@ -20,9 +20,12 @@ TEST_CASE("minutes for a content, at once, or never") {
   CHECK(found.text ==
         "C in the matrix is 0.75 wt% after 23 min at temperature (size and diffusion "
         "known to a factor of three: 7.6 to 69 min)");
+  CHECK(found.low_minutes == doctest::Approx(found.minutes / 3.0));
+  CHECK(found.high_minutes == doctest::Approx(3.0 * found.minutes));
   const MinutesFor once = minutes_for(long_hold, "C", 0.6);
   CHECK(once.status == MinutesStatus::at_once);
   CHECK(once.minutes == 0.0);
+  CHECK(once.high_minutes == 0.0);
   CHECK(
       once.text ==
       "C in the matrix is 0.6 wt% or beyond as soon as the section is at temperature: "
@@ -30,6 +33,7 @@ TEST_CASE("minutes for a content, at once, or never") {
   const MinutesFor never = minutes_for(long_hold, "C", 0.99);
   CHECK(never.status == MinutesStatus::never_reached);
   CHECK(std::isnan(never.minutes));
+  CHECK(std::isnan(never.low_minutes));
   CHECK(never.text ==
         "C in the matrix goes from 0.6908 to 0.947 wt% and never reaches 0.99 wt%; the "
         "long-hold limit is 0.9497");

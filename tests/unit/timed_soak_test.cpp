@@ -12,6 +12,7 @@
 #include "bearing_steel.hpp"
 #include "gibbsteel/gibbsteel.hpp"
 #include "messages.hpp"
+#include "short_soak/below_a1.hpp"
 
 using namespace gibbsteel;
 
@@ -142,7 +143,8 @@ C            0.737  0.609  0.843      0.882
 Cr            1.13   0.96   1.27       1.25
 Mn            0.29   0.25   0.32       0.34
 Si            0.26   0.26   0.27       0.26
-low, high: a third of the minutes, annealed colder, and three times, hotter
+low, high: a third of the minutes, annealed up to 50 C colder, and three
+times, up to 30 C hotter
 )");
   CHECK(hardening(late.state).full().find("Estimate of a soak of minutes, counted") !=
         std::string::npos);
@@ -174,6 +176,109 @@ TEST_CASE("its warning says how far it has come, and from what") {
         "annealed at 700 C; pearlite and hardened stock dissolve sooner. Other carbide "
         "(hexagonal MC, MC) is kept as annealed. Size and diffusion are known to a "
         "factor of three in time: see the band of the ShortSoak.");
+}
+
+TEST_CASE("bands have a width upwards while metals have still to catch up") {
+  const Steel nickel(
+      {{"C", 0.75}, {"Cr", 0.75}, {"Ni", 1.5}, {"Mo", 0.3}, {"Mn", 0.7}, {"Si", 0.25}});
+  const auto soaks = timed_soaks(nickel.soak(celsius(820)), {1.0, 5.0, 10.0, 20.0});
+  double high = 0.0;
+  for (const ShortSoak& soak : soaks) {
+    const MatrixBand& band = soak.band("C");
+    CHECK(band.value == carbon(soaks.front()));  // still the first stage
+    CHECK(band.high > std::max(band.value + 0.005, high));
+    high = band.high;
+  }
+}
+
+TEST_CASE("it says when no hotter annealing could be taken for the band") {
+  const State long_hold = bearing().soak(celsius(845));
+  TimedSoakOptions options;
+  options.annealed.annealed_at =
+      internal::hottest_without_austenite(bearing(), celsius(700), celsius(760), {});
+  const ShortSoak soak = timed_soak(long_hold, 60, options);
+  const std::string end =
+      "see the band. No hotter annealing could be taken for its upper end.";
+  CHECK(soak.state.warnings.front().text.ends_with(end));
+  options.annealed.annealed_at =
+      celsius(options.annealed.annealed_at->in_celsius() - 5);
+  CHECK(timed_soak(long_hold, 60, options)
+            .state.warnings.front()
+            .text.ends_with("factor of three in time: see the band."));
+}
+
+TEST_CASE("it says when a steel is beyond those it was compared with") {
+  const auto text = [](double chromium, double t) {
+    const Steel steel({{"C", 0.6}, {"Cr", chromium}, {"Mn", 0.4}, {"Si", 0.25}});
+    return timed_soak(steel.soak(celsius(t)), 20).state.warnings.front().text;
+  };
+  const std::string beyond =
+      "dissolve sooner. Beyond the steels it was compared with, bearing and "
+      "oil-hardening ones: annealed M3C with 13 wt% Cr. Size and diffusion";
+  CHECK(text(1.5, 860).find(beyond) != std::string::npos);
+  CHECK(text(0.5, 860).find("Beyond") == std::string::npos);
+}
+
+TEST_CASE("searches over timed soaks hand on why there is none") {
+  const Steel steel({{"C", 0.5}, {"Cr", 1.0}, {"Mn", 0.3}, {"Si", 0.25}});
+  const auto found = composition_for(steel, "W", quantities::timed_soak_matrix("C", 10),
+                                     0.45, {0.0, 2.5}, celsius(890));
+  REQUIRE(found.gaps.size() == 1);
+  const PercentGap& gap = found.gaps.front();
+  CHECK(gap.high == 2.5);
+  const Steel first({{"C", 0.5}, {"Cr", 1.0}, {"Mn", 0.3}, {"Si", 0.25}, {"W", 1.0}});
+  const std::string alone = message([&] { timed_soak(first.soak(celsius(890)), 10); });
+  CHECK(gap.reason.starts_with("annealing at 700 C leaves 0."));
+  // The same words as those of one soak, with the numbers of the low end.
+  const std::string tail = gap.reason.substr(gap.reason.find("more than a tenth"));
+  CHECK(alone.ends_with(tail));
+}
+
+TEST_CASE(
+    "where all carbon has dissolved it has the carbon of the steel, all the way") {
+  const Steel steel({{"C", 0.5}, {"Cr", 1.0}, {"Mn", 0.3}, {"Si", 0.25}});
+  for (const Quantity& quantity :
+       {quantities::matrix("C"), quantities::timed_soak_matrix("C", 10)}) {
+    const auto hot =
+        temperature_for(steel, quantity, 0.5, {celsius(870), celsius(950)});
+    CHECK(hot.status == TargetStatus::always_equal);
+    CHECK(hot.crossings.empty());
+    const auto tungsten =
+        composition_for(steel, "W", quantity, 0.5, {0.0, 0.05}, celsius(890));
+    CHECK(tungsten.crossings.empty());
+    REQUIRE(tungsten.equal.size() == 1);
+    CHECK(tungsten.equal.front().low == 0.0);
+  }
+}
+
+TEST_CASE("any quantity can be that of so many minutes") {
+  const State long_hold = bearing().soak(celsius(845));
+  HardeningOptions quench;
+  quench.coldest = celsius(20);
+  const Quantity start = quantities::martensite_start(quench);
+  const Quantity early = quantities::after_minutes(start, 60);
+  CHECK(early.label() == "martensite start, timed soak of 60 min [C]");
+  CHECK(early.by_family());
+  const ShortSoak soak = timed_soak(long_hold, 60);
+  CHECK(early.value(long_hold) == hardening(soak.state, quench).martensite_start.value);
+  CHECK(early.value(soak.state) == early.value(long_hold));
+  CHECK(std::isnan(early.value(timed_soak(long_hold, 30).state)));
+  CHECK(early.value(long_hold) > start.value(long_hold) + 10.0);
+  const Quantity activity =
+      quantities::after_minutes(quantities::carbon_activity(), 60);
+  CHECK(activity.value(long_hold) == soak.state.carbon_activity);
+  StateSlope slope;
+  slope.input = {Input::Kind::temperature, "temperature", "K"};
+  const double rise = early.value(bearing().soak(celsius(846))) -
+                      early.value(bearing().soak(celsius(844)));
+  CHECK(early.slope(long_hold, slope) == doctest::Approx(0.5 * rise).epsilon(0.02));
+  const auto match =
+      temperature_for(bearing(), early, 190.0, {celsius(800), celsius(900)});
+  REQUIRE(match.crossings.size() == 1);
+  CHECK(match.full().find("Estimate of a soak of minutes") != std::string::npos);
+  CHECK(message([&] {
+          quantities::after_minutes(start, 0.0);
+        }).starts_with("[gibbsteel.input.287] minutes: is 0;"));
 }
 
 TEST_CASE("times and sizes out of range are refused, all at once") {
