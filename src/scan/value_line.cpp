@@ -9,6 +9,7 @@
 #include "scan/cubic_bounds.hpp"
 #include "scan/stopped.hpp"
 #include "scan/value_samples.hpp"
+#include "scan/why_no_value.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -51,7 +52,7 @@ class CrossingSearch {
       }
       last = i;
     }
-    for (const LineGap& gap : scan_.gaps) add_gap(gap.from, gap.to, gap.reason);
+    for (const LineGap& gap : scan_.gaps) add_gap(gap, found_.gaps);
     std::sort(found_.gaps.begin(), found_.gaps.end(),
               [](const LineGap& a, const LineGap& b) { return a.from < b.from; });
   }
@@ -173,6 +174,7 @@ class CrossingSearch {
     crossing.below = a.excess + found_.target;
     crossing.above = b.excess + found_.target;
     crossing.state = root.state;
+    crossing.result = *root.result;
     found_.crossings.push_back(std::move(crossing));
   }
 
@@ -183,29 +185,22 @@ class CrossingSearch {
       found_.equal.push_back({a.s, b.s});
   }
 
+  /// At least one of the two has no value.
   void add_unknown(const ValueSample& a, const ValueSample& b) {
-    const ValueSample& bad = known(a) ? b : a;
-    add_gap(
-        a.s, b.s,
-        bad.state.usable() ? why_no_value(bad.state) : bad.state.solve_report.reason);
+    for (const ValueSample* sample : {&a, &b})
+      if (!sample->state.usable())
+        return add_gap({a.s, b.s, sample->state.solve_report.reason}, found_.gaps);
+    add_gap({a.s, b.s, why_no_value(quantity_, (known(a) ? b : a).state)},
+            found_.no_value);
   }
 
-  static std::string why_no_value(const State& state) {
-    const auto& all = state.occurrences;
-    const bool austenite = std::any_of(all.begin(), all.end(), [](const Occurrence& o) {
-      return o.kind == "austenite";
-    });
-    return austenite ? "the quantity has no value there"
-                     : "the quantity has no value there, and there is no austenite";
-  }
-
-  void add_gap(double from, double to, const std::string& reason) {
-    const bool joins = !found_.gaps.empty() && found_.gaps.back().to == from &&
-                       found_.gaps.back().reason == reason;
+  static void add_gap(const LineGap& gap, std::vector<LineGap>& gaps) {
+    const bool joins =
+        !gaps.empty() && gaps.back().to == gap.from && gaps.back().reason == gap.reason;
     if (joins)
-      found_.gaps.back().to = to;
+      gaps.back().to = gap.to;
     else
-      found_.gaps.push_back({from, to, reason});
+      gaps.push_back(gap);
   }
 
   void note_extremes() {
