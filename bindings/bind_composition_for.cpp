@@ -65,17 +65,31 @@ void bind_crossing(py::module_& m) {
           }));
 }
 
+py::list gap_list(const std::vector<PercentGap>& gaps) {
+  py::list all;
+  for (const PercentGap& gap : gaps)
+    all.append(py::make_tuple(gap.low, gap.high, gap.reason));
+  return all;
+}
+
+std::vector<PercentGap> gaps_of(const py::handle& all) {
+  std::vector<PercentGap> gaps;
+  for (const auto& item : all) {
+    const auto gap = item.cast<py::tuple>();
+    gaps.push_back(
+        {gap[0].cast<double>(), gap[1].cast<double>(), gap[2].cast<std::string>()});
+  }
+  return gaps;
+}
+
 py::tuple get_state(const CompositionSearch& s) {
-  py::list gaps;
-  for (const PercentGap& gap : s.gaps)
-    gaps.append(py::make_tuple(gap.low, gap.high, gap.reason));
   return py::make_tuple(
       s.steel, s.element, s.quantity, s.unit, s.target, s.temperature.in_kelvin(),
       pair_of(s.range), static_cast<int>(s.status), s.crossings, pairs_of(s.equal),
       py::make_tuple(s.lowest.value, s.lowest.weight_percent),
-      py::make_tuple(s.highest.value, s.highest.weight_percent), gaps, s.soaks,
-      s.stopped, s.text, s.analysis, s.parameters, s.low, s.high, s.by_family,
-      static_cast<int>(s.temperature_unit), s.of_quantity);
+      py::make_tuple(s.highest.value, s.highest.weight_percent), gap_list(s.gaps),
+      s.soaks, s.stopped, s.text, s.analysis, s.parameters, s.low, s.high, s.by_family,
+      static_cast<int>(s.temperature_unit), s.of_quantity, gap_list(s.no_value));
 }
 
 ValueAtPercent value_at(const py::handle& pair) {
@@ -97,11 +111,7 @@ CompositionSearch set_state(const py::tuple& t) {
   for (const auto& pair : t[9]) s.equal.push_back(range_of(pair));
   s.lowest = value_at(t[10]);
   s.highest = value_at(t[11]);
-  for (const auto& item : t[12]) {
-    const auto gap = item.cast<py::tuple>();
-    s.gaps.push_back(
-        {gap[0].cast<double>(), gap[1].cast<double>(), gap[2].cast<std::string>()});
-  }
+  s.gaps = gaps_of(t[12]);
   s.soaks = t[13].cast<std::size_t>();
   s.stopped = t[14].cast<std::string>();
   s.text = t[15].cast<std::string>();
@@ -113,6 +123,7 @@ CompositionSearch set_state(const py::tuple& t) {
   s.by_family = t[20].cast<bool>();
   s.temperature_unit = unit_at(t, 21);
   if (t.size() > 22) s.of_quantity = t[22].cast<std::vector<Warning>>();
+  if (t.size() > 23) s.no_value = gaps_of(t[23]);
   return s;
 }
 

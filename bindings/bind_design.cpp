@@ -5,6 +5,7 @@
 #include "gibbsteel/design.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
+#include "temperatures.hpp"
 #include "wrapped_steel.hpp"
 
 namespace gibbsteel::python {
@@ -18,26 +19,35 @@ TargetSense sense_of(const std::string& word) {
                      "choose 'equal', 'at least' or 'at most'"}});
 }
 
+/// " (2048 F)" or " (1393 K)"; empty where the unit is C.
+py::str beside(Temperature t, TemperatureUnit unit) {
+  if (unit == TemperatureUnit::celsius) return "";
+  return py::str(unit == TemperatureUnit::kelvin ? " ({:.0f} K)" : " ({:.0f} F)")
+      .format(in_unit(t, unit));
+}
+
 py::str text_of(const DesignTarget& t) {
-  return py::str("<DesignTarget: {} {} {:.4g} at {:.0f} C>")
+  return py::str("<DesignTarget: {} {} {:.4g} at {:.0f} C{}>")
       .format(t.quantity.label(), std::string(to_string(t.sense)), t.wanted,
-              t.temperature.in_celsius());
+              t.temperature.in_celsius(), beside(t.temperature, t.temperature_unit));
 }
 
 DesignTarget target_of(const Quantity& quantity, double kelvin, const std::string& word,
-                       double wanted, std::optional<double> tolerance) {
+                       double wanted, std::optional<double> tolerance,
+                       const std::string& unit) {
   const TargetSense sense = sense_of(word);
   const double usual =
       sense == TargetSense::equal ? DesignTarget::usual_tolerance(wanted) : 0.0;
-  return {quantity, Temperature::kelvin(kelvin), sense, wanted,
-          tolerance.value_or(usual)};
+  return {quantity, Temperature::kelvin(kelvin), sense,
+          wanted,   tolerance.value_or(usual),   temperature_unit(unit)};
 }
 
 void bind_target(py::module_& m) {
   py::class_<DesignTarget>(m, "DesignTarget",
                            "One number of a soak and what it shall be.")
       .def(py::init(&target_of), py::arg("quantity"), py::arg("kelvin"),
-           py::arg("sense"), py::arg("wanted"), py::arg("tolerance") = py::none())
+           py::arg("sense"), py::arg("wanted"), py::arg("tolerance") = py::none(),
+           py::arg("unit") = "celsius")
       .def_readonly("quantity", &DesignTarget::quantity, "What the target is about.")
       .def_property_readonly(
           "kelvin", [](const DesignTarget& t) { return t.temperature.in_kelvin(); },
@@ -55,20 +65,23 @@ void bind_target(py::module_& m) {
           [](const DesignTarget& t) {
             return py::make_tuple(t.quantity, t.temperature.in_kelvin(),
                                   std::string(to_string(t.sense)), t.wanted,
-                                  t.tolerance);
+                                  t.tolerance, static_cast<int>(t.temperature_unit));
           },
           [](const py::tuple& t) {
             return DesignTarget{t[0].cast<Quantity>(),
                                 Temperature::kelvin(t[1].cast<double>()),
-                                sense_of(t[2].cast<std::string>()), t[3].cast<double>(),
-                                t[4].cast<double>()};
-          }));
+                                sense_of(t[2].cast<std::string>()),
+                                t[3].cast<double>(),
+                                t[4].cast<double>(),
+                                unit_at(t, 5)};
+          },
+          2));
 }
 
 py::tuple outcome_state(const TargetOutcome& o) {
   return py::make_tuple(o.name, o.unit, o.temperature.in_kelvin(),
                         static_cast<int>(o.sense), o.wanted, o.tolerance, o.value,
-                        o.miss, o.met);
+                        o.miss, o.met, static_cast<int>(o.temperature_unit));
 }
 
 TargetOutcome outcome_of(const py::tuple& t) {
@@ -80,7 +93,8 @@ TargetOutcome outcome_of(const py::tuple& t) {
           t[5].cast<double>(),
           t[6].cast<double>(),
           t[7].cast<double>(),
-          t[8].cast<bool>()};
+          t[8].cast<bool>(),
+          unit_at(t, 9)};
 }
 
 void bind_outcome(py::module_& m) {
@@ -111,7 +125,7 @@ void bind_outcome(py::module_& m) {
           "__eq__",
           [](const TargetOutcome& a, const TargetOutcome& b) { return a == b; },
           py::is_operator())
-      .def(tagged_pickle(&outcome_state, &outcome_of));
+      .def(tagged_pickle(&outcome_state, &outcome_of, 2));
 }
 
 NamedValues percents_of(const Design& design) {

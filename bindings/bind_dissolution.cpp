@@ -34,6 +34,7 @@ Dissolution dissolution_from(const py::tuple& t) {
   d.parameters = t[8].cast<std::string>();
   d.warnings = t[9].cast<std::vector<Warning>>();
   d.temperature_unit = unit_at(t, 10);
+  d.uncertainty_at_least = number_at(t, 11);
   return d;
 }
 
@@ -65,18 +66,20 @@ void bind_dissolution(py::module_& m) {
           "'found', 'never present', 'still present' (at the high end) or 'not known'.")
       .def_readonly("intervals", &Dissolution::intervals,
                     "Where the kind is present: list of PhaseField.")
+      .def_readonly("uncertainty_at_least", &Dissolution::uncertainty_at_least,
+                    "[K] Of the temperature, as that of PhaseChange.")
       .def_readonly("text", &Dissolution::text, "The answer, or why there is none.")
       .def("__repr__",
            [](const Dissolution& d) { return "<Dissolution " + d.brief() + ">"; })
       .def("__str__", &Dissolution::full)
       .def(tagged_pickle(
           [](const Dissolution& d) {
-            return py::make_tuple(d.kind, static_cast<int>(d.status),
-                                  kelvins(d.temperature), d.intervals, d.text, d.steel,
-                                  kelvins(d.range), d.analysis, d.parameters,
-                                  d.warnings, static_cast<int>(d.temperature_unit));
+            return py::make_tuple(
+                d.kind, static_cast<int>(d.status), kelvins(d.temperature), d.intervals,
+                d.text, d.steel, kelvins(d.range), d.analysis, d.parameters, d.warnings,
+                static_cast<int>(d.temperature_unit), d.uncertainty_at_least);
           },
-          &dissolution_from, 2));
+          &dissolution_from, 3));
   m.def("dissolution_temperature", &run, py::arg("steel"), py::arg("kind"),
         py::arg("kelvin"), py::arg("options"), py::arg("search"), py::arg("progress"));
 }

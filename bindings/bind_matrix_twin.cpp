@@ -8,10 +8,12 @@
 namespace gibbsteel::python {
 namespace {
 
-MatrixTwinOptions options_of(const MakeableSteps& steps, bool keep_not_modelled) {
+MatrixTwinOptions options_of(const MakeableSteps& steps, bool keep_not_modelled,
+                             TemperatureUnit unit = TemperatureUnit::celsius) {
   MatrixTwinOptions options;
   options.makeable = steps;
   options.keep_not_modelled = keep_not_modelled;
+  options.soak.temperature_unit = unit;
   return options;
 }
 
@@ -101,14 +103,15 @@ void bind_matrix_twin(py::module_& m) {
   m.def(
       "twin_study",
       [](const Steel& steel, double kelvin, const std::vector<double>& others,
-         const MakeableSteps& steps, bool keep_not_modelled) {
+         const MakeableSteps& steps, bool keep_not_modelled, const std::string& unit) {
         std::vector<Temperature> at;
         for (const double value : others) at.push_back(Temperature::kelvin(value));
         return twin_study(steel, Temperature::kelvin(kelvin), at,
-                          options_of(steps, keep_not_modelled));
+                          options_of(steps, keep_not_modelled, temperature_unit(unit)));
       },
       py::arg("steel"), py::arg("kelvin"), py::arg("others"), py::arg("steps"),
-      py::arg("keep_not_modelled"), py::call_guard<py::gil_scoped_release>());
+      py::arg("keep_not_modelled"), py::arg("unit"),
+      py::call_guard<py::gil_scoped_release>());
 }
 
 }  // namespace gibbsteel::python

@@ -29,12 +29,16 @@ void bind_change(py::module_& m) {
       .def_readonly("text", &PhaseChange::text, "One line.")
       .def_readonly("below", &PhaseChange::below, "State below the change.")
       .def_readonly("above", &PhaseChange::above, "State above the change.")
+      .def_readonly("uncertainty_at_least", &PhaseChange::uncertainty_at_least,
+                    "[K] One standard deviation of the temperature by those that the "
+                    "file states, Eq. (B8); NaN when not known.")
       .def("__repr__",
            [](const PhaseChange& c) { return "<PhaseChange " + c.text + ">"; })
       .def(tagged_pickle(
           [](const PhaseChange& c) {
             return py::make_tuple(c.temperature.in_kelvin(), c.bracket_width, c.appears,
-                                  c.disappears, c.invariant, c.text, c.below, c.above);
+                                  c.disappears, c.invariant, c.text, c.below, c.above,
+                                  c.uncertainty_at_least);
           },
           [](const py::tuple& t) {
             using Names = std::vector<std::string>;
@@ -45,8 +49,10 @@ void bind_change(py::module_& m) {
                                t[4].cast<bool>(),
                                t[5].cast<std::string>(),
                                t[6].cast<State>(),
-                               t[7].cast<State>()};
-          }));
+                               t[7].cast<State>(),
+                               number_at(t, 8)};
+          },
+          2));
 }
 
 void bind_limit(py::module_& m) {

@@ -6,6 +6,7 @@
 #include "gibbsteel/section_map.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
+#include "temperatures.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -61,8 +62,8 @@ py::tuple get_state(const SectionMap& m) {
   if (m.temperature) kelvin = m.temperature->in_kelvin();
   return py::make_tuple(m.steel, m.analysis, m.x, m.y, kelvin, m.x_tolerance,
                         m.y_tolerance, m.boundaries, m.fields, m.nodes, m.gaps,
-                        m.warnings, m.parameters, m.parameters_hash, m.soaks,
-                        m.stopped);
+                        m.warnings, m.parameters, m.parameters_hash, m.soaks, m.stopped,
+                        static_cast<int>(m.temperature_unit));
 }
 
 SectionMap set_state(const py::tuple& t) {
@@ -84,6 +85,7 @@ SectionMap set_state(const py::tuple& t) {
   m.parameters_hash = t[13].cast<std::string>();
   m.soaks = t[14].cast<std::size_t>();
   m.stopped = t[15].cast<std::string>();
+  m.temperature_unit = unit_at(t, 16);
   return m;
 }
 
@@ -162,7 +164,7 @@ void bind_section_map(py::module_& m) {
   map.def("to_frame", &to_frame, "Points of all boundaries (pandas).")
       .def("__repr__", [](const SectionMap& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &SectionMap::full)
-      .def(tagged_pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state, 2));
   m.def("section_over_temperature", &over_temperature, py::arg("steel"),
         py::arg("element"), py::arg("percent"), py::arg("kelvin"), py::arg("soak"),
         py::arg("options"), py::arg("progress"), "Temperature against one element.");

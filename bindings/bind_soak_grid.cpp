@@ -8,6 +8,7 @@
 #include "gibbsteel/soak_grid.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
+#include "temperatures.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -58,7 +59,8 @@ py::tuple get_state(const SoakGrid& g) {
   std::optional<double> kelvin;
   if (g.temperature) kelvin = g.temperature->in_kelvin();
   return py::make_tuple(g.steel, g.analysis, g.first, g.second, kelvin, g.parameters,
-                        g.parameters_hash, g.states);
+                        g.parameters_hash, g.states,
+                        static_cast<int>(g.temperature_unit));
 }
 
 SoakGrid set_state(const py::tuple& t) {
@@ -72,6 +74,7 @@ SoakGrid set_state(const py::tuple& t) {
   g.parameters = t[5].cast<std::string>();
   g.parameters_hash = t[6].cast<std::string>();
   g.states = t[7].cast<std::vector<std::optional<State>>>();
+  g.temperature_unit = unit_at(t, 8);
   return g;
 }
 
@@ -189,7 +192,7 @@ void bind_soak_grid(py::module_& m) {
           "Dataset (xarray); see gibbsteel.grid_frames.grid_to_xarray.")
       .def("__repr__", [](const SoakGrid& g) { return "<" + g.brief() + ">"; })
       .def("__str__", &SoakGrid::full)
-      .def(tagged_pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state, 2));
   m.def("soak_grid", &run_grid, py::arg("steel"), py::arg("first"), py::arg("second"),
         py::arg("kelvin"), py::arg("options"), py::arg("progress"),
         "Soaks at every pair of values.");

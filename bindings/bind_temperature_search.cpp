@@ -16,6 +16,24 @@ TemperatureSearch run(const Steel& steel, const Quantity& quantity, double value
   return temperature_for(steel, quantity, value, range_of(kelvin), options, search);
 }
 
+py::tuple crossing_state(const Crossing& c) {
+  return py::make_tuple(c.temperature.in_kelvin(), c.bracket_width,
+                        static_cast<int>(c.kind), c.rising, c.value, c.below, c.above,
+                        c.state, c.uncertainty_at_least);
+}
+
+Crossing crossing_from(const py::tuple& t) {
+  return {Temperature::kelvin(t[0].cast<double>()),
+          t[1].cast<double>(),
+          enumerator(t[2], CrossingKind::jump),
+          t[3].cast<bool>(),
+          t[4].cast<double>(),
+          t[5].cast<double>(),
+          t[6].cast<double>(),
+          t[7].cast<State>(),
+          number_at(t, 8)};
+}
+
 void bind_crossing(py::module_& m) {
   py::class_<Crossing> crossing(m, "Crossing", "A temperature with the wanted value.");
   def_temperature(crossing, [](const Crossing& c) { return c.temperature; });
@@ -29,28 +47,16 @@ void bind_crossing(py::module_& m) {
       .def_readonly("above", &Crossing::above, "Value at the high end of the bracket.")
       .def_readonly("state", &Crossing::state,
                     "The soak at this temperature; for a jump that below it.")
+      .def_readonly("uncertainty_at_least", &Crossing::uncertainty_at_least,
+                    "[K] One standard deviation of the temperature by those that the "
+                    "file states, Eq. (B8); NaN when not known.")
       .def("__repr__",
            [](const Crossing& c) {
              return py::str("<Crossing at {:.0f} C: {}, {}>")
                  .format(c.temperature.in_celsius(), std::string(to_string(c.kind)),
                          c.rising ? "rising" : "falling");
            })
-      .def(tagged_pickle(
-          [](const Crossing& c) {
-            return py::make_tuple(c.temperature.in_kelvin(), c.bracket_width,
-                                  static_cast<int>(c.kind), c.rising, c.value, c.below,
-                                  c.above, c.state);
-          },
-          [](const py::tuple& t) {
-            return Crossing{Temperature::kelvin(t[0].cast<double>()),
-                            t[1].cast<double>(),
-                            enumerator(t[2], CrossingKind::jump),
-                            t[3].cast<bool>(),
-                            t[4].cast<double>(),
-                            t[5].cast<double>(),
-                            t[6].cast<double>(),
-                            t[7].cast<State>()};
-          }));
+      .def(tagged_pickle(&crossing_state, &crossing_from, 2));
 }
 
 std::vector<Pair> equal_kelvins(const TemperatureSearch& s) {
@@ -69,11 +75,12 @@ ValueAt value_from(const py::handle& h) {
 }
 
 py::tuple search_state(const TemperatureSearch& s) {
-  return py::make_tuple(
-      s.steel, s.quantity, s.unit, s.target, kelvins(s.range),
-      static_cast<int>(s.status), s.crossings, equal_kelvins(s), value_at(s.lowest),
-      value_at(s.highest), s.gaps, s.soaks, s.stopped, s.text, s.analysis, s.parameters,
-      s.low, s.high, s.by_family, static_cast<int>(s.temperature_unit), s.of_quantity);
+  return py::make_tuple(s.steel, s.quantity, s.unit, s.target, kelvins(s.range),
+                        static_cast<int>(s.status), s.crossings, equal_kelvins(s),
+                        value_at(s.lowest), value_at(s.highest), s.gaps, s.soaks,
+                        s.stopped, s.text, s.analysis, s.parameters, s.low, s.high,
+                        s.by_family, static_cast<int>(s.temperature_unit),
+                        s.of_quantity, s.no_value);
 }
 
 TemperatureSearch search_from(const py::tuple& t) {
@@ -101,6 +108,7 @@ TemperatureSearch search_from(const py::tuple& t) {
   s.by_family = t[18].cast<bool>();
   s.temperature_unit = unit_at(t, 19);
   if (t.size() > 20) s.of_quantity = t[20].cast<std::vector<Warning>>();
+  if (t.size() > 21) s.no_value = t[21].cast<std::vector<PhaseGap>>();
   return s;
 }
 
@@ -129,7 +137,10 @@ void bind_answer(SearchClass& search) {
       .def_property_readonly(
           "highest", [](const TemperatureSearch& s) { return value_at(s.highest); },
           "(value, temperature [K]) of the soak with the highest value.")
-      .def_readonly("gaps", &TemperatureSearch::gaps, "list of PhaseGap.")
+      .def_readonly("gaps", &TemperatureSearch::gaps,
+                    "list of PhaseGap: nothing is known there.")
+      .def_readonly("no_value", &TemperatureSearch::no_value,
+                    "list of PhaseGap: where the quantity has no value, and why.")
       .def_readonly("soaks", &TemperatureSearch::soaks, "Number that the search took.")
       .def_readonly("stopped", &TemperatureSearch::stopped,
                     "Why the range was not searched to its end; else empty.")

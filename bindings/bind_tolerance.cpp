@@ -7,6 +7,7 @@
 #include "gibbsteel/errors.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
+#include "temperatures.hpp"
 
 namespace gibbsteel::python {
 namespace {
@@ -58,10 +59,11 @@ ToleranceBand run(const Steel& steel, double kelvin, const HeatTolerances& toler
 }
 
 py::tuple get_state(const ToleranceBand& b) {
-  return py::make_tuple(
-      b.nominal, b.inputs, static_cast<int>(b.segregated_carbon), b.percentiles,
-      b.quantities, b.phases, b.samples_asked, b.samples, b.corners, b.cancelled,
-      b.unusable, b.unusable_corners, b.sample_inputs, b.sample_values, b.warnings);
+  return py::make_tuple(b.nominal, b.inputs, static_cast<int>(b.segregated_carbon),
+                        b.percentiles, b.quantities, b.phases, b.samples_asked,
+                        b.samples, b.corners, b.cancelled, b.unusable,
+                        b.unusable_corners, b.sample_inputs, b.sample_values,
+                        b.warnings, static_cast<int>(b.temperature_unit));
 }
 
 ToleranceBand set_state(const py::tuple& t) {
@@ -81,6 +83,7 @@ ToleranceBand set_state(const py::tuple& t) {
   b.sample_inputs = t[12].cast<std::vector<double>>();
   b.sample_values = t[13].cast<std::vector<double>>();
   b.warnings = t[14].cast<std::vector<Warning>>();
+  b.temperature_unit = unit_at(t, 15);
   return b;
 }
 
@@ -107,7 +110,7 @@ void bind_tolerance(py::module_& m) {
                     "Corners that gave no usable result.")
       .def("__repr__", [](const ToleranceBand& b) { return "<" + b.brief() + ">"; })
       .def("__str__", &ToleranceBand::full)
-      .def(tagged_pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state, 2));
   m.def("tolerance_band", &run, py::arg("steel"), py::arg("kelvin"),
         py::arg("tolerances"), py::arg("quantities"), py::arg("options"),
         py::arg("progress"));

@@ -2,6 +2,7 @@
 /// Temperatures as Python sees them: kelvin, celsius and fahrenheit side by side; a
 /// range as a pair; nothing as None.
 
+#include <limits>
 #include <optional>
 #include <string>
 #include <utility>
@@ -99,6 +100,12 @@ inline std::optional<Temperature> temperature_of(std::optional<double> kelvin) {
 inline TemperatureUnit unit_at(const py::tuple& fields, std::size_t at) {
   return fields.size() > at ? enumerator(fields[at], TemperatureUnit::kelvin)
                             : TemperatureUnit::celsius;
+}
+
+/// The number among the fields of a pickle; NaN in one of a format that had none.
+inline double number_at(const py::tuple& fields, std::size_t at) {
+  return fields.size() > at ? fields[at].cast<double>()
+                            : std::numeric_limits<double>::quiet_NaN();
 }
 
 /// A class whose equality is that of its members.

@@ -32,6 +32,9 @@ void take_over(const internal::LineSearch& line, const internal::CompositionScan
     found.equal.push_back({scan.percent(span.from), scan.percent(span.to)});
   for (const auto& gap : line.gaps)
     found.gaps.push_back({scan.percent(gap.from), scan.percent(gap.to), gap.reason});
+  for (const auto& gap : line.no_value)
+    found.no_value.push_back(
+        {scan.percent(gap.from), scan.percent(gap.to), gap.reason});
   found.lowest = {line.lowest.value, scan.percent(line.lowest.s)};
   found.highest = {line.highest.value, scan.percent(line.highest.s)};
   found.low = line.low;

@@ -8,6 +8,7 @@
 #include "internal/quantity_condition.hpp"
 #include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
+#include "scan/why_no_value.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -81,23 +82,42 @@ TargetStatus status_of(const CompositionSearch& search) {
                      std::all_of(crossings.begin(), crossings.end(), is_jump);
   if (jumps) return TargetStatus::jumps_over;
   if (!crossings.empty() || !search.equal.empty()) return TargetStatus::found;
-  if (search.complete()) return TargetStatus::never_reached;
-  const bool any = std::isfinite(search.lowest.value);
-  return any || !search.stopped.empty() ? TargetStatus::not_known
-                                        : TargetStatus::not_computable;
+  if (!search.complete()) return TargetStatus::not_known;
+  return std::isfinite(search.lowest.value) ? TargetStatus::never_reached
+                                            : TargetStatus::not_computable;
+}
+
+/// "below 0.52 wt% Cr"
+std::string where(const CompositionSearch& search, const PercentGap& gap) {
+  if (gap.low == search.range.low) return "below " + percent(search, gap.high);
+  if (gap.high == search.range.high) return "above " + percent(search, gap.low);
+  return "from " + percent(search, gap.low) + " to " + percent(search, gap.high);
+}
+
+/// "; no value below 0.52 wt% Cr: no M7C3", one for each stretch.
+std::string no_value_text(const CompositionSearch& search) {
+  std::string text;
+  for (const PercentGap& gap : search.no_value)
+    text += "; no value " + where(search, gap) + internal::reason_text(gap.reason);
+  return text;
+}
+
+/// What is left open, behind an answer.
+std::string limits_text(const CompositionSearch& search) {
+  return no_value_text(search) +
+         (search.complete() ? "" : "; part of the range is not known");
 }
 
 std::string sentence(const CompositionSearch& search) {
   const std::string target = number(search, search.target);
   switch (search.status) {
     case TargetStatus::found:
-      return found_text(search) +
-             (search.complete() ? "" : "; part of the range is not known");
+      return found_text(search) + limits_text(search);
     case TargetStatus::jumps_over:
-      return jumps_text(search) +
-             (search.complete() ? "" : "; part of the range is not known");
+      return jumps_text(search) + limits_text(search);
     case TargetStatus::never_reached:
-      return span_text(search) + " in the range and never " + target;
+      return span_text(search) + " in the range and never " + target +
+             no_value_text(search);
     case TargetStatus::always_equal:
       return search.quantity + " is " + target + " in the whole range";
     case TargetStatus::not_computable:
@@ -105,9 +125,12 @@ std::string sentence(const CompositionSearch& search) {
     case TargetStatus::not_known:
       break;
   }
-  if (std::isnan(search.lowest.value)) return "nothing is known of the range";
-  return span_text(search) + " where it is known and not " + target +
-         " there; part of the range is not known";
+  if (std::isnan(search.lowest.value))
+    return search.no_value.empty()
+               ? "nothing is known of the range"
+               : "nothing else is known of the range" + no_value_text(search);
+  return span_text(search) + " where it is known and not " + target + " there" +
+         limits_text(search);
 }
 
 std::string table_of(const CompositionSearch& search) {

@@ -121,6 +121,7 @@ TargetOutcome outcome_of(const DesignTarget& target, const State& state) {
   TargetOutcome outcome{target.quantity.name(), target.quantity.unit(),
                         target.temperature,     target.sense,
                         target.wanted,          target.tolerance};
+  outcome.temperature_unit = target.temperature_unit;
   outcome.value = target.quantity.value(state);
   outcome.miss = outcome.value - target.wanted;
   if (target.sense == TargetSense::at_least) outcome.miss = std::min(outcome.miss, 0.0);

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "internal/number_format.hpp"
+#include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -63,8 +64,9 @@ std::string target_table(const Design& design) {
   for (TargetOutcome t : design.targets) {
     const std::string label = t.name + (t.unit.empty() ? "" : ", " + t.unit);
     t.unit.clear();
-    rows.push_back({label, fixed(t.temperature.in_celsius(), 0), wish(t),
-                    number(t.value, ""),
+    rows.push_back({label,
+                    internal::degree_cells({&t.temperature, 1}, t.temperature_unit)[0],
+                    wish(t), number(t.value, ""),
                     t.miss == 0.0 ? "-" : internal::significant(t.miss, 2),
                     t.tolerance == 0.0 ? "-" : internal::significant(t.tolerance, 2),
                     t.met ? "met" : "NOT MET"});

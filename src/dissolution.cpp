@@ -27,7 +27,10 @@ std::string sentence(const Dissolution& found, TemperatureUnit unit) {
   switch (found.status) {
     case DissolutionStatus::found:
       return found.kind + " is gone above " +
-             internal::degrees(*found.temperature, unit) + "; " + present;
+             internal::degrees(*found.temperature, unit) +
+             internal::in_brackets(
+                 internal::at_least(found.uncertainty_at_least, unit)) +
+             "; " + present;
     case DissolutionStatus::never_present:
       return found.kind + " is not present anywhere in the range";
     case DissolutionStatus::still_present:
@@ -58,14 +61,19 @@ DissolutionStatus status_of(const PhaseChanges& changes, const Dissolution& foun
              : DissolutionStatus::not_known;
 }
 
-/// Both sides of the change at which the kind goes; else the ends of the search.
-std::vector<Warning> warnings_of(const PhaseChanges& changes,
-                                 const Dissolution& found) {
+/// The change at which the kind goes; null without one.
+const PhaseChange* change_of(const PhaseChanges& changes, const Dissolution& found) {
   if (found.temperature)
     for (const PhaseChange& change : changes.changes)
-      if (change.temperature == *found.temperature)
-        return internal::distinct_warnings({&change.below, &change.above});
-  return internal::distinct_warnings({&changes.low, &changes.high});
+      if (change.temperature == *found.temperature) return &change;
+  return nullptr;
+}
+
+/// Both sides of the change at which the kind goes; else the ends of the search.
+std::vector<Warning> warnings_of(const PhaseChanges& changes,
+                                 const PhaseChange* change) {
+  return change ? internal::distinct_warnings({&change->below, &change->above})
+                : internal::distinct_warnings({&changes.low, &changes.high});
 }
 
 /// False: read from a pickle of the format that did not hold it.
@@ -103,12 +111,14 @@ Dissolution PhaseChanges::dissolution(std::string_view kind) const {
   found.status = status_of(*this, found);
   if (found.status == DissolutionStatus::found)
     found.temperature = found.intervals.back().high;
+  const PhaseChange* change = change_of(*this, found);
+  if (change) found.uncertainty_at_least = change->uncertainty_at_least;
   found.temperature_unit = temperature_unit;
   found.text = sentence(found, temperature_unit);
   if (found.temperature && kind != internal::kLiquid &&
       internal::melts(*this, *found.temperature))
     found.text += "; in the melt";
-  found.warnings = warnings_of(*this, found);
+  found.warnings = warnings_of(*this, change);
   return found;
 }
 

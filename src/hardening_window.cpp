@@ -74,6 +74,7 @@ class WindowSearch {
 
   void add_least(WindowRule rule, const Quantity& quantity, double least) {
     auto found = internal::find_crossings(scan_, quantity, least, search_);
+    internal::count_as_gaps(found.no_value, found.gaps);
     // Where there is no austenite, nothing hardens: the rule is not kept there.
     const auto soft =
         rule == WindowRule::hardness

@@ -9,6 +9,7 @@
 #include "internal/quantity_checks.hpp"
 #include "internal/quantity_condition.hpp"
 #include "internal/result_text.hpp"
+#include "internal/temperature_search.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -43,6 +44,28 @@ std::optional<Warning> two_families(const MatchingTemperature& match) {
       {&match.reference.analysis.modelled, &match.search.analysis.modelled});
 }
 
+/// The same numbers move the reference. Not known unless its soak, made again with the
+/// numbers of the other steel, has its value.
+Eigen::VectorXd scatter_of(const State& reference, const Steel& other,
+                           const Quantity& quantity, const SoakOptions& soak,
+                           const internal::FileScatter& scatter) {
+  constexpr double kSame = 1e-6;  // relative
+  const bool by_the_file = reference.parameters_hash == other.parameters_hash() &&
+                           !reference.solve_report.by_mass_balance();
+  if (!by_the_file) return scatter.unknown();
+  const Steel steel(reference.analysis.given, {reference.steel, other.parameters(),
+                                               other.binds_tramp_elements()});
+  SoakOptions options = soak;
+  options.basis = reference.basis;
+  const internal::SoakProblem problem(steel, options);
+  const Equilibrium result = problem.solve_unproven(reference.temperature);
+  const State again = problem.state_of(result);
+  const double value = quantity.value(reference);
+  const bool same = std::abs(quantity.value(again) - value) <= kSame * std::abs(value);
+  return same ? scatter.slopes(problem, result, again, quantity).scatters
+              : scatter.unknown();
+}
+
 }  // namespace
 
 MatchingTemperature matching_temperature(const State& reference, const Steel& other,
@@ -61,8 +84,12 @@ MatchingTemperature matching_temperature(const State& reference, const Steel& ot
           reference.usable()
               ? "choose a soak that has it, or another quantity"
               : "choose a soak with a usable result, or another quantity"}});
+  const auto target = [&](const internal::FileScatter& scatter) {
+    return scatter_of(reference, other, quantity, soak, scatter);
+  };
   return {reference, value,
-          temperature_for(other, quantity, value, range, soak, search)};
+          internal::search_temperatures(other, quantity, value, range, soak, search,
+                                        target)};
 }
 
 std::vector<Warning> MatchingTemperature::warnings() const {

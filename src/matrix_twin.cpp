@@ -7,6 +7,7 @@
 #include "internal/other_kinds.hpp"
 #include "internal/result_text.hpp"
 #include "internal/sweep_text.hpp"
+#include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -62,8 +63,11 @@ std::string residual_table(const TwinStudy& study) {
   std::vector<std::vector<std::string>> rows{{"twin at, C", "carbide, vol%"}};
   rows[0].insert(rows[0].end(), kinds.begin(), kinds.end());
   rows[0].push_back("matrix C, wt%");
+  std::vector<Temperature> temperatures;
+  for (const State& state : all.states) temperatures.push_back(state.temperature);
+  const auto cells = internal::degree_cells(temperatures, all.temperature_unit);
   for (const State& state : all.states) {
-    rows.push_back({fixed(state.temperature.in_celsius(), 0)});
+    rows.push_back({cells[rows.size() - 1]});
     auto& row = rows.back();
     if (!state.usable()) {
       row.push_back("NOT USABLE");

@@ -52,7 +52,9 @@ std::string joined(const std::vector<std::string>& names, const char* between) {
 }
 
 std::string change_text(const PhaseChange& change, TemperatureUnit unit) {
-  const std::string where = degrees(change.temperature, unit) + " on heating: ";
+  const std::string where = degrees(change.temperature, unit) +
+                            in_brackets(at_least(change.uncertainty_at_least, unit)) +
+                            " on heating: ";
   if (change.invariant)
     return where + joined(moved(change, -1.0)) + " -> " + joined(moved(change, 1.0)) +
            " (invariant)";
@@ -107,7 +109,7 @@ std::string unknown_text(const PhaseChanges& changes) {
     text +=
         internal::wrapped("NOT KNOWN from " +
                               internal::degrees(TemperatureRange{gap.low, gap.high},
-                                                changes.temperature_unit, 2) +
+                                                changes.temperature_unit) +
                               ": " + gap.reason + ". Changes in there are not listed.",
                           kWidth, 2);
   if (!changes.stopped.empty())

@@ -11,6 +11,7 @@
 #include "internal/phase_change_text.hpp"
 #include "internal/transformation_limits.hpp"
 #include "scan/phase_changes_of_scan.hpp"
+#include "scan/uncertain_changes.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -127,7 +128,10 @@ PhaseChanges internal::changes_of(const TemperatureScan& scan) {
 
 PhaseChanges phase_changes(const Steel& steel, const TemperatureRange& range,
                            const SoakOptions& soak, const SearchOptions& search) {
-  return internal::changes_of(internal::scan_temperatures(steel, range, soak, search));
+  const auto scan = internal::scan_temperatures(steel, range, soak, search);
+  PhaseChanges found = internal::changes_of(scan);
+  internal::add_uncertainties(scan, found);
+  return found;
 }
 
 Dissolution dissolution_temperature(const Steel& steel, const std::string& kind,

@@ -5,6 +5,7 @@
 
 #include "internal/error_codes.hpp"
 #include "internal/number_format.hpp"
+#include "internal/temperature_text.hpp"
 #include "section/label_place.hpp"
 #include "section/line_thinning.hpp"
 #include "section/section_conditions.hpp"
@@ -163,7 +164,7 @@ std::vector<Warning> warnings_of(const internal::SectionRequest& request,
     const Steel steel = request.steel_at(at);
     const Temperature t = request.temperature_at(at);
     const std::string where = "at " + steel.analysis().brief() + ", " +
-                              internal::fixed(t.in_celsius(), 0) + " C: ";
+                              internal::degrees(t, soak.temperature_unit) + ": ";
     for (const Warning& warning : steel.soak(t, soak).warnings) {
       const auto same = [&](const Warning& w) { return w.code == warning.code; };
       if (!tells_of_phases(warning) && std::none_of(all.begin(), all.end(), same))
@@ -188,6 +189,7 @@ SectionMap make_map(const internal::SectionRequest& request, const SoakOptions& 
   }
   map.x_tolerance = request.x_tolerance();
   map.y_tolerance = request.y_tolerance();
+  map.temperature_unit = soak.temperature_unit;
   map.parameters = plane.problem().blank.parameters;
   map.parameters_hash = plane.problem().blank.parameters_hash;
   const SectionOptions& options = request.options;

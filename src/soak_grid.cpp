@@ -12,6 +12,7 @@
 #include "internal/parallel_for.hpp"
 #include "internal/quantity_warnings.hpp"
 #include "internal/soak_problem.hpp"
+#include "internal/temperature_text.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -47,7 +48,7 @@ void check_variables(const SweptVariable& first, const SweptVariable& second,
 
 /// Refuses what no cell needs to be computed for.
 void check(const SweptVariable& first, const SweptVariable& second,
-           const std::optional<Temperature>& at) {
+           const std::optional<Temperature>& at, TemperatureUnit unit) {
   std::vector<Problem> problems;
   check_variables(first, second, at.has_value(), problems);
   check_values(first, problems);
@@ -59,7 +60,7 @@ void check(const SweptVariable& first, const SweptVariable& second,
     if (variable->is_temperature())
       for (const double value : variable->values)
         temperatures.push_back(Temperature::celsius(value));
-  internal::check_temperatures(temperatures);
+  internal::check_temperatures(temperatures, unit);
 }
 
 /// The compositions of a grid: one per pair, or one per row or column where the
@@ -135,9 +136,13 @@ void run(const Compositions& compositions, const SoakOptions& options,
   if (progress && !stopped && told < cells) progress(cells);
 }
 
-std::string range_text(const SweptVariable& variable) {
+std::string range_text(const SweptVariable& variable, TemperatureUnit unit) {
   const auto [low, high] =
       std::minmax_element(variable.values.begin(), variable.values.end());
+  if (variable.is_temperature())
+    return variable.name + " " +
+           internal::degrees({Temperature::celsius(*low), Temperature::celsius(*high)},
+                             unit);
   return variable.name + " " + internal::significant(*low, 6) + " to " +
          internal::significant(*high, 6) + " " + variable.unit;
 }
@@ -213,8 +218,9 @@ std::vector<std::string> SoakGrid::carbide_kinds() const {
 std::string SoakGrid::brief() const {
   std::string text = (steel.empty() ? "steel" : steel) + ", " + std::to_string(rows()) +
                      " x " + std::to_string(columns()) + " soaks, " +
-                     range_text(first) + ", " + range_text(second);
-  if (temperature) text += ", " + internal::fixed(temperature->in_celsius(), 0) + " C";
+                     range_text(first, temperature_unit) + ", " +
+                     range_text(second, temperature_unit);
+  if (temperature) text += ", " + internal::degrees(*temperature, temperature_unit);
   if (failures() > 0) text += ", " + std::to_string(failures()) + " NOT USABLE";
   if (cancelled()) text += ", CANCELLED, " + std::to_string(not_done()) + " not done";
   return text + ", long-hold limit";
@@ -225,7 +231,7 @@ SoakGrid soak_grid(const Steel& steel, const SweptVariable& first,
                    const SoakOptions& options,
                    const std::function<bool(std::size_t)>& progress,
                    std::size_t threads) {
-  check(first, second, at);
+  check(first, second, at, options.temperature_unit);
   const Compositions compositions(steel, first, second);
   SoakGrid grid{steel.name(),
                 steel.analysis(),
@@ -234,7 +240,8 @@ SoakGrid soak_grid(const Steel& steel, const SweptVariable& first,
                 at,
                 steel.parameters()->title(),
                 steel.parameters_hash(),
-                {}};
+                {},
+                options.temperature_unit};
   grid.states.resize(grid.rows() * grid.columns());
   run(compositions, options, threads, progress, grid);
   return grid;

@@ -7,6 +7,7 @@
 #include "internal/number_format.hpp"
 #include "internal/other_kinds.hpp"
 #include "internal/result_text.hpp"
+#include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -24,17 +25,26 @@ std::vector<std::size_t> picked(std::size_t all, std::size_t most) {
   return indices;
 }
 
-std::string value_text(const SweptVariable& variable, std::size_t i) {
-  return internal::significant(variable.values[i], 6);
+std::vector<std::string> value_cells(const SweptVariable& variable,
+                                     TemperatureUnit unit) {
+  std::vector<std::string> cells;
+  std::vector<Temperature> temperatures;
+  for (const double value : variable.values) {
+    cells.push_back(internal::significant(value, 6));
+    temperatures.push_back(Temperature::celsius(value));
+  }
+  return variable.is_temperature() ? internal::degree_cells(temperatures, unit) : cells;
 }
 
 std::string table(const SoakGrid& grid, const Quantity& quantity, int digits) {
   const auto values = grid.array(quantity);
   const auto columns = picked(grid.columns(), kMostColumns);
   std::vector<std::vector<std::string>> rows{{quantity.label()}};
-  for (const std::size_t c : columns) rows[0].push_back(value_text(grid.second, c));
+  const auto across = value_cells(grid.second, grid.temperature_unit);
+  const auto down = value_cells(grid.first, grid.temperature_unit);
+  for (const std::size_t c : columns) rows[0].push_back(across[c]);
   for (const std::size_t r : picked(grid.rows(), kMostRows)) {
-    rows.push_back({value_text(grid.first, r)});
+    rows.push_back({down[r]});
     for (const std::size_t c : columns)
       rows.back().push_back(
           internal::fixed_or(values[r * grid.columns() + c], digits, "n/a"));

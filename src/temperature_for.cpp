@@ -4,6 +4,7 @@
 #include "internal/family_borders.hpp"
 #include "internal/quantity_checks.hpp"
 #include "internal/quantity_warnings.hpp"
+#include "internal/temperature_search.hpp"
 #include "internal/temperature_search_text.hpp"
 #include "scan/value_crossings.hpp"
 
@@ -24,12 +25,26 @@ TemperatureSearch temperature_for(const Steel& steel, const Quantity& quantity,
                                   double value, const TemperatureRange& range,
                                   const SoakOptions& soak,
                                   const SearchOptions& search) {
-  internal::require_possible(quantity, value, *steel.parameters());
-  const auto scan = internal::scan_temperatures(steel, range, soak, search);
-  TemperatureSearch found = internal::find_crossings(scan, quantity, value, search);
+  return internal::search_temperatures(
+      steel, quantity, value, range, soak, search,
+      [](const internal::FileScatter& scatter) { return scatter.none(); });
+}
+
+TemperatureSearch internal::search_temperatures(const Steel& steel,
+                                                const Quantity& quantity, double value,
+                                                const TemperatureRange& range,
+                                                const SoakOptions& soak,
+                                                const SearchOptions& search,
+                                                const TargetScatter& target) {
+  require_possible(quantity, value, *steel.parameters());
+  const auto scan = scan_temperatures(steel, range, soak, search);
+  const FileScatter scatter(*steel.parameters());
+  std::optional<CrossingScatter> of_crossings;
+  if (!scatter.empty()) of_crossings = CrossingScatter{&scatter, target(scatter)};
+  TemperatureSearch found = find_crossings(scan, quantity, value, search, of_crossings);
   found.by_family = quantity.by_family();
-  found.of_quantity = internal::warnings_where_known(quantity, warning_states(found));
-  internal::conclude(found);
+  found.of_quantity = warnings_where_known(quantity, warning_states(found));
+  conclude(found);
   return found;
 }
 

@@ -8,6 +8,7 @@
 #include "internal/quantity_condition.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
+#include "scan/why_no_value.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -24,9 +25,12 @@ std::string number(const TemperatureSearch& search, double value) {
 
 std::string crossing_text(const TemperatureSearch& search, const Crossing& crossing) {
   const std::string end = internal::melting_mark(crossing.state) + ")";
+  const std::string error =
+      internal::at_least(crossing.uncertainty_at_least, search.temperature_unit);
   if (crossing.kind == CrossingKind::crossing)
     return degrees(crossing.temperature, search.temperature_unit) +
-           (crossing.rising ? " (rising" : " (falling") + end;
+           (crossing.rising ? " (rising" : " (falling") +
+           (error.empty() ? "" : ", " + error) + end;
   return degrees(crossing.temperature, search.temperature_unit) + " (jump from " +
          number(search, crossing.below) + " to " + number(search, crossing.above) + end;
 }
@@ -80,23 +84,43 @@ TargetStatus status_of(const TemperatureSearch& search) {
                      std::all_of(crossings.begin(), crossings.end(), is_jump);
   if (jumps) return TargetStatus::jumps_over;
   if (!crossings.empty() || !search.equal.empty()) return TargetStatus::found;
-  if (search.complete()) return TargetStatus::never_reached;
-  const bool any = std::isfinite(search.lowest.value);
-  return any || !search.stopped.empty() ? TargetStatus::not_known
-                                        : TargetStatus::not_computable;
+  if (!search.complete()) return TargetStatus::not_known;
+  return std::isfinite(search.lowest.value) ? TargetStatus::never_reached
+                                            : TargetStatus::not_computable;
+}
+
+/// "below 801 C"
+std::string where(const TemperatureSearch& search, const PhaseGap& gap) {
+  const TemperatureUnit unit = search.temperature_unit;
+  if (gap.low == search.range.low) return "below " + degrees(gap.high, unit);
+  if (gap.high == search.range.high) return "above " + degrees(gap.low, unit);
+  return "from " + degrees(TemperatureRange{gap.low, gap.high}, unit);
+}
+
+/// "; no value below 801 C: no austenite", one for each stretch.
+std::string no_value_text(const TemperatureSearch& search) {
+  std::string text;
+  for (const PhaseGap& gap : search.no_value)
+    text += "; no value " + where(search, gap) + internal::reason_text(gap.reason);
+  return text;
+}
+
+/// What is left open, behind an answer.
+std::string limits_text(const TemperatureSearch& search) {
+  return no_value_text(search) +
+         (search.complete() ? "" : "; part of the range is not known");
 }
 
 std::string sentence(const TemperatureSearch& search) {
   const std::string target = number(search, search.target);
   switch (search.status) {
     case TargetStatus::found:
-      return found_text(search) +
-             (search.complete() ? "" : "; part of the range is not known");
+      return found_text(search) + limits_text(search);
     case TargetStatus::jumps_over:
-      return jumps_text(search) +
-             (search.complete() ? "" : "; part of the range is not known");
+      return jumps_text(search) + limits_text(search);
     case TargetStatus::never_reached:
-      return span_text(search) + " in the range and never " + target;
+      return span_text(search) + " in the range and never " + target +
+             no_value_text(search);
     case TargetStatus::always_equal:
       return search.quantity + " is " + target + " in the whole range";
     case TargetStatus::not_computable:
@@ -104,9 +128,12 @@ std::string sentence(const TemperatureSearch& search) {
     case TargetStatus::not_known:
       break;
   }
-  if (std::isnan(search.lowest.value)) return "nothing is known of the range";
-  return span_text(search) + " where it is known and not " + target +
-         " there; part of the range is not known";
+  if (std::isnan(search.lowest.value))
+    return search.no_value.empty()
+               ? "nothing is known of the range"
+               : "nothing else is known of the range" + no_value_text(search);
+  return span_text(search) + " where it is known and not " + target + " there" +
+         limits_text(search);
 }
 
 std::string table_of(const TemperatureSearch& search) {
@@ -129,7 +156,7 @@ std::string unknown_text(const TemperatureSearch& search) {
   for (const PhaseGap& gap : search.gaps)
     text += internal::wrapped(
         "NOT KNOWN from " +
-            degrees(TemperatureRange{gap.low, gap.high}, search.temperature_unit, 2) +
+            degrees(TemperatureRange{gap.low, gap.high}, search.temperature_unit) +
             ": " + gap.reason + ".",
         kWidth, 2);
   if (!search.stopped.empty())

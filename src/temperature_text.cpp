@@ -1,5 +1,7 @@
 #include "internal/temperature_text.hpp"
 
+#include <array>
+
 #include "internal/number_format.hpp"
 
 namespace gibbsteel::internal {
@@ -11,6 +13,11 @@ std::string number(Temperature t, TemperatureUnit unit, int digits = 0) {
 
 double difference(double kelvin, TemperatureUnit unit) {
   return unit == TemperatureUnit::fahrenheit ? 1.8 * kelvin : kelvin;
+}
+
+/// Of a difference of temperatures.
+std::string size_text(double kelvin, TemperatureUnit unit) {
+  return fixed(difference(kelvin, unit), 0);
 }
 
 /// The text in C and, in brackets, the same in another unit.
@@ -40,17 +47,52 @@ std::string degrees_inside(Temperature t, TemperatureUnit unit) {
              : celsius + ", " + number(t, unit) + " " + symbol_of(unit);
 }
 
-std::string degrees(const TemperatureRange& range, TemperatureUnit unit, int digits) {
+std::string degrees(const TemperatureRange& range, TemperatureUnit unit) {
   return beside(unit, [&](TemperatureUnit shown) {
-    return number(range.low, shown, digits) + " to " +
-           number(range.high, shown, digits) + " " + symbol_of(shown);
+    const auto numbers = degree_numbers(std::array{range.low, range.high}, shown);
+    return numbers[0] + " to " + numbers[1] + " " + symbol_of(shown);
   });
+}
+
+std::vector<std::string> degree_numbers(std::span<const Temperature> series,
+                                        TemperatureUnit unit) {
+  std::vector<std::string> numbers;
+  bool alike = false;
+  for (const Temperature t : series) {
+    const std::string text = number(t, unit);
+    const std::size_t i = numbers.size();
+    alike = alike || (i > 0 && text == numbers[i - 1] && t != series[i - 1]);
+    numbers.push_back(text);
+  }
+  for (std::size_t i = 0; alike && i < numbers.size(); ++i)
+    numbers[i] = number(series[i], unit, 2);
+  return numbers;
+}
+
+std::vector<std::string> degree_cells(std::span<const Temperature> series,
+                                      TemperatureUnit unit) {
+  std::vector<std::string> cells = degree_numbers(series, TemperatureUnit::celsius);
+  if (unit == TemperatureUnit::celsius) return cells;
+  const auto beside = degree_numbers(series, unit);
+  for (std::size_t i = 0; i < cells.size(); ++i)
+    cells[i] += " (" + beside[i] + " " + symbol_of(unit) + ")";
+  return cells;
+}
+
+std::string at_least(double kelvin, TemperatureUnit unit) {
+  if (!(kelvin >= 0.5)) return "";
+  const std::string text = "at least +-" + fixed(kelvin, 0) + " C";
+  if (unit == TemperatureUnit::celsius) return text;
+  return text + ", +-" + size_text(kelvin, unit) + " " + symbol_of(unit);
+}
+
+std::string in_brackets(const std::string& text) {
+  return text.empty() ? "" : " (" + text + ")";
 }
 
 std::string degrees_with_error(Temperature t, double error, TemperatureUnit unit) {
   return beside(unit, [&](TemperatureUnit shown) {
-    return number(t, shown) + " " + symbol_of(shown) + " +-" +
-           fixed(difference(error, shown), 0);
+    return number(t, shown) + " " + symbol_of(shown) + " +-" + size_text(error, shown);
   });
 }
 

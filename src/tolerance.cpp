@@ -77,6 +77,7 @@ ToleranceBand tolerance_band(const Steel& steel, Temperature t,
   internal::check_tolerances(steel, t, tolerances, options);
   internal::require_known(quantities, *steel.parameters());
   ToleranceBand band;
+  band.temperature_unit = options.soak.temperature_unit;
   band.nominal = steel.soak(t, options.soak);
   band.inputs = internal::inputs_of(steel, t, tolerances);
   band.segregated_carbon = options.segregated_carbon;

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "internal/number_format.hpp"
+#include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
 #include "tolerance/band_text.hpp"
 
@@ -18,14 +19,26 @@ std::string percent_of(double share) {
   return internal::fixed_or(100.0 * share, 0, "n/a");
 }
 
+/// Nominal value, low and high end.
+std::vector<std::string> cells_of(const TolerancedInput& input, TemperatureUnit unit) {
+  std::vector<std::string> cells;
+  std::vector<Temperature> temperatures;
+  for (const double value : {input.nominal, input.low, input.high}) {
+    cells.push_back(fixed(value, input.unit == "wt%" ? 3 : 1));
+    temperatures.push_back(Temperature::celsius(value));
+  }
+  return input.name == "temperature" ? internal::degree_cells(temperatures, unit)
+                                     : cells;
+}
+
 std::string inputs_table(const ToleranceBand& band) {
   Rows rows{{"scatters", "unit", "nominal", "low", "high", "std dev", "as"}};
   for (const TolerancedInput& i : band.inputs) {
-    const int digits = i.unit == "wt%" ? 3 : 1;
-    rows.push_back({i.name, i.unit, fixed(i.nominal, digits), fixed(i.low, digits),
-                    fixed(i.high, digits),
-                    internal::significant(i.standard_deviation, 3),
-                    i.given_deviation > 0.0 ? "normal" : "uniform"});
+    rows.push_back({i.name, i.unit});
+    for (const std::string& cell : cells_of(i, band.temperature_unit))
+      rows.back().push_back(cell);
+    rows.back().push_back(internal::significant(i.standard_deviation, 3));
+    rows.back().push_back(i.given_deviation > 0.0 ? "normal" : "uniform");
   }
   return internal::text_table(rows);
 }

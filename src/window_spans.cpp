@@ -105,6 +105,12 @@ WindowSpans less(const WindowSpans& spans, const PhaseGap& gap, WindowRule rule)
   return rest;
 }
 
+void count_as_gaps(const std::vector<PhaseGap>& no_value, std::vector<PhaseGap>& gaps) {
+  gaps.insert(gaps.end(), no_value.begin(), no_value.end());
+  std::sort(gaps.begin(), gaps.end(),
+            [](const PhaseGap& a, const PhaseGap& b) { return a.low < b.low; });
+}
+
 std::vector<PhaseGap> take_gaps_without(const PhaseChanges& changes,
                                         const std::string& kind,
                                         std::vector<PhaseGap>& gaps) {

@@ -1219,6 +1219,9 @@ class PhaseChange(_Compiled):
     def bracket_width(self) -> float:
         """[K]: `below` and `above` are that far apart."""
     @property
+    def uncertainty_at_least(self) -> float:
+        """One standard deviation of the temperature by the file [K], Eq. (B8)."""
+    @property
     def appears(self) -> list[str]:
         """Kinds."""
     @property
@@ -1359,6 +1362,9 @@ class Dissolution(_Compiled):
     def status(self) -> str:
         """``"found"``, ``"never present"``, ``"still present"`` or ``"not known"``."""
     @property
+    def uncertainty_at_least(self) -> float:
+        """One standard deviation of the temperature by the file [K], Eq. (B8)."""
+    @property
     def intervals(self) -> list[PhaseField]:
         """Where the kind is present."""
     @property
@@ -1495,6 +1501,9 @@ class Crossing(_Compiled):
     def bracket_width(self) -> float:
         """[K]"""
     @property
+    def uncertainty_at_least(self) -> float:
+        """One standard deviation of the temperature by the file [K], Eq. (B8)."""
+    @property
     def kind(self) -> str:
         """``"crossing"``, or ``"jump"``: the quantity jumps across the value."""
     @property
@@ -1569,6 +1578,9 @@ class TemperatureSearch(_Compiled):
     @property
     def gaps(self) -> list[PhaseGap]:
         """Upwards."""
+    @property
+    def no_value(self) -> list[PhaseGap]:
+        """Where the quantity has no value, and why."""
     @property
     def soaks(self) -> int:
         """Number that the search took."""
@@ -1960,6 +1972,7 @@ def twin_study(
     others: Sequence[float],
     steps: MakeableSteps,
     keep_not_modelled: bool,
+    unit: str,
 ) -> TwinStudy:
     """See gibbsteel.Steel.twin_study."""
 
@@ -2347,6 +2360,7 @@ class DesignTarget(_Compiled):
         sense: str,
         wanted: float,
         tolerance: float | None = None,
+        unit: str = "celsius",
     ) -> None: ...
     @property
     def quantity(self) -> Quantity:

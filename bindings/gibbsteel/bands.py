@@ -13,7 +13,7 @@ from .errors import InputError
 from .progress import Callback, reporting
 from .soak_options import soak_options
 from .target_quantity import as_list
-from .temperature import one_kelvin, refuse_without_unit
+from .temperature import one_with_unit, refuse_without_unit
 
 
 def _limits(
@@ -35,6 +35,31 @@ def _limits(
     if problems:
         raise InputError(problems)
     return limits
+
+
+def _furnace_error(celsius: float, fahrenheit: float | None) -> float:
+    """[C]"""
+    if fahrenheit is None:
+        return celsius
+    if celsius:
+        what = "is given as furnace_celsius= and as furnace_fahrenheit="
+        code, remedy = "gibbsteel.input.211", "give one of the two"
+        raise InputError([Problem(code, "furnace error", what, remedy)])
+    return fahrenheit / 1.8
+
+
+def _tolerances(
+    ranges: Mapping[str, tuple[float, float]] | None,
+    standard_deviations: Mapping[str, float] | None,
+    furnace: tuple[float, float | None],
+    segregation_percent: float,
+) -> _core.HeatTolerances:
+    return _core.HeatTolerances(
+        ranges=_limits(ranges),
+        standard_deviations=as_weight_percent(standard_deviations, {}),
+        furnace_error=_furnace_error(*furnace),
+        segregation_percent=segregation_percent,
+    )
 
 
 def _sampling(samples: Any, seed: Any, threads: Any) -> tuple[int, int, int]:
@@ -60,6 +85,7 @@ class BandMethods:
         ranges: Mapping[str, tuple[float, float]] | None = None,
         standard_deviations: Mapping[str, float] | None = None,
         furnace_celsius: float = 0.0,
+        furnace_fahrenheit: float | None = None,
         segregation_percent: float = 0.0,
         segregated_carbon: str = "equal activity",
         quantities: Quantity | Sequence[Quantity] | None = None,
@@ -87,8 +113,9 @@ class BandMethods:
         standard_deviations : mapping of str to float, optional
             Scatter by element [wt%], such as that of a mill's certificates: a normal
             distribution around the steel, cut at 0.
-        furnace_celsius : float
-            Furnace error, plus or minus [C, also with ``fahrenheit=``], 0 to 200.
+        furnace_celsius, furnace_fahrenheit : float
+            Furnace error, plus or minus, in C (0 to 200) or in F (0 to 360): one of
+            them, whatever the soak is given in.
         segregation_percent : float
             Local segregation, plus or minus [percent of each alloy content], 0 to 90:
             all substitutional elements are richer or poorer together.
@@ -140,21 +167,18 @@ class BandMethods:
         True
         """
         refuse_without_unit(without_unit, "tolerance_band(celsius=1120, ...)")
-        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
-        tolerances = _core.HeatTolerances(
-            ranges=_limits(ranges),
-            standard_deviations=as_weight_percent(standard_deviations, {}),
-            furnace_error=furnace_celsius,
-            segregation_percent=segregation_percent,
+        at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+        furnace = furnace_celsius, furnace_fahrenheit
+        scatter = ranges, standard_deviations, furnace, segregation_percent
+        soak = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options, unit=unit
         )
-        soak = soak_options(graphite, phases, suppressed, at_soak_temperature, options)
         drawn, first, crew = _sampling(samples, seed, threads)
         sampling = drawn, first, percentiles, corners, segregated_carbon, crew
         chosen = _core.ToleranceOptions(soak, *sampling)
+        asked = _tolerances(*scatter), as_list(quantities or []), chosen
         with reporting(progress, samples) as callback:
-            return _core.tolerance_band(
-                self._core, at, tolerances, as_list(quantities or []), chosen, callback
-            )
+            return _core.tolerance_band(self._core, at, *asked, callback)
 
     def parameter_band(
         self,
@@ -216,10 +240,10 @@ class BandMethods:
         """
         refuse_without_unit(without_unit, "parameter_band(celsius=1120)")
         drawn, first, crew = _sampling(samples, seed, threads)
+        at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         chosen = soak_options(
-            graphite, phases, suppressed, at_soak_temperature, options
+            graphite, phases, suppressed, at_soak_temperature, options, unit=unit
         )
-        at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         with reporting(progress, samples) as callback:
             return _core.parameter_band(
                 self._core,

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
 from . import _core
-from ._core import Design, DesignTarget, MakeableSteps, Problem, State
+from ._core import Design, DesignTarget, MakeableSteps, Problem, Quantity, State
 from .arguments import count, require
 from .composition_for import range_of
 from .errors import InputError
@@ -14,7 +14,7 @@ from .progress import Callback, counting
 from .soak_options import soak_options
 from .steel import Steel
 from .target_quantity import QuantityLike, as_quantity
-from .temperature import one_kelvin
+from .temperature import one_with_unit
 
 _CODE = "gibbsteel.input.269"
 
@@ -69,8 +69,18 @@ def target(
         remedy = "give exactly one of equal=, at_least= and at_most="
         raise InputError([Problem(_CODE, f"targets, {quantity.name}", what, remedy)])
     sense, wanted = next(iter(given.items()))
-    at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
-    return DesignTarget(quantity, at, sense, float(wanted), tolerance)
+    at = one_with_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
+    return _target(quantity, at, sense, float(wanted), tolerance)
+
+
+def _target(
+    quantity: Quantity,
+    at: tuple[float, str],
+    sense: str,
+    wanted: float,
+    tolerance: float | None,
+) -> DesignTarget:
+    return DesignTarget(quantity, at[0], sense, wanted, tolerance, at[1])
 
 
 def matrix_targets(
@@ -106,10 +116,8 @@ def matrix_targets(
     targets = _core.matrix_targets(state, list(elements))
     if celsius is None and fahrenheit is None:
         return targets
-    at = one_kelvin(celsius=celsius, fahrenheit=fahrenheit)
-    return [
-        DesignTarget(t.quantity, at, t.sense, t.wanted, t.tolerance) for t in targets
-    ]
+    at = one_with_unit(celsius=celsius, fahrenheit=fahrenheit)
+    return [_target(t.quantity, at, t.sense, t.wanted, t.tolerance) for t in targets]
 
 
 def design(

@@ -49,7 +49,9 @@ def matching_temperature(
     -------
     MatchingTemperature
         ``temperatures_celsius``, and ``search`` with its crossings; look at
-        ``search.status`` when there is none.
+        ``search.status`` when there is none. ``uncertainty_at_least`` of a crossing
+        counts that the same numbers of the file move the reference; it is NaN when that
+        was made with another file or is a short soak.
 
     Raises
     ------

@@ -6,14 +6,26 @@ from collections.abc import Iterable
 from typing import Any, Self
 
 from . import _core
-from ._core import CompiledSteel, MakeableSteps, State, TwinStudy
-from .temperature import many_kelvin, one_kelvin, refuse_without_unit
+from ._core import CompiledSteel, MakeableSteps, Problem, State, TwinStudy
+from .errors import InputError
+from .temperature import many_kelvin, one_kelvin, one_with_unit, refuse_without_unit
 
 
 def _steps(rounding: bool | MakeableSteps) -> MakeableSteps:
     if isinstance(rounding, MakeableSteps):
         return rounding
     return MakeableSteps() if rounding else MakeableSteps.none()
+
+
+def _others(celsius: Any, fahrenheit: Any) -> list[float]:
+    """[K]; none when nothing is given."""
+    if celsius is None and fahrenheit is None:
+        return []
+    if celsius is not None and fahrenheit is not None:
+        what = "are given as others_celsius= and as others_fahrenheit="
+        code = "gibbsteel.input.211"
+        raise InputError([Problem(code, "others", what, "give one of the two")])
+    return many_kelvin(celsius=celsius, fahrenheit=fahrenheit)
 
 
 class MatrixTwinMethods:
@@ -81,7 +93,8 @@ class MatrixTwinMethods:
         *without_unit: Any,
         celsius: Any = None,
         fahrenheit: Any = None,
-        others_celsius: Iterable[Any] = (),
+        others_celsius: Iterable[Any] | None = None,
+        others_fahrenheit: Iterable[Any] | None = None,
         rounding: bool | MakeableSteps = True,
         keep_not_modelled: bool = False,
     ) -> TwinStudy:
@@ -91,8 +104,8 @@ class MatrixTwinMethods:
         ----------
         celsius, fahrenheit : float
             Exactly one of them: where the matrix is taken.
-        others_celsius : iterable of float
-            Further temperatures for the twin [C].
+        others_celsius, others_fahrenheit : iterable of float, optional
+            Further temperatures for the twin: one of them.
 
         The other parameters are those of `matrix_twin`.
 
@@ -110,10 +123,9 @@ class MatrixTwinMethods:
         True
         """
         refuse_without_unit(without_unit, "twin_study(celsius=1200)")
+        at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit)
+        others = _others(others_celsius, others_fahrenheit)
+        steps = _steps(rounding)
         return _core.twin_study(
-            self._core,
-            one_kelvin(celsius=celsius, fahrenheit=fahrenheit),
-            many_kelvin(celsius=others_celsius),
-            _steps(rounding),
-            keep_not_modelled,
+            self._core, at, others, steps, keep_not_modelled, unit
         )

@@ -10,7 +10,7 @@ from ._core import Problem, SectionMap, SectionOptions, SolveOptions
 from .errors import InputError
 from .progress import Callback, reporting
 from .soak_options import soak_options
-from .temperature import many_kelvin, one_kelvin, refuse_without_unit
+from .temperature import given_unit, many_kelvin, one_kelvin, refuse_without_unit
 
 _ONE = "section_map(C=(0, 2), celsius=(650, 1200))"
 _TWO = "section_map(C=(0, 2), Cr=(0, 20), celsius=1000)"
@@ -127,9 +127,10 @@ class SectionMethods:
         4
         """
         refuse_without_unit(without_unit, _ONE)
-        chosen = soak_options(
-            graphite, phases, suppressed, at_soak_temperature, options
-        )
         given = {"celsius": celsius, "fahrenheit": fahrenheit, "kelvin": kelvin}
+        unit = given_unit(**given)
+        chosen = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options, unit=unit
+        )
         how = section if section is not None else SectionOptions()
         return _run(self._core, elements, given, chosen, how, progress)

@@ -10,7 +10,7 @@ from ._core import Problem, SoakGrid, SolveOptions, SweptVariable
 from .errors import InputError
 from .progress import Callback, reporting
 from .soak_options import soak_options
-from .temperature import many_kelvin, one_kelvin, refuse_without_unit
+from .temperature import given_unit, many_kelvin, one_kelvin, refuse_without_unit
 
 _REMEDY = "give a series of weight percents, for instance C=[0.50, 0.55, 0.60]"
 
@@ -109,8 +109,9 @@ class GridMethods:
         (2, 3)
         """
         refuse_without_unit(without_unit, "grid(C=[0.5, 0.6], celsius=[1100, 1150])")
-        chosen = soak_options(
-            graphite, phases, suppressed, at_soak_temperature, options
-        )
         given = {"celsius": celsius, "fahrenheit": fahrenheit, "kelvin": kelvin}
+        unit = given_unit(**given)
+        chosen = soak_options(
+            graphite, phases, suppressed, at_soak_temperature, options, unit=unit
+        )
         return _run_grid(self._core, elements, given, chosen, progress)

@@ -36,6 +36,7 @@ def phase_changes_to_frame(found: PhaseChanges) -> pd.DataFrame:
             "temperature_C": change.celsius,
             "temperature_F": change.fahrenheit,
             "bracket_K": change.bracket_width,
+            "uncertainty_at_least_K": change.uncertainty_at_least,
             "appears": _names(change.appears),
             "disappears": _names(change.disappears),
             "invariant": change.invariant,
@@ -73,6 +74,7 @@ def _crossing_rows(search: TemperatureSearch) -> list[dict[str, Any]]:
             "value": crossing.value,
             "value_below": crossing.below,
             "value_above": crossing.above,
+            "uncertainty_at_least_K": crossing.uncertainty_at_least,
             "carbide_volume_percent": crossing.state.carbide_volume_percent,
             "matrix_C_weight_percent": matrix_carbon(crossing.state),
         }

@@ -61,6 +61,9 @@ class TargetMethods:
         -------
         PhaseChanges
             ``changes``, ``fields``, ``ae1``, ``gaps`` (where nothing is known), ...
+            ``uncertainty_at_least`` of a change [K] is one standard deviation of its
+            temperature by those that the parameter file states, Eq. (B8); NaN where
+            it states nothing of it, or several phases change at once.
 
         Raises
         ------
@@ -111,8 +114,8 @@ class TargetMethods:
         -------
         Dissolution
             Look at ``status``: the kind may be there up to the end of the range, or
-            nowhere in it. ``intervals`` tells where it is, ``warnings`` how far to
-            trust it.
+            nowhere in it. ``intervals`` tells where it is, ``warnings`` and
+            ``uncertainty_at_least`` (as that of `phase_changes`) how far to trust it.
 
         Raises
         ------
@@ -182,6 +185,10 @@ class TargetMethods:
             ``temperatures_celsius``, upwards; ``crossings`` with their soaks; look at
             ``status`` and ``text`` when there is none. A crossing of kind ``"jump"``
             does not have the value: see ``below`` and ``above``.
+            ``uncertainty_at_least`` of a crossing [K] is one standard deviation of its
+            temperature by those that the parameter file states, Eq. (B8); NaN where it
+            states nothing of the quantity. ``gaps`` is where nothing is known,
+            ``no_value`` where the quantity has none and why.
 
         Raises
         ------

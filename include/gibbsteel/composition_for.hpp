@@ -46,7 +46,7 @@ struct ValueAtPercent {
   bool operator==(const ValueAtPercent&) const = default;
 };
 
-/// Weight percents of which nothing is known.
+/// Weight percents of which nothing is known, or where there is no value.
 struct PercentGap {
   double low = 0.0, high = 0.0;
   std::string reason;
@@ -66,7 +66,7 @@ struct CompositionSearch {
   std::vector<WeightPercentRange>
       equal;                       ///< where it has the value throughout, upwards
   ValueAtPercent lowest, highest;  ///< of all soaks of the search
-  std::vector<PercentGap> gaps;    ///< upwards; also where it has no value
+  std::vector<PercentGap> gaps;    ///< upwards: nothing is known there
   std::size_t soaks = 0;
   std::string stopped;    ///< why the range is not searched to its end; else empty
   std::string text;       ///< one sentence: the answer, or why there is none
@@ -76,7 +76,9 @@ struct CompositionSearch {
   bool by_family = false;            ///< as Quantity::by_family()
   std::vector<Warning> of_quantity;  ///< Quantity::warnings() of those states
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
+  std::vector<PercentGap> no_value;  ///< as TemperatureSearch::no_value
 
+  /// True when nothing in the range is unknown.
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
   /// The distinct warnings of the crossings and of the quantity there; where there are
   /// none, of `low` and `high`. With by_family also where the family of the steel

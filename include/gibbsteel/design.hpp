@@ -40,6 +40,7 @@ struct DesignTarget {
   /// shall be equal. 0 for a limit: kept to within what the search resolves, a
   /// thousandth of the usual tolerance.
   double tolerance = 0.0;
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   /// 1 % of the wanted value, at least 0.005: this library's own choice.
   static double usual_tolerance(double wanted) noexcept;
@@ -96,6 +97,7 @@ struct TargetOutcome {
   /// holds. In the unit of the quantity.
   double miss = Occurrence::kUnknown;
   bool met = false;  ///< within the tolerance; see DesignTarget::tolerance
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
   bool operator==(const TargetOutcome&) const = default;
 };
 

@@ -21,6 +21,10 @@ struct MatchingTemperature {
 /// All temperatures in the range at which `other` has the reference's value.
 /// Matrix carbon is quantities::matrix("C"), carbide volume is
 /// quantities::carbide_volume_percent(), ...
+///
+/// Crossing::uncertainty_at_least: the numbers of the file move both steels. NaN when
+/// the reference is a short soak, was made with another file, or with other options
+/// than `soak` (then its value does not come out again).
 /// @throws InputError gibbsteel.input.253 (the reference is not usable or has no such
 ///         value), and as temperature_for()
 MatchingTemperature matching_temperature(const State& reference, const Steel& other,

@@ -20,6 +20,12 @@ struct PhaseChange {
   bool invariant = false;
   std::string text;  ///< "727 C on heating: ferrite + M3C -> austenite (invariant)"
   State below, above;
+  /// One standard deviation of the temperature [K], Eq. (B8) of temperature_for.hpp of
+  /// the driving force of the phase on the side where it is absent: it is at least that
+  /// unsure. No more than the fields beside it reach, beyond which slopes are others.
+  /// NaN where several phases change, and where the file states nothing that it depends
+  /// on.
+  double uncertainty_at_least = Occurrence::kUnknown;
 };
 
 /// What ends a field or the presence of a kind.
@@ -78,6 +84,8 @@ struct Dissolution {
   /// what was searched.
   std::vector<Warning> warnings;
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
+  /// Of `temperature`, as PhaseChange::uncertainty_at_least.
+  double uncertainty_at_least = Occurrence::kUnknown;
 
   std::string brief() const;  ///< one line
   std::string full() const;   ///< the answer, warnings and cautions

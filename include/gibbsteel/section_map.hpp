@@ -103,6 +103,7 @@ struct SectionMap {
   std::string parameters, parameters_hash;
   std::size_t soaks = 0;  ///< that the search took
   std::string stopped;    ///< why it is not complete; else empty
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   /// True when nothing in the map is unknown.
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }

@@ -36,6 +36,7 @@ struct SoakGrid {
   std::string parameters_hash;
   /// Row by row; empty where the caller stopped before the soak was done.
   std::vector<std::optional<State>> states;
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   std::size_t rows() const noexcept { return first.values.size(); }
   std::size_t columns() const noexcept { return second.values.size(); }

@@ -1,5 +1,14 @@
 #pragma once
-/// At which temperatures a number of the state has a given value.
+/// At which temperatures a number of the state has a given value, and how surely.
+///
+/// Where the parameter file states standard deviations of its numbers
+/// (parameter_band.hpp), they move a temperature at which a quantity q has its value,
+/// to first order, by
+///   sd(T) = sd(q - target) / |dq/dT|                                         Eq. (B8)
+/// the standard deviation above by Eq. (U5). A target that is the value of another soak
+/// moves with the same numbers (matching_temperature.hpp); one that was typed does not.
+/// Numbers without a standard deviation count as exact: it is at least that much. No
+/// more than kFarthestUncertainty is told: slopes do not hold far away.
 
 #include <optional>
 #include <string>
@@ -9,6 +18,9 @@
 #include "gibbsteel/quantity.hpp"
 
 namespace gibbsteel {
+
+/// [K], own choice
+inline constexpr double kFarthestUncertainty = 50.0;
 
 /// Only ever appended.
 enum class TargetStatus {
@@ -38,6 +50,10 @@ struct Crossing {
   double value = 0.0;               ///< of `state`
   double below = 0.0, above = 0.0;  ///< of the quantity at the ends of the bracket
   State state;  ///< the soak at this temperature; for a jump that below it
+  /// One standard deviation of the temperature by Eq. (B8) [K]: it is at least that
+  /// unsure. NaN for a jump, where a phase comes or goes within 0.1 K, and where the
+  /// file states nothing that the quantity depends on.
+  double uncertainty_at_least = Occurrence::kUnknown;
 };
 
 /// A value, and the temperature of its soak.
@@ -57,7 +73,7 @@ struct TemperatureSearch {
   std::vector<Crossing> crossings;      ///< upwards
   std::vector<TemperatureRange> equal;  ///< where it has the value throughout, upwards
   ValueAt lowest, highest;              ///< of all soaks of the search
-  std::vector<PhaseGap> gaps;           ///< upwards; also where it has no value
+  std::vector<PhaseGap> gaps;           ///< upwards: nothing is known there
   std::size_t soaks = 0;
   std::string stopped;  ///< why the range is not searched to its end; else empty
   std::string text;     ///< one sentence: the answer, or why there is none
@@ -67,7 +83,11 @@ struct TemperatureSearch {
   bool by_family = false;            ///< as Quantity::by_family()
   std::vector<Warning> of_quantity;  ///< Quantity::warnings() of those states
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
+  /// Upwards: where soaks are known and the quantity has no value, and why ("no
+  /// austenite"). Between two soaks without a value none is looked for.
+  std::vector<PhaseGap> no_value;
 
+  /// True when nothing in the range is unknown.
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }
   /// The distinct warnings of the crossings and of the quantity there; where there are
   /// none, of `low` and `high`. With by_family also that the steel is near a border of

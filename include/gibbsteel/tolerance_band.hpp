@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "gibbsteel/band.hpp"
+#include "gibbsteel/temperature_unit.hpp"
 
 namespace gibbsteel {
 
@@ -23,6 +24,7 @@ struct ToleranceBand : Band {
   SegregatedCarbon segregated_carbon = SegregatedCarbon::equal_activity;
   std::size_t corners = 0;  ///< distinct corners soaked, the unusable ones included
   std::vector<UnusableSample> unusable_corners;
+  TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   std::string brief() const;  ///< one line
   std::string full() const;   ///< tables with units, warnings and cautions

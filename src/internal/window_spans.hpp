@@ -20,6 +20,9 @@ WindowSpans at_least(const TemperatureSearch& search, WindowRule rule);
 /// Takes out a gap; `rule` is what its ends are called.
 WindowSpans less(const WindowSpans& spans, const PhaseGap& gap, WindowRule rule);
 
+/// A rule cannot be judged where its number has no value. Both lists go upwards.
+void count_as_gaps(const std::vector<PhaseGap>& no_value, std::vector<PhaseGap>& gaps);
+
 /// Takes those gaps out of the list that lie where phases are known and the kind is not
 /// among them. @return them
 std::vector<PhaseGap> take_gaps_without(const PhaseChanges& changes,

@@ -39,10 +39,19 @@ Crossing crossing_of(const TemperatureScan& scan, const LineCrossing& found) {
   return crossing;
 }
 
+double uncertainty_of(const SoakProblem& problem, const Quantity& quantity,
+                      const LineCrossing& found, const CrossingScatter& scatter) {
+  const auto slopes =
+      scatter.file->slopes(problem, found.result, found.state, quantity);
+  return slopes.one_sided ? Occurrence::kUnknown
+                          : scatter.file->of_temperature(slopes, scatter.target);
+}
+
 }  // namespace
 
 TemperatureSearch find_crossings(const TemperatureScan& scan, const Quantity& quantity,
-                                 double target, const SearchOptions& search) {
+                                 double target, const SearchOptions& search,
+                                 const std::optional<CrossingScatter>& scatter) {
   const LineSearch line = search_line(line_of(scan, search), quantity, target);
   TemperatureSearch found;
   found.steel = scan.problem.blank.steel;
@@ -53,12 +62,18 @@ TemperatureSearch find_crossings(const TemperatureScan& scan, const Quantity& qu
   found.target = target;
   found.range = scan.range;
   found.temperature_unit = scan.problem.options.temperature_unit;
-  for (const LineCrossing& crossing : line.crossings)
+  for (const LineCrossing& crossing : line.crossings) {
     found.crossings.push_back(crossing_of(scan, crossing));
+    if (scatter && crossing.kind == CrossingKind::crossing)
+      found.crossings.back().uncertainty_at_least =
+          uncertainty_of(scan.problem, quantity, crossing, *scatter);
+  }
   for (const LineSpan& span : line.equal)
     found.equal.push_back({scan.at(span.from), scan.at(span.to)});
   for (const LineGap& gap : line.gaps)
     found.gaps.push_back({scan.at(gap.from), scan.at(gap.to), gap.reason});
+  for (const LineGap& gap : line.no_value)
+    found.no_value.push_back({scan.at(gap.from), scan.at(gap.to), gap.reason});
   found.lowest = {line.lowest.value, scan.at(line.lowest.s)};
   found.highest = {line.highest.value, scan.at(line.highest.s)};
   found.low = line.low;

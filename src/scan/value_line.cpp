@@ -10,6 +10,7 @@
 #include "scan/cubic_bounds.hpp"
 #include "scan/stopped.hpp"
 #include "scan/value_samples.hpp"
+#include "scan/why_no_value.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -52,7 +53,7 @@ class CrossingSearch {
       }
       last = i;
     }
-    for (const LineGap& gap : scan_.gaps) add_gap(gap.from, gap.to, gap.reason);
+    for (const LineGap& gap : scan_.gaps) add_gap(gap, found_.gaps);
     std::sort(found_.gaps.begin(), found_.gaps.end(),
               [](const LineGap& a, const LineGap& b) { return a.from < b.from; });
   }
@@ -174,6 +175,7 @@ class CrossingSearch {
     crossing.below = a.excess + found_.target;
     crossing.above = b.excess + found_.target;
     crossing.state = root.state;
+    crossing.result = *root.result;
     found_.crossings.push_back(std::move(crossing));
   }
 
@@ -184,21 +186,16 @@ class CrossingSearch {
       found_.equal.push_back({a.s, b.s});
   }
 
+  /// At least one of the two has no value.
   void add_unknown(const ValueSample& a, const ValueSample& b) {
-    const ValueSample& bad = known(a) ? b : a;
-    add_gap(
-        a.s, b.s,
-        bad.state.usable() ? why_no_value(bad.state) : bad.state.solve_report.reason);
-  }
-
-  std::string why_no_value(const State& state) const {
-    const auto& all = state.occurrences;
-    const bool austenite = std::any_of(all.begin(), all.end(), [](const Occurrence& o) {
-      return o.kind == "austenite";
-    });
-    if (!austenite) return "the quantity has no value there, and there is no austenite";
-    const std::string why = why_no_short_soak(quantity_, state);
-    return why.empty() ? "the quantity has no value there" : why;
+    for (const ValueSample* sample : {&a, &b})
+      if (!sample->state.usable())
+        return add_gap({a.s, b.s, sample->state.solve_report.reason}, found_.gaps);
+    const State& without = (known(a) ? b : a).state;
+    // A soak of minutes has a number there, but no estimate of it.
+    const std::string refused = why_no_short_soak(quantity_, without);
+    if (!refused.empty()) return add_gap({a.s, b.s, refused}, found_.gaps);
+    add_gap({a.s, b.s, why_no_value(quantity_, without)}, found_.no_value);
   }
 
   /// Reasons of soaks differ by the numbers in them.
@@ -207,14 +204,13 @@ class CrossingSearch {
     return reason;
   }
 
-  void add_gap(double from, double to, const std::string& reason) {
-    const bool joins =
-        !found_.gaps.empty() && found_.gaps.back().to == from &&
-        without_digits(found_.gaps.back().reason) == without_digits(reason);
+  static void add_gap(const LineGap& gap, std::vector<LineGap>& gaps) {
+    const bool joins = !gaps.empty() && gaps.back().to == gap.from &&
+                       without_digits(gaps.back().reason) == without_digits(gap.reason);
     if (joins)
-      found_.gaps.back().to = to;
+      gaps.back().to = gap.to;
     else
-      found_.gaps.push_back({from, to, reason});
+      gaps.push_back(gap);
   }
 
   void note_extremes() {

@@ -33,6 +33,7 @@ struct LineCrossing {
   bool rising = true;
   double value = 0.0, below = 0.0, above = 0.0;
   State state;
+  Equilibrium result;  ///< of `state`
 };
 
 struct LineValue {
@@ -49,7 +50,8 @@ struct LineSearch {
   double target = 0.0;
   std::vector<LineCrossing> crossings;
   std::vector<LineSpan> equal;
-  std::vector<LineGap> gaps;
+  std::vector<LineGap> gaps;      ///< nothing is known there
+  std::vector<LineGap> no_value;  ///< the soaks are known and have none
   LineValue lowest, highest;
   State low, high;  ///< first and last
   std::size_t soaks = 0;

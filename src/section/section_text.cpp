@@ -4,6 +4,7 @@
 
 #include "gibbsteel/section_map.hpp"
 #include "internal/number_format.hpp"
+#include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -31,18 +32,22 @@ using internal::wrapped;
 
 constexpr std::size_t kWidth = 78;
 
-int digits(const SectionAxis& axis) { return axis.element.empty() ? 1 : 3; }
-
-std::string point_text(const SectionMap& map, SectionPoint p) {
-  return fixed(p.x, digits(map.x)) + " " + map.x.unit() + " " + map.x.element + ", " +
-         fixed(p.y, digits(map.y)) + " " + map.y.unit() +
-         (map.y.element.empty() ? "" : " " + map.y.element);
+std::string value_text(const SectionMap& map, const SectionAxis& axis, double value) {
+  if (axis.element.empty())
+    return internal::degrees(Temperature::celsius(value), map.temperature_unit);
+  return fixed(value, 3) + " wt% " + axis.element;
 }
 
-std::string axis_text(const SectionAxis& axis) {
-  const int places = axis.element.empty() ? 0 : 2;
-  return fixed(axis.low, places) + " to " + fixed(axis.high, places) + " " +
-         axis.unit() + (axis.element.empty() ? "" : " " + axis.element);
+std::string point_text(const SectionMap& map, SectionPoint p) {
+  return value_text(map, map.x, p.x) + ", " + value_text(map, map.y, p.y);
+}
+
+std::string axis_text(const SectionMap& map, const SectionAxis& axis) {
+  if (axis.element.empty())
+    return internal::degrees(
+        {Temperature::celsius(axis.low), Temperature::celsius(axis.high)},
+        map.temperature_unit);
+  return fixed(axis.low, 2) + " to " + fixed(axis.high, 2) + " wt% " + axis.element;
 }
 
 std::string fields_text(const SectionMap& map) {
@@ -99,9 +104,9 @@ std::string SectionAxis::label() const {
 }
 
 std::string SectionMap::brief() const {
-  std::string text = (steel.empty() ? "steel" : steel) + ", " + axis_text(x) +
-                     " against " + axis_text(y);
-  if (temperature) text += " at " + fixed(temperature->in_celsius(), 0) + " C";
+  std::string text = (steel.empty() ? "steel" : steel) + ", " + axis_text(*this, x) +
+                     " against " + axis_text(*this, y);
+  if (temperature) text += " at " + internal::degrees(*temperature, temperature_unit);
   text += ": " + std::to_string(fields.size()) + " fields, " +
           std::to_string(boundaries.size()) + " boundaries";
   return text + (complete() ? "" : ", NOT COMPLETE") + ", long-hold limit";

@@ -6,6 +6,7 @@
 #include "internal/error_codes.hpp"
 #include "internal/family_borders.hpp"
 #include "internal/number_format.hpp"
+#include "internal/temperature_text.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -92,8 +93,11 @@ void outside_validity(const ParameterSet& set, const ToleranceBand& band,
     const double offset = Temperature::celsius(0.0).in_kelvin();
     if (input.name == "temperature" && (input.low + offset < set.lowest_temperature ||
                                         input.high + offset > set.highest_temperature))
-      append(list, "temperature (" + fixed(set.lowest_temperature - offset, 0) +
-                       " to " + fixed(set.highest_temperature - offset, 0) + " C)");
+      append(list, "temperature (" +
+                       degrees({Temperature::kelvin(set.lowest_temperature),
+                                Temperature::kelvin(set.highest_temperature)},
+                               band.temperature_unit) +
+                       ")");
   }
   if (!list.empty())
     add(codes::kToleranceOutside,

@@ -300,8 +300,9 @@ def test_rules_of_a_window_are_never_dropped():
     # Below 20 HRC the scale has no numbers, but there the other rule is broken.
     assert alone.gaps == [] and "Not known" not in str(alone)
     search = steel.temperature_for(gs.quantities.hardness_hrc(), 52)
-    assert [gap.reason for gap in search.gaps] == [
-        "the quantity has no value there, and there is no austenite",
+    assert search.complete and search.gaps == []
+    assert [stretch.reason for stretch in search.no_value] == [
+        "no austenite",
         "the quantity has no value there",
     ]
     soft = steel.hardening_window(no_ferrite=False, least_hardness=52)
@@ -309,7 +310,7 @@ def test_rules_of_a_window_are_never_dropped():
     assert gap.reason == "the quantity has no value there"
     low, high = gap.celsius
     assert soft.remarks[0] == (
-        f"Not known and left out: {low:.0f} to {high:.0f} C (the quantity has no value "
+        f"Not known and left out: {low:.2f} to {high:.2f} C (the quantity has no value "
         "there)."
     )
     hardness = gs.quantities.hardness_hrc().value(alone.at_floor)

@@ -195,14 +195,14 @@ TEST_CASE("nothing usable: a gap with its reason, and no claim") {
   CHECK_FALSE(found.complete());
   CHECK(found.brief() ==
         "plain, 700 to 720 C, long-hold limit: 0 phase changes, 1 GAP");
-  CHECK(
-      found.full().find("NOT KNOWN from 700.00 to 720.00 C: no mixture of the allowed "
-                        "phases has this\n  composition. Changes in there are not "
-                        "listed.\n") != std::string::npos);
+  CHECK(found.full().find("NOT KNOWN from 700 to 720 C: no mixture of the allowed "
+                          "phases has this\n  composition. Changes in there are not "
+                          "listed.\n") != std::string::npos);
   CHECK(found.dissolution("M3C").status == DissolutionStatus::not_known);
   const auto target = temperature_for(plain(0.4), quantities::matrix("C"), 0.1,
                                       range(700, 720), options);
-  CHECK(target.status == TargetStatus::not_computable);
+  CHECK(target.status == TargetStatus::not_known);
+  CHECK(target.text == "nothing is known of the range");
   CHECK(target.gaps == found.gaps);
 }
 

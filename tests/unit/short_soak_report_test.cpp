@@ -51,8 +51,8 @@ TEST_CASE("the page of a timed soak: carbide as computed, matrix with its band")
         Table{{"carbide, vol%", "timed soak", "long hold"}, {"M3C", "5.99", "2.04"}});
   const ReportSection band = section(page, "Band of the matrix");
   CHECK(band.lines == std::vector<std::string>{
-                          "low, high: a third of the minutes, annealed colder, and "
-                          "three times, hotter"});
+                          "low, high: a third of the minutes, annealed up to 50 C "
+                          "colder, and three times, up to 30 C hotter"});
   CHECK(band.table == Table{{"matrix, wt%", "value", "low", "high", "long hold"},
                             {"C", "0.639", "0.609", "0.787", "0.882"},
                             {"Cr", "1.01", "0.96", "1.20", "1.25"},

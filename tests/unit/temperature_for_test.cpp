@@ -9,7 +9,10 @@
 #include "gibbsteel/gibbsteel.hpp"
 #include "internal/distinct_warnings.hpp"
 #include "internal/number_format.hpp"
+#include "internal/slopes_of_soak.hpp"
 #include "messages.hpp"
+#include "scan/temperature_scan.hpp"
+#include "scan/value_line.hpp"
 #include "with_liquid.hpp"
 
 using namespace gibbsteel;
@@ -42,7 +45,7 @@ TEST_CASE("matrix carbon: a soak at the temperature has it") {
   const State soak = steel.soak(only.temperature);
   CHECK(std::abs(soak.matrix.weight_percent["C"] - 0.46) < 1e-6);
   CHECK(soak.matrix == only.state.matrix);
-  CHECK(found.text == "C in the matrix is 0.46 wt% at 1105 C (rising)");
+  CHECK(found.text == "C in the matrix is 0.46 wt% at 1105 C (rising, at least +-9 C)");
 }
 
 TEST_CASE("a value that is passed on the way up and on the way down") {
@@ -152,6 +155,69 @@ TEST_CASE("why there is none") {
   CHECK(part.stopped == "cancelled");
 }
 
+TEST_CASE("where there is no value, nothing is unknown") {
+  const Steel steel({{"C", 0.4}, {"Cr", 5.0}, {"Mo", 1.35}, {"V", 1.0}, {"Si", 1.0}},
+                    {"H13", {}, false});
+  const auto found =
+      temperature_for(steel, quantities::hardness_hrc(), 52, range(700, 1200));
+  CHECK(found.complete());
+  CHECK(found.gaps.empty());
+  REQUIRE(found.no_value.size() == 2);
+  CHECK(found.no_value[0].low == celsius(700));
+  CHECK(found.no_value[0].reason == "no austenite");
+  CHECK(found.no_value[1].reason == "the quantity has no value there");
+  const auto whole = [](Temperature t) { return internal::fixed(t.in_celsius(), 0); };
+  // Narrower than a degree.
+  const std::string end =
+      "; no value below " + whole(found.no_value[0].high) +
+      " C: no austenite; no value from " +
+      internal::fixed(found.no_value[1].low.in_celsius(), 2) + " to " +
+      internal::fixed(found.no_value[1].high.in_celsius(), 2) + " C";
+  CHECK(found.text.ends_with(end));
+  CHECK(found.full().find("NOT KNOWN") == std::string::npos);
+  const auto never =
+      temperature_for(steel, quantities::hardness_hrc(), 69, range(700, 1200));
+  CHECK(never.status == TargetStatus::never_reached);
+  CHECK(never.text.ends_with(" in the range and never 69 HRC" + end));
+  const auto in_m6c = temperature_for(punch_heat(), quantities::in_phase("M6C", "Mo"),
+                                      90, range(1100, 1200));
+  CHECK(in_m6c.no_value.back().reason == "no M6C");
+  CHECK(in_m6c.text.ends_with("; no value above " + whole(in_m6c.no_value.back().low) +
+                              " C: no M6C"));
+}
+
+TEST_CASE("a soak without a result is not known, one without a value is") {
+  const auto scan = internal::scan_temperatures(punch_heat(), range(900, 1200), {}, {});
+  internal::ValueLine line;
+  line.scan = &scan.scan;
+  line.length = 300.0;
+  line.tolerance = 0.01 / line.length;
+  line.solve = [&](double s) { return scan.problem.solve(scan.at(s)); };
+  line.state = [&](double s, const Equilibrium& result) {
+    const double at = scan.at(s).in_celsius();
+    return at > 1001 && at < 1049 ? State{} : scan.problem.state_of(result);
+  };
+  line.slope = [&](double, const Equilibrium& result, const State& state) {
+    const auto slopes = internal::slopes_of_soak(
+        scan.problem, result, state, {std::vector<std::string>{}, {}, false});
+    return slopes.empty() ? std::nullopt : std::optional(slopes.front());
+  };
+  const Quantity most("most", "C", [](const State& state) {
+    const double at = state.temperature.in_celsius();
+    return at > 1101 && at < 1149 ? std::nan("") : at;
+  });
+  const auto found = internal::search_line(line, most, 1075.0);
+  CHECK(found.crossings.size() == 1);
+  REQUIRE(found.gaps.size() == 1);
+  CHECK(found.gaps[0].reason == "minimize() was not run");
+  CHECK(std::abs(scan.at(found.gaps[0].from).in_celsius() - 1001.0) < 0.01);
+  CHECK(std::abs(scan.at(found.gaps[0].to).in_celsius() - 1049.0) < 0.01);
+  REQUIRE(found.no_value.size() == 1);
+  CHECK(found.no_value[0].reason == "the quantity has no value there");
+  CHECK(std::abs(scan.at(found.no_value[0].from).in_celsius() - 1101.0) < 0.01);
+  CHECK(std::abs(scan.at(found.no_value[0].to).in_celsius() - 1149.0) < 0.01);
+}
+
 TEST_CASE("a value that is kept from a phase change on") {
   const auto found = temperature_for(punch_heat(), quantities::volume_percent("M6C"),
                                      0.0, range(1100, 1200));
@@ -187,7 +253,7 @@ TEST_CASE("matching temperature: the same matrix carbon in another steel") {
   CHECK(match.brief() ==
         "as punch heat 7 at 1120 C (C in the matrix 0.4783 wt%): punch heat 8, 900 to "
         "1250 C, long-hold limit: found: C in the matrix is 0.4783 wt% at 1076 C "
-        "(rising)");
+        "(rising, at least +-2 C)");
   const State before = Steel(reference.analysis.given, {"old", first_edition(), false})
                            .soak(celsius(1120));
   const auto across =
@@ -228,8 +294,9 @@ TEST_CASE("in a melting steel a crossing says so, and no matrix has no carbon") 
   REQUIRE(found.crossings.size() == 1);
   CHECK(found.text == "C in the matrix is " + internal::significant(carbon, 4) +
                           " wt% at " + internal::fixed(0.5 * (from + to), 0) +
-                          " C (falling, partly molten); part of the range is not "
-                          "known");
+                          " C (falling, partly molten); no value above " +
+                          internal::fixed(to, 0) + " C: no austenite");
+  CHECK(found.complete());
   const State molten = steel.soak(Temperature::celsius(to + 5.0));
   CHECK(std::isnan(quantities::matrix("C").value(molten)));
   CHECK(quantities::matrix("Cr").value(half) == 0.0);

@@ -4,10 +4,15 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
+
 #include "gibbsteel/errors.hpp"
 #include "internal/unit_hint.hpp"
 
 using namespace gibbsteel;
+using internal::at_least;
+using internal::degree_cells;
+using internal::degree_numbers;
 using internal::degrees;
 using internal::degrees_inside;
 using internal::degrees_with_error;
@@ -28,7 +33,32 @@ TEST_CASE("C alone, or the other unit beside it") {
   CHECK(degrees_inside(Temperature::celsius(1120), kelvin) == "1120 C, 1393 K");
   CHECK(degrees(kRange) == "900 to 1230 C");
   CHECK(degrees(kRange, fahrenheit) == "900 to 1230 C (1652 to 2246 F)");
-  CHECK(degrees(kRange, celsius, 2) == "900.00 to 1230.00 C");
+}
+
+TEST_CASE("a second place only where neighbours would read alike") {
+  const Temperature low = Temperature::celsius(727.1),
+                    high = Temperature::celsius(727.4);
+  CHECK(degrees({low, high}) == "727.10 to 727.40 C");
+  CHECK(degrees({low, high}, fahrenheit) ==
+        "727.10 to 727.40 C (1340.78 to 1341.32 F)");
+  const std::vector<Temperature> far{Temperature::fahrenheit(2000),
+                                     Temperature::fahrenheit(2050)};
+  CHECK(degree_numbers(far, celsius) == std::vector<std::string>{"1093", "1121"});
+  CHECK(degree_cells(far, celsius) == std::vector<std::string>{"1093", "1121"});
+  CHECK(degree_cells(far, fahrenheit) ==
+        std::vector<std::string>{"1093 (2000 F)", "1121 (2050 F)"});
+  CHECK(degree_cells(std::vector{low, high, high}, celsius) ==
+        std::vector<std::string>{"727.10", "727.40", "727.40"});
+}
+
+TEST_CASE("how unsure a temperature is at least") {
+  CHECK(at_least(13.2, celsius) == "at least +-13 C");
+  CHECK(at_least(13.2, fahrenheit) == "at least +-13 C, +-24 F");
+  CHECK(at_least(13.2, kelvin) == "at least +-13 C, +-13 K");
+  CHECK(at_least(0.4, celsius).empty());
+  CHECK(at_least(std::nan(""), celsius).empty());
+  CHECK(internal::in_brackets("a") == " (a)");
+  CHECK(internal::in_brackets("").empty());
 }
 
 TEST_CASE("an error is that of a difference") {
