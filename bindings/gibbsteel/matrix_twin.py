@@ -78,6 +78,7 @@ class MatrixTwinMethods:
         *without_unit: Any,
         celsius: Any = None,
         fahrenheit: Any = None,
+        kelvin: Any = None,
         others_celsius: Iterable[Any] = (),
         rounding: bool | MakeableSteps = True,
         keep_not_modelled: bool = False,
@@ -86,7 +87,7 @@ class MatrixTwinMethods:
 
         Parameters
         ----------
-        celsius, fahrenheit : float
+        celsius, fahrenheit, kelvin : float
             Exactly one of them: where the matrix is taken.
         others_celsius : iterable of float
             Further temperatures for the twin [C].
@@ -109,7 +110,7 @@ class MatrixTwinMethods:
         refuse_without_unit(without_unit, "twin_study(celsius=1200)")
         return _core.twin_study(
             self._core,
-            one_kelvin(celsius=celsius, fahrenheit=fahrenheit),
+            one_kelvin(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin),
             many_kelvin(celsius=others_celsius),
             _steps(rounding),
             keep_not_modelled,
