@@ -12,7 +12,7 @@ from .composition import as_weight_percent
 from .errors import InputError
 from .progress import Callback, reporting
 from .soak_options import soak_options
-from .target_quantity import as_list
+from .target_quantity import QuantityLike, as_list, as_quantity
 from .temperature import one_with_unit, refuse_without_unit
 
 
@@ -71,6 +71,11 @@ def _sampling(samples: Any, seed: Any, threads: Any) -> tuple[int, int, int]:
     )
 
 
+def _quantities(given: Any) -> list[Quantity]:
+    """As they are, or functions of a State; none when left out."""
+    return [as_quantity(q) for q in as_list([] if given is None else given)]
+
+
 class BandMethods:
     """What `Steel` can say about the uncertainty of a soak."""
 
@@ -88,7 +93,7 @@ class BandMethods:
         furnace_fahrenheit: float | None = None,
         segregation_percent: float = 0.0,
         segregated_carbon: str = "equal activity",
-        quantities: Quantity | Sequence[Quantity] | None = None,
+        quantities: QuantityLike | Sequence[QuantityLike] | None = None,
         samples: int = 256,
         percentiles: Sequence[float] = (5.0, 50.0, 95.0),
         corners: bool = True,
@@ -123,7 +128,7 @@ class BandMethods:
             "equal activity": carbon follows until its activity is that of the whole
             heat, as it does in a soak. "scaled": with the alloy content. "unchanged".
             The last two are approximations.
-        quantities : Quantity or sequence of Quantity, optional
+        quantities : Quantity or callable, or sequence of them, optional
             What to follow, see `gibbsteel.quantities`. When left out: carbon in the
             matrix, carbide in all and by kind, alloying elements in the matrix.
         samples : int
@@ -176,7 +181,7 @@ class BandMethods:
         drawn, first, crew = _sampling(samples, seed, threads)
         sampling = drawn, first, percentiles, corners, segregated_carbon, crew
         chosen = _core.ToleranceOptions(soak, *sampling)
-        asked = _tolerances(*scatter), as_list(quantities or []), chosen
+        asked = _tolerances(*scatter), _quantities(quantities), chosen
         with reporting(progress, samples) as callback:
             return _core.tolerance_band(self._core, at, *asked, callback)
 
@@ -186,7 +191,7 @@ class BandMethods:
         celsius: Any = None,
         fahrenheit: Any = None,
         kelvin: Any = None,
-        quantities: Quantity | Sequence[Quantity] | None = None,
+        quantities: QuantityLike | Sequence[QuantityLike] | None = None,
         samples: int = 0,
         percentiles: Sequence[float] = (5.0, 50.0, 95.0),
         seed: int = 1,
@@ -210,7 +215,7 @@ class BandMethods:
         ----------
         celsius, fahrenheit, kelvin : float
             Exactly one of them.
-        quantities : Quantity or sequence of Quantity, optional
+        quantities : Quantity or callable, or sequence of them, optional
             As in `tolerance_band`.
         samples : int
             0: first order only. Else soaks with that many parameter sets, drawn with
@@ -248,7 +253,7 @@ class BandMethods:
             return _core.parameter_band(
                 self._core,
                 at,
-                as_list(quantities or []),
+                _quantities(quantities),
                 chosen,
                 drawn,
                 first,

@@ -27,6 +27,7 @@ def compare(
     *,
     celsius: float | Iterable[float] | None = None,
     fahrenheit: float | Iterable[float] | None = None,
+    kelvin: float | Iterable[float] | None = None,
     quantities: QuantityLike | Iterable[QuantityLike] = (),
 ) -> Comparison:
     """States side by side: carbides, matrix, carbon activity, and what is asked for.
@@ -35,7 +36,7 @@ def compare(
     ----------
     items : State, ShortSoak or Steel, or iterable of them
         A steel is soaked at every temperature given.
-    celsius, fahrenheit : float or iterable of float, optional
+    celsius, fahrenheit, kelvin : float or iterable of float, optional
         Needed for steels, in one unit.
     quantities : Quantity or callable, or sequence of them
         Further rows of the table, for instance ``gs.quantities.hardness_hrc()``.
@@ -59,6 +60,8 @@ def compare(
     >>> [state.steel for state in both.states]
     ['heat 7', 'heat 8']
     """
+    given = {"celsius": celsius, "fahrenheit": fahrenheit, "kelvin": kelvin}
+    at = {unit: _listed(values) for unit, values in given.items()}
     rows = [as_quantity(quantity) for quantity in as_list(quantities)]
     items = [items] if isinstance(items, (State, ShortSoak, Steel)) else list(items)
     for item in items:
@@ -71,13 +74,11 @@ def compare(
         elif isinstance(item, ShortSoak):
             states.append(item.state)
         elif isinstance(item, Steel):
-            at = {"celsius": _listed(celsius), "fahrenheit": _listed(fahrenheit)}
             states.extend(item.sweep(**at).states)
         else:
             what = f"holds {item!r}"
             raise InputError([Problem("gibbsteel.input.267", "items", what, _REMEDY)])
-    unit = given_unit(celsius=celsius, fahrenheit=fahrenheit)
-    return _core.compare(states, rows, unit)
+    return _core.compare(states, rows, given_unit(**given))
 
 
 def _listed(values: Any) -> Any:

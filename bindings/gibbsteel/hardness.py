@@ -36,7 +36,9 @@ def hrc_from_hv(hv: float) -> float:
     -------
     float
         [HRC], within 0.3 of the table of ASTM E140 in that range (from memory). NaN
-        outside 20 to 68.3 HRC, the ends of the table as the curve has them.
+        outside 20 to 68.3 HRC, the ends of the table as the curve has them. Estimates
+        of ``state.hardening()`` go on along the curve above 68.3 HRC: a value there
+        says so in its remarks, the high end of a band does not.
 
     Examples
     --------

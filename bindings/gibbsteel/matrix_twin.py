@@ -93,6 +93,7 @@ class MatrixTwinMethods:
         *without_unit: Any,
         celsius: Any = None,
         fahrenheit: Any = None,
+        kelvin: Any = None,
         others_celsius: Iterable[Any] | None = None,
         others_fahrenheit: Iterable[Any] | None = None,
         rounding: bool | MakeableSteps = True,
@@ -102,7 +103,7 @@ class MatrixTwinMethods:
 
         Parameters
         ----------
-        celsius, fahrenheit : float
+        celsius, fahrenheit, kelvin : float
             Exactly one of them: where the matrix is taken.
         others_celsius, others_fahrenheit : iterable of float, optional
             Further temperatures for the twin: one of them.
@@ -123,7 +124,7 @@ class MatrixTwinMethods:
         True
         """
         refuse_without_unit(without_unit, "twin_study(celsius=1200)")
-        at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit)
+        at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         others = _others(others_celsius, others_fahrenheit)
         steps = _steps(rounding)
         return _core.twin_study(

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
+import zipfile
+import zlib
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
@@ -13,6 +17,16 @@ from .screen_arrays import COLUMNS
 
 OLD_COLUMNS = 9  # of COLUMNS, in folders of an earlier format
 TEXTS = "warning_texts"  # code, first row and text of each warning
+FIRST_ROW = "first_row"
+SCREEN = "screen"  # hash of what decides the numbers
+_FILES = (OSError, EOFError, zipfile.BadZipFile, zlib.error)
+UNREADABLE = (*_FILES, AttributeError, KeyError, TypeError, ValueError, RuntimeError)
+
+
+def screen_hash(made_of: Mapping[str, Any]) -> str:
+    """Of `ScreenJob.fingerprint`: it ties a chunk to its screen."""
+    text = json.dumps(made_of, sort_keys=True)
+    return hashlib.sha256(text.encode()).hexdigest()
 
 
 def about_columns(table: ScreenTable) -> dict[str, Any]:
@@ -28,26 +42,51 @@ def about_columns(table: ScreenTable) -> dict[str, Any]:
     }
 
 
-def write_chunk(table: ScreenTable, file: Path) -> None:
+def write_chunk(table: ScreenTable, file: Path, screen: str) -> None:
     """Puts a finished chunk in its place, whole or not at all."""
     columns = {name: getattr(table, name) for name in COLUMNS}
     columns[TEXTS] = np.array(json.dumps(table._first_warnings))
+    columns[FIRST_ROW] = np.array(table.first_row)
+    columns[SCREEN] = np.array(screen)
     part = file.with_suffix(".part")
     with part.open("wb") as stream:
         np.savez(stream, **columns)
     part.replace(file)
 
 
+def _columns(file: Path, first: int, screen: str | None) -> tuple[dict[str, Any], str]:
+    """Bytes of every column, and the texts of the warnings."""
+    with file.open("rb") as stream, np.load(stream, allow_pickle=False) as stored:
+        if screen is not None:
+            of = int(stored[FIRST_ROW]), str(stored[SCREEN])
+            if of != (first, screen):
+                raise ValueError(f"{file.name} holds other rows, from {of[0]} on")
+        texts = str(stored[TEXTS]) if TEXTS in stored.files else "[]"
+        return {name: stored[name].tobytes() for name in stored.files}, texts
+
+
 def read_chunk(
-    file: Path, about: dict[str, Any], parameters_hash: str, first: int, last: int
+    file: Path,
+    about: dict[str, Any],
+    parameters_hash: str,
+    rows: tuple[int, int],
+    screen: str | None,
 ) -> ScreenTable:
-    """Rows `first` to `last`; no file is read when there are none."""
-    columns = dict.fromkeys(COLUMNS, b"")
+    """The first of `rows` up to the last; no file is read when there are none.
+
+    `screen` is the hash that the chunk must hold; None: chunks of an earlier format,
+    which name neither their screen nor their rows.
+
+    Raises
+    ------
+    One of `UNREADABLE`
+        The file is not there, damaged or that of other rows.
+    """
+    first, last = rows
+    columns: dict[str, Any] = dict.fromkeys(COLUMNS, b"")
     texts = "[]"
     if last > first:
-        with np.load(file, allow_pickle=False) as stored:
-            columns = {name: stored[name].tobytes() for name in stored.files}
-            texts = str(stored[TEXTS]) if TEXTS in stored.files else texts
+        columns, texts = _columns(file, first, screen)
     later: tuple[Any, ...] = ()
     if "steel_elements" in about:
         later = (

@@ -2,38 +2,34 @@
 
 from __future__ import annotations
 
-import json
 import os
-import zipfile
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 from typing import Any
 
-from ._core import Problem, ScreenTable
-from .errors import InputError
+from ._core import ScreenTable
 from .progress import Callback, reporting
 from .screen import chunk_size, join_screens
-from .screen_chunk import about_columns, read_chunk, write_chunk
+from .screen_chunk import UNREADABLE, read_chunk, screen_hash, write_chunk
 from .screen_input import ScreenJob, screen_job
-
-MANIFEST = "screen.json"
-FORMAT = "gibbsteel screen 1"
-_SAID = {
-    "library_version": "another version of the library",
-    "parameters_hash": "other parameters",
-    "input_hash": "other compositions or temperatures",
-    "elements": "other elements",
-    "one_per_composition": "other temperatures per composition",
-    "block_rows": "blocks of another size",
-    "options_hash": "other options",
-    "quantities": "other quantities",
-}
+from .screen_manifest import (
+    FORMAT,
+    MANIFEST,
+    check_manifest,
+    problem,
+    read_manifest,
+    write_manifest,
+)
 
 
 class ScreenFolder:
     """The results of a screen on disk: ``screen.json`` and one file per chunk.
 
-    A chunk is a plain ``.npz`` file of numpy with the columns of `ScreenTable`.
+    A chunk is a plain ``.npz`` file of numpy with the columns of `ScreenTable`, its
+    ``first_row``, and ``screen``, a hash of ``made_of`` in ``screen.json``. One that is
+    damaged, or holds rows of another chunk or screen, counts as not there.
+    Folders of the format before ("gibbsteel screen 1") name neither: they are read as
+    they are, and their repr says so; `screen_to_folder` does not go on in one.
 
     Parameters
     ----------
@@ -43,12 +39,15 @@ class ScreenFolder:
     Raises
     ------
     InputError
-        It is no such folder (gibbsteel.input.325).
+        It is no such folder, or its ``screen.json`` is damaged (gibbsteel.input.325).
     """
 
     def __init__(self, path: str | os.PathLike[str]) -> None:
         self.path = Path(path)
-        self.about = _read_manifest(self.path)
+        self.about = read_manifest(self.path)
+        named = self.about["format"] == FORMAT
+        self._screen = screen_hash(self.about["made_of"]) if named else None
+        self._whole: dict[tuple[int, int], tuple[int, int]] = {}  # span: size and time
 
     @property
     def rows(self) -> int:
@@ -58,7 +57,12 @@ class ScreenFolder:
     @property
     def rows_done(self) -> int:
         """Rows from the first one on that are there without a gap."""
-        return sum(last - first for first, last in self._there())
+        done = 0
+        for first, last in self._spans():
+            if not self._has(first, last):
+                break
+            done = last
+        return done
 
     @property
     def complete(self) -> bool:
@@ -81,8 +85,11 @@ class ScreenFolder:
         ...     [len(chunk) for chunk in folder.chunks()]
         [2]
         """
-        for first, last in self._there():
-            yield self._read(first, last)
+        for first, last in self._spans():
+            chunk = self._read(first, last)
+            if chunk is None:
+                return
+            yield chunk
 
     def table(self) -> ScreenTable:
         """All that is there in one table.
@@ -101,7 +108,7 @@ class ScreenFolder:
         <ScreenTable: 2 rows, long-hold limit, 2 usable, warnings: 305 in 2>
         """
         tables = list(self.chunks())
-        return join_screens(tables) if tables else self._read(0, 0)
+        return join_screens(tables) if tables else self._rows(0, 0)
 
     def _spans(self) -> Iterator[tuple[int, int]]:
         """First and last row of every chunk, done or not."""
@@ -114,29 +121,40 @@ class ScreenFolder:
 
     def _write(self, table: ScreenTable) -> None:
         """Puts a finished chunk in its place, whole or not at all."""
-        write_chunk(table, self._file(table.first_row))
+        assert self._screen is not None
+        write_chunk(table, self._file(table.first_row), self._screen)
 
-    def _has(self, first: int) -> bool:
-        """True when the chunk is there and its file is whole."""
+    def _has(self, first: int, last: int) -> bool:
+        """True when the chunk is there and whole; read again when its file changed."""
         try:
-            with zipfile.ZipFile(self._file(first)) as archive:
-                return archive.testzip() is None
-        except (FileNotFoundError, zipfile.BadZipFile):
+            now = self._file(first).stat()
+        except FileNotFoundError:
             return False
+        seen = now.st_size, now.st_mtime_ns
+        if self._whole.get((first, last)) == seen:
+            return True
+        if self._read(first, last) is None:
+            return False
+        self._whole[first, last] = seen
+        return True
 
-    def _there(self) -> Iterator[tuple[int, int]]:
-        for first, last in self._spans():
-            if not self._file(first).exists():
-                return
-            yield first, last
+    def _read(self, first: int, last: int) -> ScreenTable | None:
+        """None when the chunk is not there, damaged, or that of other rows."""
+        try:
+            return self._rows(first, last)
+        except PermissionError:
+            raise
+        except UNREADABLE:
+            return None
 
-    def _read(self, first: int, last: int) -> ScreenTable:
-        parameters_hash = self.about["made_of"]["parameters_hash"]
-        about = self.about["columns"]
-        return read_chunk(self._file(first), about, parameters_hash, first, last)
+    def _rows(self, first: int, last: int) -> ScreenTable:
+        of = self.about["made_of"]["parameters_hash"]
+        rows, about = (first, last), self.about["columns"]
+        return read_chunk(self._file(first), about, of, rows, self._screen)
 
     def __repr__(self) -> str:
-        return f"<ScreenFolder: {self.rows_done} of {self.rows} rows>"
+        earlier = "" if self._screen else ", chunks do not name their rows"
+        return f"<ScreenFolder: {self.rows_done} of {self.rows} rows{earlier}>"
 
 
 def screen_to_folder(
@@ -183,7 +201,10 @@ def screen_to_folder(
     """
     job = screen_job(compositions, elements, **settings)
     store = _opened(Path(folder), job, chunk_size(chunk_rows, job.threads))
-    missing = [span for span in store._spans() if not store._has(span[0])]
+    missing = [span for span in store._spans() if not store._has(*span)]
+    for first, _ in missing:
+        if store._file(first).is_dir():
+            raise problem("325", f"holds a folder named {store._file(first).name}")
     before = store.rows - sum(last - first for first, last in missing)
     with reporting(progress, store.rows) as callback:
         for first, last in missing:
@@ -200,59 +221,16 @@ def screen_to_folder(
     return store
 
 
-def _problem(code: str, what: str) -> InputError:
-    remedy = "take a new or an empty folder"
-    return InputError([Problem(f"gibbsteel.input.{code}", "folder", what, remedy)])
-
-
 def _opened(path: Path, job: ScreenJob, chunk_rows: int) -> ScreenFolder:
     """The folder of this screen: the one that is there, or a new one."""
-    empty, _ = job.run(0, 0, None)  # refuses bad input before anything is written
+    # Both refuse bad input before anything is written.
+    empty, _ = job.run(0, 0, None)
+    made_of = job.fingerprint()
     if path.exists() and not path.is_dir():
-        raise _problem("325", "is a file")
+        raise problem("325", "is a file")
     path.mkdir(parents=True, exist_ok=True)
     if all(file.name == MANIFEST + ".part" for file in path.iterdir()):
-        _write_manifest(path, job, empty, chunk_rows)
+        write_manifest(path, job, made_of, empty, chunk_rows)
     store = ScreenFolder(path)
-    made_of = job.fingerprint()
-    other = [
-        said
-        for key, said in _SAID.items()
-        if store.about["made_of"].get(key) != made_of[key]
-    ]
-    if other:
-        raise _problem("324", "holds a screen of " + ", ".join(other))
+    check_manifest(store.about, job, made_of, empty)
     return store
-
-
-def _write_manifest(
-    path: Path, job: ScreenJob, empty: ScreenTable, chunk_rows: int
-) -> None:
-    about = {
-        "format": FORMAT,
-        "made_of": job.fingerprint(),
-        "rows": job.rows,
-        "chunk_rows": chunk_rows,
-        "columns": about_columns(empty),
-        "status_names": empty.status_names,
-        "certificate_names": empty.certificate_names,
-        "caution": "Long-hold limit (true equilibrium); shop soaks are minutes.",
-    }
-    part = path / (MANIFEST + ".part")
-    part.write_text(json.dumps(about, indent=1) + "\n", encoding="utf-8")
-    part.replace(path / MANIFEST)
-
-
-def _read_manifest(path: Path) -> dict[str, Any]:
-    try:
-        about = json.loads((path / MANIFEST).read_text(encoding="utf-8"))
-    except (FileNotFoundError, NotADirectoryError):
-        raise _problem("325", f"holds no {MANIFEST}") from None
-    except ValueError:
-        raise _problem("325", f"holds a damaged {MANIFEST}") from None
-    needed = {"format", "made_of", "rows", "chunk_rows", "columns"}
-    if not isinstance(about, dict) or not needed <= about.keys():
-        raise _problem("325", f"holds another kind of {MANIFEST}")
-    if about["format"] != FORMAT:
-        raise _problem("325", f"holds another kind of {MANIFEST}")
-    return about

@@ -120,8 +120,20 @@ class ScreenJob:
 
 
 def _origin(quantity: Quantity) -> str:
-    """What makes it again, as text; of a user's own function its name and unit."""
-    _, arguments = cast("tuple[Any, tuple[Any, ...]]", quantity.__reduce__())
+    """What makes it again, as text; of a user's own function its name and unit.
+
+    Raises
+    ------
+    InputError
+        It is known by a function in C++ only (gibbsteel.input.220).
+    """
+    try:
+        _, arguments = cast("tuple[Any, tuple[Any, ...]]", quantity.__reduce__())
+    except TypeError:
+        what = f"{quantity.label} cannot be told from another one of this name"
+        remedy = "leave out its parameters=, or screen without a folder"
+        problem = Problem("gibbsteel.input.220", "quantities", what, remedy)
+        raise InputError([problem]) from None
     return repr([argument for argument in arguments if isinstance(argument, str)])
 
 

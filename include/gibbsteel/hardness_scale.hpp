@@ -8,7 +8,8 @@ namespace gibbsteel {
 /// HRC = 99.8 - 36700 / (HV + 223.5), Eq. (H21): own fit to the table of ASTM E140
 /// for non-austenitic steels (from memory), within 0.3 HRC of it for 238 to 940 HV,
 /// which is 20 to 68 HRC. NaN where the result is not 20 to 68.3 HRC, the ends of the
-/// table as the curve has them: below 236.4 and above 941.6 HV.
+/// table as the curve has them: below 236.4 and above 941.6 HV. HardeningEstimates go
+/// on along the curve above 68.3 HRC; a value there, not a high end, says so.
 double hrc_from_hv(double hv);
 /// The same, solved for HV; NaN outside 20 to 68.3 HRC.
 double hv_from_hrc(double hrc);

@@ -93,3 +93,11 @@ def test_errors(punch):
     assert str(error.value) == (
         "[gibbsteel.input.267] items: holds 'M2'; give states, short soaks or steels"
     )
+
+
+def test_temperatures_in_kelvin(punch):
+    in_kelvin = gs.compare(punch, kelvin=[1373.15, 1393.15])
+    in_celsius = gs.compare(punch, celsius=[1100, 1120])
+    assert [s.kelvin for s in in_kelvin.states] == [1373.15, 1393.15]
+    assert [r.values for r in in_kelvin.rows] == [r.values for r in in_celsius.rows]
+    assert gs.compare(punch, kelvin=1373.15).states[0].kelvin == 1373.15

@@ -245,3 +245,15 @@ def test_hardness_scales():
         martensite=817, austenite=0.12, carbide=0.14, carbide_hv=1500
     )
     assert mixture == pytest.approx(854, abs=0.5)
+
+
+def test_high_ends_above_the_scale_go_on_along_its_curve():
+    t15 = gs.Steel(C=1.55, Cr=4.0, V=5.0, W=12.25, Co=5.0)
+    found = t15.soak(celsius=1180).hardening()
+    hv, hrc = found.hardness_hv, found.hardness_hrc
+    assert hrc.value < 68.3 < hrc.high
+    assert math.isnan(gs.hrc_from_hv(hv.high))
+    for end in ("value", "high"):
+        on_curve = 99.8 - 36700 / (getattr(hv, end) + 223.5)
+        assert getattr(hrc, end) == pytest.approx(on_curve, rel=1e-12)
+    assert "(H21) is for 238 to 940 HV" not in hrc.remarks

@@ -56,6 +56,17 @@ def test_study(high_speed):
     assert repr(study).startswith("<matrix of punch heat 12 at 1200 C: ")
 
 
+def test_study_in_kelvin(high_speed):
+    study = high_speed.twin_study(kelvin=1473.15)
+    assert study.twin == high_speed.matrix_twin(celsius=1200)
+    with pytest.raises(gs.InputError) as error:
+        high_speed.twin_study(kelvin=1473.15, celsius=1200)
+    assert str(error.value) == (
+        "[gibbsteel.input.211] temperature: got celsius= and kelvin=; give exactly one "
+        "of celsius=, fahrenheit= and kelvin="
+    )
+
+
 def test_temperature_without_a_unit(high_speed):
     with pytest.raises(gs.InputError) as error:
         high_speed.matrix_twin(1200)

@@ -131,3 +131,13 @@ def test_a_set_without_standard_deviations(punch, first_edition):
         "[gibbsteel.input.279] parameters: the set states no standard deviation for "
         'any number; lay a file with "standard_deviations" on top of it'
     )
+
+
+def test_a_function_of_a_state_as_quantity():
+    def carbon(state):
+        return state.matrix.weight_percent["C"]
+
+    m2 = gs.Steel(C=0.85, Cr=4.1, Mo=5.0, W=6.2, V=1.9)
+    given = [gs.quantities.matrix("C"), carbon]
+    band = m2.parameter_band(celsius=1200, quantities=given)
+    assert band["carbon"].nominal == band["C in the matrix"].nominal

@@ -172,3 +172,26 @@ def test_wrong_arguments(punch):
     with pytest.raises(gs.InputError) as error:
         punch.tolerance_band(celsius=1120)
     assert error.value.code == "gibbsteel.input.277"
+
+
+def test_functions_of_a_state_as_quantities(punch):
+    def volume(state):
+        return state.carbide_volume_percent
+
+    given = [quantities.carbide_volume_percent(), volume]
+    band = punch.tolerance_band(
+        celsius=1120, furnace_celsius=10, samples=8, quantities=given
+    )
+    own, same = band["volume"], band["carbide"]
+    assert own.nominal == same.nominal
+    assert own.sampled.percentiles == same.sampled.percentiles
+    alone = punch.tolerance_band(
+        celsius=1120, furnace_celsius=10, samples=8, quantities=volume
+    )
+    assert alone["volume"].nominal == own.nominal
+    with pytest.raises(gs.InputError) as error:
+        punch.tolerance_band(celsius=1120, furnace_celsius=10, quantities=["C"])
+    assert str(error.value) == (
+        "[gibbsteel.input.255] target: 'C' is neither a Quantity nor a function of a "
+        'State; give for instance gibbsteel.quantities.matrix("C")'
+    )
