@@ -122,12 +122,13 @@ Quantity retained_austenite(const HardeningOptions& options) {
 }
 
 Quantity retained_austenite_of_matrix(const HardeningOptions& options) {
-  return quantity("retained_austenite_of_matrix", "retained austenite of the matrix",
-                  "vol%", {{}, {}, 0.0, 100.0}, options,
-                  [](const HardeningBasis& basis, const HardeningChoice& choice) {
-                    return 100.0 * (basis.austenite / basis.matrix) *
-                           retained(basis, choice);
-                  });
+  return quantity(
+      "retained_austenite_of_matrix", "retained austenite of the matrix", "vol%",
+      {{}, {}, 0.0, 100.0}, options,
+      [](const HardeningBasis& basis, const HardeningChoice& choice) {
+        return 100.0 * (basis.austenite / basis.matrix) * retained(basis, choice);
+      },
+      &hardness_of);
 }
 
 Quantity hardness_hv(const HardeningOptions& options) {
