@@ -11,6 +11,7 @@ from ._core import Evidence, EvidenceRow, RecordedMeasurement
 from .arguments import count
 from .optional import needed
 from .temperature import one_with_unit
+from .trace import about_set, trace
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -153,7 +154,8 @@ def evidence_to_frame(self: Evidence) -> pd.DataFrame:
     -------
     pandas.DataFrame
         ``measured``, ``uncertainty`` and ``computed`` are in ``unit``; ``miss`` is in
-        uncertainties, computed less measured.
+        uncertainties, computed less measured. ``attrs`` as in `State.to_frame`, without
+        hash and basis.
 
     Examples
     --------
@@ -165,5 +167,4 @@ def evidence_to_frame(self: Evidence) -> pd.DataFrame:
     """
     pandas = needed("pandas", "to_frame()")
     frame = pandas.DataFrame([_row(row) for row in self.rows])
-    frame.attrs |= {"parameters": self.parameters, "limit": "long-hold limit"}
-    return frame
+    return trace(frame, about_set(self.parameters, ""))
