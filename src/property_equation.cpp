@@ -1,6 +1,7 @@
 #include "gibbsteel/property_equation.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 
 #include "internal/number_format.hpp"
@@ -43,6 +44,21 @@ PropertySlope differences(const PropertyEquation::Value& value,
   return slope;
 }
 
+bool is_inside(double percent, const EquationRange& range) {
+  return percent >= range.low && percent <= range.high;
+}
+
+/// With two digits behind the point, or as many as show that it is outside.
+std::string outside_text(double percent, const EquationRange& range) {
+  for (int digits = 2; digits < 9; ++digits) {
+    const std::string text = internal::fixed(percent, digits);
+    double shown = percent;
+    std::from_chars(text.data(), text.data() + text.size(), shown);
+    if (!is_inside(shown, range)) return text;
+  }
+  return internal::shortest(percent);
+}
+
 }  // namespace
 
 std::string_view property_kind_name(PropertyKind kind) {
@@ -82,8 +98,8 @@ std::vector<std::string> PropertyEquation::range_remarks(
   std::vector<std::string> remarks;
   for (const EquationRange& range : ranges) {
     const double percent = weight_percent[range.element];
-    if (percent < range.low || percent > range.high)
-      remarks.push_back(key + ": " + internal::fixed(percent, 2) + " wt% " +
+    if (!is_inside(percent, range))
+      remarks.push_back(key + ": " + outside_text(percent, range) + " wt% " +
                         range.element + " is outside its range, " +
                         internal::shortest(range.low) + " to " +
                         internal::shortest(range.high));

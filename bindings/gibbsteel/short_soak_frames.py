@@ -76,7 +76,8 @@ def short_soak_to_frame(self: ShortSoak) -> pd.DataFrame:
         ``value``, ``low``, ``high``, ``long_hold`` and ``standard_deviation`` are in
         the unit that stands in the column ``unit``. Of carbide ``value`` is as counted
         or computed, its standard deviation that of the count, ``kept`` True where it
-        was not counted beside other carbide that was; only the matrix has a band. NaN is what is not known.
+        was not counted beside other carbide that was; only the matrix has a band. NaN
+        is what is not known.
         ``attrs`` as in `State.to_frame`; that is the table of ``soak.state``.
 
     Raises

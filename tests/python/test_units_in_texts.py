@@ -145,16 +145,17 @@ def test_grid(plain):
     grid = plain.grid(C=[0.4, 0.5], fahrenheit=[2000, 2050])
     assert repr(grid) == (
         "<plain, 2 x 2 soaks, C 0.4 to 0.5 wt%, temperature 1093 to 1121 C (2000 to "
-        "2050 F)>"
+        "2050 F), long-hold limit>"
     )
     table = str(grid).split("\n\n")[1].splitlines()
     assert table[0].split("  ")[-2:] == ["1093 (2000 F)", "1121 (2050 F)"]
     assert str(again(grid)) == str(grid)
     assert repr(plain.grid(C=[0.4], Cr=[0, 1], fahrenheit=2000)) == (
-        "<plain, 1 x 2 soaks, C 0.4 to 0.4 wt%, Cr 0 to 1 wt%, 1093 C (2000 F)>"
+        "<plain, 1 x 2 soaks, C 0.4 to 0.4 wt%, Cr 0 to 1 wt%, 1093 C (2000 F), "
+        "long-hold limit>"
     )
     close = plain.grid(C=[0.4], celsius=[1000.2, 1000.4])
-    assert "temperature 1000.20 to 1000.40 C>" in repr(close)
+    assert "temperature 1000.20 to 1000.40 C, long-hold limit>" in repr(close)
 
 
 def test_section_map(plain):

@@ -198,13 +198,15 @@ TEST_CASE("it says when no hotter annealing could be taken for the band") {
       internal::hottest_without_austenite(bearing(), celsius(700), celsius(760), {});
   const ShortSoak soak = timed_soak(long_hold, 60, options);
   const std::string end =
-      "see the band. No hotter annealing could be taken for its upper end.";
+      "see the band of the ShortSoak. No hotter annealing could be taken for its upper "
+      "end.";
   CHECK(soak.state.warnings.front().text.ends_with(end));
   options.annealed.annealed_at =
       celsius(options.annealed.annealed_at->in_celsius() - 5);
   CHECK(timed_soak(long_hold, 60, options)
             .state.warnings.front()
-            .text.ends_with("factor of three in time: see the band."));
+            .text.ends_with("factor of three in time: see the band of the "
+                            "ShortSoak."));
 }
 
 TEST_CASE("it says when a steel is beyond those it was compared with") {
