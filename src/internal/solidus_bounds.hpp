@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "gibbsteel/named_values.hpp"
 #include "gibbsteel/parameter_set.hpp"
 
 namespace gibbsteel::internal {
