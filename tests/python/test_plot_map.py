@@ -33,7 +33,7 @@ def remade(grid, change):
     """The grid with the states that `change(i, state)` gives."""
     mark, fields = grid.__getstate__()
     parts = list(fields)
-    parts[-1] = [change(i, state) for i, state in enumerate(grid.states)]
+    parts[7] = [change(i, state) for i, state in enumerate(grid.states)]
     made = gs.SoakGrid.__new__(gs.SoakGrid)
     made.__setstate__((mark, tuple(parts)))
     return made
