@@ -2,6 +2,8 @@
 
 #include <pybind11/numpy.h>
 
+#include <stdexcept>
+
 #include "common.hpp"
 #include "gibbsteel/screen.hpp"
 #include "progress.hpp"
@@ -11,6 +13,12 @@ namespace {
 
 using Numbers = py::array_t<double, py::array::c_style>;
 
+/// "ValueError: no such row"; what() goes on with the files that it came through.
+std::string without_traceback(const py::error_already_set& error) {
+  return py::str(error.type().attr("__name__")).cast<std::string>() + ": " +
+         py::str(error.value()).cast<std::string>();
+}
+
 /// An interrupt from the keyboard that reaches a Python function of a quantity stops
 /// the screen; what else it raises flags the row.
 Quantity interruptible(const Quantity& quantity) {
@@ -19,8 +27,8 @@ Quantity interruptible(const Quantity& quantity) {
       return quantity.value(state);
     } catch (py::error_already_set& error) {
       const py::gil_scoped_acquire hold;
-      if (!error.matches(PyExc_KeyboardInterrupt)) throw;
-      throw StopScreen{};
+      if (error.matches(PyExc_KeyboardInterrupt)) throw StopScreen{};
+      throw std::runtime_error(without_traceback(error));
     }
   };
   const auto warnings = [quantity](const State& s) { return quantity.warnings(s); };

@@ -217,10 +217,12 @@ std::vector<Problem> SectionOptions::problems() const {
       all.push_back({"gibbsteel.input.282", "options." + name,
                      "is " + internal::shortest(value), remedy});
   };
-  need(temperature_tolerance >= 0.001 && temperature_tolerance <= 50.0,
+  need(temperature_tolerance >= internal::kLeastTemperatureTolerance &&
+           temperature_tolerance <= 50.0,
        "temperature_tolerance", temperature_tolerance, "give 0.001 to 50 K");
-  need(percent_tolerance >= 1e-5 && percent_tolerance <= 5.0, "percent_tolerance",
-       percent_tolerance, "give 0.00001 to 5 wt%");
+  need(
+      percent_tolerance >= internal::kLeastPercentTolerance && percent_tolerance <= 5.0,
+      "percent_tolerance", percent_tolerance, "give 0.00001 to 5 wt%");
   need(columns >= 2 && columns <= 200, "columns", static_cast<double>(columns),
        "give 2 to 200");
   need(rows >= 2 && rows <= 200, "rows", static_cast<double>(rows), "give 2 to 200");

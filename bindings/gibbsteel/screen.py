@@ -85,7 +85,9 @@ def screen(
     -------
     ScreenTable
         Every row has the numbers of the single soak of its steel, within rounding
-        (1e-9 of a number): rows near the one before are followed from it.
+        (1e-9 of a number): rows near the one before are followed from it. Where a
+        quantity fails it is NaN, and gibbsteel.warning.361 says why in the first such
+        row.
 
     Raises
     ------

@@ -98,7 +98,8 @@ class SectionMethods:
             Weight percent from low to high, balance Fe, of one element or two, for
             instance ``C=(0, 2)``. The first is the axis to the right.
         section : SectionOptions, optional
-            Tolerances (0.1 K and 0.001 wt% when left out) and mesh.
+            Tolerances (0.1 K and 0.001 wt% when left out; no more than a tenth of an
+            axis) and mesh.
         progress : bool or callable
             True shows a counter (tqdm). A callable gets the number of soaks done and
             stops the search by returning False; the map then holds the part done.
@@ -115,7 +116,8 @@ class SectionMethods:
         Raises
         ------
         InputError
-            As `soak`, and for a range that does not go upwards.
+            As `soak`, and for a range that does not go upwards, or is less than 0.0001
+            wt% or 0.01 C wide (gibbsteel.input.282).
 
         Examples
         --------

@@ -23,7 +23,7 @@ enum class ScreenStatus : std::int8_t {
   composition_sum = 8,         ///< .204 above 100, .207 not 100 with Fe
   nothing_modelled = 9,        ///< .208
   temperature_outside = 10,    ///< .210
-  /// The soak is usable; an equation asked for failed, and is NaN.
+  /// The soak is usable; a quantity failed and is NaN: see warning .361 of the row.
   quantity_failed = 11,
 };
 

@@ -22,7 +22,7 @@ struct SweptElement {
 struct SectionOptions {
   /// What a boundary may be off: in temperature [K], in [0.001, 50] ...
   double temperature_tolerance = 0.1;
-  /// ... or in composition [wt%], in [1e-5, 5].
+  /// ... or in composition [wt%], in [1e-5, 5]. Of a short axis a tenth of it.
   double percent_tolerance = 0.001;
   /// Of the mesh of lines that the search starts from, each in [2, 200].
   std::size_t columns = 12, rows = 12;
@@ -93,8 +93,8 @@ struct SectionMap {
   std::string steel;
   MillAnalysis analysis;  ///< of the steel that the axes change
   SectionAxis x, y;
-  std::optional<Temperature> temperature;  ///< of a map over two elements
-  double x_tolerance = 0.0, y_tolerance = 0.0;
+  std::optional<Temperature> temperature;       ///< of a map over two elements
+  double x_tolerance = 0.0, y_tolerance = 0.0;  ///< used: a tenth of a short axis
   std::vector<SectionBoundary> boundaries;
   std::vector<SectionField> fields;  ///< largest first
   std::vector<SectionNode> nodes;
@@ -120,15 +120,17 @@ struct SectionMap {
 ///
 /// Boundaries are lines on which every point is located to a fifth of the tolerances,
 /// and which are off by less than the tolerances between their points. Fields narrower
-/// than the tolerances are taken as part of the boundary. Where two boundaries cross at
+/// than the tolerances are taken as part of the boundary. An axis has at least 0.0001
+/// wt% or 0.01 K. Where two boundaries cross at
 /// a small angle the node is located to the tolerances across them, less well along
 /// them. A field that touches no line of the mesh and no boundary followed is not
 /// found.
 ///
 /// Long-hold limit: shop soaks of minutes lie beside it.
-/// @throws InputError gibbsteel.input.280 (range), .281 (element), .282 (options), .283
-///         (bound tramp elements), .210 (temperatures), .250 (temperature range), and
-///         as Steel and Steel::soak()
+/// @throws InputError gibbsteel.input.280 (range), .281 (element), .282 (options; an
+/// axis
+///         that is too short), .283 (bound tramp elements), .210 (temperatures), .250
+///         (temperature range), and as Steel and Steel::soak()
 SectionMap section_map(const Steel& steel, const SweptElement& x,
                        const TemperatureRange& y, const SoakOptions& soak = {},
                        const SectionOptions& options = {});

@@ -228,6 +228,7 @@ inline constexpr std::string_view kExactPhases = "gibbsteel.warning.356";
 inline constexpr std::string_view kSeveralFamilies = "gibbsteel.warning.357";
 inline constexpr std::string_view kBeyondRecords = "gibbsteel.warning.358";
 inline constexpr std::string_view kGraphite = "gibbsteel.warning.359";
+inline constexpr std::string_view kQuantityFailed = "gibbsteel.warning.361";
 
 /// Carried by warnings on a state.
 inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
@@ -282,6 +283,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kSeveralFamilies, "hardening estimates come from several families of steels"},
     {kBeyondRecords, "no published record of a steel like this one was compared"},
     {kGraphite, "carbon is more active than in graphite, in a steel rich in silicon"},
+    {kQuantityFailed, "a quantity of a screen failed"},
 });
 
 }  // namespace gibbsteel::codes

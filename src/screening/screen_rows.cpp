@@ -5,6 +5,7 @@
 
 #include "gibbsteel/errors.hpp"
 #include "internal/candidate_phases.hpp"
+#include "internal/error_codes.hpp"
 #include "internal/family_borders.hpp"
 #include "internal/kind_names.hpp"
 #include "internal/other_kinds.hpp"
@@ -206,12 +207,19 @@ void ScreenRows::add_quantity_warnings(State& state) const {
 
 void ScreenRows::write_quantities(const State& state, std::size_t at,
                                   ScreenTable& table) const {
+  std::vector<Warning> failures;
   for (std::size_t q = 0; q < options_.quantities.size(); ++q) try {
       table.quantity[at * options_.quantities.size() + q] =
           options_.quantities[q].value(state);
-    } catch (const std::exception&) {
+    } catch (const std::exception& error) {
       table.status[at] = ScreenStatus::quantity_failed;
+      failures.push_back({std::string(codes::kQuantityFailed),
+                          options_.quantities[q].label() + ": " + error.what()});
     }
+  if (failures.empty()) return;
+  failures.insert(failures.begin(), state.warnings.begin(), state.warnings.end());
+  const std::lock_guard lock(warnings_);
+  table.note_warnings(at, failures);
 }
 
 }  // namespace gibbsteel::internal

@@ -37,7 +37,7 @@ class ScreenRows {
   std::size_t rows_;
   bool by_family_ = false;  ///< a quantity rests on the family of the steel
   SystemCache systems_;
-  std::mutex warnings_;  ///< of a table: threads share their list of texts
+  mutable std::mutex warnings_;  ///< of a table: threads share their list of texts
   State blank_state_;
   ScreenTable blank_table_;
 };

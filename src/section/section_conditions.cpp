@@ -1,5 +1,6 @@
 #include "section/section_conditions.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -19,6 +20,18 @@ void check_range(const SweptElement& range, const std::string& place,
   if (range.element == "Fe")
     problems.push_back({"gibbsteel.input.281", place, "is that of Fe",
                         "name another element: Fe is the balance"});
+}
+
+constexpr double kLeastExtent = 10.0;  ///< of an axis [tolerances]
+
+/// An axis on which the least tolerance is too wide.
+void check_width(double width, double least_tolerance, const std::string& unit,
+                 const std::string& place, std::vector<Problem>& problems) {
+  const double least = kLeastExtent * least_tolerance;
+  if (width > 0.0 && width < (1.0 - 1e-6) * least)
+    problems.push_back({"gibbsteel.input.282", place,
+                        "is " + significant(width, 3) + " " + unit + " from end to end",
+                        "give " + significant(least, 1) + " " + unit + " or more"});
 }
 
 /// Moles in 100 g, in the order of `elements`.
@@ -52,9 +65,21 @@ void check_straight(const std::vector<double>& expected,
 
 }  // namespace
 
+double SectionRequest::height() const {
+  return y ? y->high - y->low : high.in_kelvin() - low.in_kelvin();
+}
+
+double SectionRequest::x_tolerance() const {
+  return std::min(options.percent_tolerance, width() / kLeastExtent);
+}
+
+double SectionRequest::y_tolerance() const {
+  return std::min(y ? options.percent_tolerance : options.temperature_tolerance,
+                  height() / kLeastExtent);
+}
+
 PlanePoint SectionRequest::extent() const {
-  const double height = y ? y->high - y->low : high.in_kelvin() - low.in_kelvin();
-  return {(x.high - x.low) / x_tolerance(), height / y_tolerance()};
+  return {width() / x_tolerance(), height() / y_tolerance()};
 }
 
 Steel SectionRequest::steel_at(PlanePoint at) const {
@@ -70,6 +95,9 @@ Temperature SectionRequest::temperature_at(PlanePoint at) const {
 void check(const SectionRequest& request) {
   std::vector<Problem> problems = request.options.problems();
   check_range(request.x, "x axis", problems);
+  check_width(request.width(), kLeastPercentTolerance, "wt%", "x axis", problems);
+  const double least = request.y ? kLeastPercentTolerance : kLeastTemperatureTolerance;
+  check_width(request.height(), least, request.y ? "wt%" : "K", "y axis", problems);
   if (request.y) {
     check_range(*request.y, "y axis", problems);
     if (request.x.element == request.y->element)

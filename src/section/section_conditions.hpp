@@ -8,6 +8,9 @@
 
 namespace gibbsteel::internal {
 
+inline constexpr double kLeastTemperatureTolerance = 0.001;  ///< [K]
+inline constexpr double kLeastPercentTolerance = 1e-5;
+
 /// One of `y_range` and `temperatures` is used.
 struct SectionRequest {
   const Steel& steel;
@@ -16,11 +19,12 @@ struct SectionRequest {
   Temperature low, high;          ///< ... at `low`; or against low to high
   const SectionOptions& options;
 
-  /// Tolerances of both axes [wt%, and wt% or K].
-  double x_tolerance() const { return options.percent_tolerance; }
-  double y_tolerance() const {
-    return y ? options.percent_tolerance : options.temperature_tolerance;
-  }
+  /// Of both axes [wt%, and wt% or K].
+  double width() const { return x.high - x.low; }
+  double height() const;
+  /// No more than a tenth of an axis: a field narrower than the tolerances is left out.
+  double x_tolerance() const;
+  double y_tolerance() const;
   /// Of the plane, in tolerances.
   PlanePoint extent() const;
   /// The steel at a point of the plane, and the temperature there.

@@ -206,3 +206,32 @@ def test_a_quantity_without_a_list():
     assert gs.compare(steel, celsius=900, quantities=hardness).rows[-1].name == (
         hardness.name
     )
+
+
+def test_a_quantity_that_fails_says_why(tmp_path):
+    other = gs.quantities.timed_soak_matrix(
+        "C", 20, parameters=gs.default_parameters("niobium_titanium_nitrogen")
+    )
+
+    def grain(state):
+        raise ValueError(f"no grain size at {state.celsius:.0f} C")
+
+    steel = gs.Steel({"C": 1.0})
+    with pytest.raises(gs.InputError) as error:
+        other.value(steel.soak(celsius=800))
+    table = gs.screen([[1.0]], ["C"], celsius=[800, 820], quantities=[other])
+    assert table.count() == {"quantity failed": 2}
+    assert table.count_warnings()["gibbsteel.warning.361"] == 2
+    said = table.warning_texts["gibbsteel.warning.361"]
+    assert said == f"{other.label}: {error.value}"
+    flat = " ".join(str(table).split())
+    start = "! [gibbsteel.warning.361] in 2 rows, first in row 0: "
+    assert start + " ".join(said.split()) in flat
+    assert pickle.loads(pickle.dumps(table)) == table
+    own = {"celsius": [800, 820], "quantities": [gs.Quantity("grain", "um", grain)]}
+    table = gs.screen([[1.0]], ["C"], **own)
+    said = table.warning_texts["gibbsteel.warning.361"]
+    assert said == "grain [um]: ValueError: no grain size at 800 C"
+    assert np.isnan(table.quantity).all()
+    folder = gs.screen_to_folder(tmp_path, [[1.0]], ["C"], **own)
+    assert folder.table() == table

@@ -482,6 +482,13 @@ TEST_CASE("a row without a result says why") {
     CHECK(failed.quantity[1] > 3.0);
     CHECK(failed.carbide_volume_percent ==
           screen(heats.input()).carbide_volume_percent);
+    const ScreenWarning said{"gibbsteel.warning.361", 0, "fails: not of this row"};
+    CHECK(failed.warning_texts.back() == said);
+    CHECK(failed.count_warnings().at("gibbsteel.warning.361") == 1);
+    // Beside those of the state itself.
+    const auto others = screen(heats.input());
+    CHECK(failed.warnings[0] == others.warnings[0] + 1);
+    CHECK(failed.warning_texts.size() == others.warning_texts.size() + 1);
   }
 }
 

@@ -53,6 +53,43 @@ TEST_CASE("every problem of a section map is named at once") {
         "temperature first");
 }
 
+TEST_CASE("an axis that is too short to resolve is refused") {
+  const TemperatureRange short_range{Temperature::celsius(800),
+                                     Temperature::celsius(800.005)};
+  CHECK(
+      message({"C", 0.8, 0.80001}, short_range, coarse()) ==
+      "[gibbsteel.input.282] x axis: is 1e-05 wt% from end to end; give 0.0001 wt% "
+      "or more\n"
+      "[gibbsteel.input.282] y axis: is 0.005 K from end to end; give 0.01 K or more");
+}
+
+TEST_CASE("a map narrower than the tolerances asked for is resolved more finely") {
+  const Steel bar({{"C", 1.0}, {"Cr", 1.45}, {"Mn", 0.35}, {"Si", 0.25}});
+  const auto plane = [&](double high, double from, double to) {
+    return section_map(bar, {"C", 0.8, high},
+                       {Temperature::celsius(from), Temperature::celsius(to)});
+  };
+  const auto low = plane(0.9, 800.0, 800.01);
+  CHECK(low.y_tolerance == doctest::Approx(0.001));
+  CHECK(low.x_tolerance == 0.001);
+  REQUIRE(low.fields.size() == 1);
+  CHECK(low.fields[0].label == "austenite + M3C");
+  CHECK(low.fields[0].area_share == doctest::Approx(1.0));
+  const auto narrow = plane(0.8001, 700.0, 900.0);
+  CHECK(narrow.x_tolerance == doctest::Approx(1e-5));
+  CHECK(narrow.y_tolerance == 0.1);
+  REQUIRE(narrow.fields.size() == 4);
+  double sum = 0.0;
+  for (const SectionField& field : narrow.fields) sum += field.area_share;
+  CHECK(sum == doctest::Approx(1.0));
+  CHECK(narrow.boundaries.size() == 3);
+  const SectionField* field = narrow.field_at({0.80005, 850.0});
+  REQUIRE(field);
+  const State soak =
+      bar.changed({{"C", 0.80005}}, "bar").soak(Temperature::celsius(850));
+  CHECK((field->label == "austenite") == (soak.carbide_volume_percent == 0.0));
+}
+
 TEST_CASE("two axes of one element are refused") {
   const SweptElement carbon{"C", 0.0, 1.0};
   CHECK_THROWS_WITH_AS(
