@@ -13,7 +13,8 @@ using Recorded = RecordedMeasurement;
 using Row = EvidenceRow;
 
 Evidence run(const Steel& steel, double kelvin, std::size_t most_soaks,
-             const std::vector<Recorded>& measurements, const std::string& unit) {
+             const std::optional<std::vector<Recorded>>& measurements,
+             const std::string& unit) {
   const py::gil_scoped_release release;
   return evidence(steel, Temperature::kelvin(kelvin),
                   {most_soaks, measurements, temperature_unit(unit)});
@@ -52,26 +53,31 @@ py::tuple row_state(const Row& r) {
   return py::make_tuple(r.steel, r.record, r.source, r.confidence, r.remark,
                         r.weight_percent, r.temperature.in_kelvin(), r.distance.value,
                         r.distance.by, r.quantity, r.unit, r.value, r.uncertainty,
-                        r.computed, r.from_memory, r.fitted_to, r.reason);
+                        r.computed, r.from_memory, r.fitted_to, r.reason, r.phases,
+                        r.by_hardening);
 }
 
 Row row_from(const py::tuple& t) {
-  return {t[0].cast<std::string>(),
-          t[1].cast<std::string>(),
-          t[2].cast<std::string>(),
-          t[3].cast<std::string>(),
-          t[4].cast<std::string>(),
-          t[5].cast<NamedValues>(),
-          Temperature::kelvin(t[6].cast<double>()),
-          {t[7].cast<double>(), t[8].cast<std::string>()},
-          t[9].cast<std::string>(),
-          t[10].cast<std::string>(),
-          t[11].cast<double>(),
-          t[12].cast<double>(),
-          t[13].cast<double>(),
-          t[14].cast<bool>(),
-          t[15].cast<bool>(),
-          t[16].cast<std::string>()};
+  Row r;
+  r.steel = t[0].cast<std::string>();
+  r.record = t[1].cast<std::string>();
+  r.source = t[2].cast<std::string>();
+  r.confidence = t[3].cast<std::string>();
+  r.remark = t[4].cast<std::string>();
+  r.weight_percent = t[5].cast<NamedValues>();
+  r.temperature = Temperature::kelvin(t[6].cast<double>());
+  r.distance = {t[7].cast<double>(), t[8].cast<std::string>()};
+  r.quantity = t[9].cast<std::string>();
+  r.unit = t[10].cast<std::string>();
+  r.value = t[11].cast<double>();
+  r.uncertainty = t[12].cast<double>();
+  r.computed = t[13].cast<double>();
+  r.from_memory = t[14].cast<bool>();
+  r.fitted_to = t[15].cast<bool>();
+  r.reason = t[16].cast<std::string>();
+  r.phases = t[17].cast<std::optional<std::vector<std::string>>>();
+  r.by_hardening = t[18].cast<bool>();
+  return r;
 }
 
 using RowClass = py::class_<Row>;
@@ -102,7 +108,10 @@ void bind_origin(RowClass& row) {
 void bind_row(py::module_& m) {
   RowClass row(m, "EvidenceRow", "One measured number, computed as well.");
   bind_origin(row);
-  row.def_readonly("quantity", &Row::quantity, "What was measured.")
+  row.def_readonly("phases", &Row::phases, "The only ones that may form; None: all.")
+      .def_readonly("by_hardening", &Row::by_hardening,
+                    "Martensite start, retained austenite or hardness.")
+      .def_readonly("quantity", &Row::quantity, "What was measured.")
       .def_readonly("unit", &Row::unit, "Of value, uncertainty and computed.")
       .def_readonly("value", &Row::value, "Measured.")
       .def_readonly("uncertainty", &Row::uncertainty, "Published.")
@@ -161,9 +170,12 @@ void bind_result(py::module_& m) {
           "nearest", [](const Evidence& e) { return e.nearest().value; },
           "Distance of the nearest, Eq. (V1): up to 1 a steel of this kind, up to 3 a "
           "related one.")
-      .def_property_readonly("computed", &Evidence::computed, "Rows with a number.")
-      .def_property_readonly("met", &Evidence::met,
-                             "Of these, within the published uncertainty.")
+      .def_property_readonly(
+          "computed", [](const Evidence& e) { return e.computed(); },
+          "Rows with a number.")
+      .def_property_readonly(
+          "met", [](const Evidence& e) { return e.met(); },
+          "Of these, within the published uncertainty.")
       .def("__repr__", [](const Evidence& e) { return "<" + e.brief() + ">"; })
       .def("__str__", &Evidence::full)
       .def("__len__", [](const Evidence& e) { return e.rows.size(); })

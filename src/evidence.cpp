@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
+#include <string_view>
 #include <tuple>
 #include <utility>
 
@@ -25,46 +27,66 @@ double apart(const std::string& symbol, double a, double b) {
   return std::abs(a - b) / scale;
 }
 
-/// A measurement and how far it is; `index` keeps equals in the order of the file.
-struct Near {
-  Distance distance;
-  std::size_t index;
-};
-
 bool same_soak(const Measurement& a, const Measurement& b) {
   return a.steel == b.steel && a.weight_percent == b.weight_percent &&
          a.temperature == b.temperature && a.soak.phases == b.soak.phases;
 }
 
-/// Nearest first, measurements of one soak together, so many soaks.
-std::vector<Near> nearest(const Steel& steel, Temperature t,
-                          const std::vector<RecordedMeasurement>& all,
-                          std::size_t most_soaks) {
-  std::vector<Near> found;
-  for (std::size_t i = 0; i < all.size(); ++i) {
+/// Measurements of one soak, by their places in the file, and how far it is.
+struct Group {
+  Distance distance;
+  double kelvin_apart;
+  std::vector<std::size_t> members;
+};
+
+using Recorded = std::vector<RecordedMeasurement>;
+
+/// Places of all, those of one soak side by side, else in the order of the file.
+std::vector<std::size_t> by_soak(const Recorded& all) {
+  std::vector<std::size_t> places(all.size());
+  std::iota(places.begin(), places.end(), std::size_t{0});
+  const auto key = [&](std::size_t i) {
     const Measurement& m = all[i].measurement;
-    found.push_back(
-        {distance(steel.analysis().given, t, m.weight_percent, m.temperature), i});
-  }
-  const auto key = [&](const Near& n) {
-    const Measurement& m = all[n.index].measurement;
-    const double kelvin = m.temperature.in_kelvin();
-    return std::tuple(n.distance.value, std::abs(kelvin - t.in_kelvin()), kelvin,
-                      std::string_view(m.steel), n.index);
+    return std::tuple(std::string_view(m.steel), m.temperature.in_kelvin());
   };
-  std::sort(found.begin(), found.end(),
-            [&](const Near& a, const Near& b) { return key(a) < key(b); });
-  std::size_t soaks = 0, end = 0;
-  for (; end < found.size(); ++end) {
-    const bool again = end > 0 && same_soak(all[found[end].index].measurement,
-                                            all[found[end - 1].index].measurement);
-    if (!again && ++soaks > most_soaks) break;
-  }
-  found.resize(end);
-  return found;
+  const auto rest = [&](std::size_t i) {
+    const Measurement& m = all[i].measurement;
+    const std::vector<NamedValues::Entry> percents(m.weight_percent.begin(),
+                                                   m.weight_percent.end());
+    return std::pair(percents, m.soak.phases);
+  };
+  std::stable_sort(places.begin(), places.end(), [&](std::size_t a, std::size_t b) {
+    const auto first = key(a), second = key(b);
+    return first != second ? first < second : rest(a) < rest(b);
+  });
+  return places;
 }
 
-EvidenceRow row_of(const RecordedMeasurement& recorded, Distance distance) {
+/// Nearest first, so many soaks.
+std::vector<Group> nearest(const Steel& steel, Temperature t, const Recorded& all,
+                           std::size_t most_soaks) {
+  std::vector<Group> groups;
+  for (const std::size_t i : by_soak(all)) {
+    const Measurement& m = all[i].measurement;
+    const bool again =
+        !groups.empty() && same_soak(all[groups.back().members.back()].measurement, m);
+    if (!again)
+      groups.push_back(
+          {distance(steel.analysis().given, t, m.weight_percent, m.temperature),
+           std::abs(m.temperature.in_kelvin() - t.in_kelvin()),
+           {}});
+    groups.back().members.push_back(i);
+  }
+  const auto key = [](const Group& g) {
+    return std::tuple(g.distance.value, g.kelvin_apart, g.members.front());
+  };
+  std::sort(groups.begin(), groups.end(),
+            [&](const Group& a, const Group& b) { return key(a) < key(b); });
+  groups.resize(std::min(groups.size(), most_soaks));
+  return groups;
+}
+
+EvidenceRow row_of(const RecordedMeasurement& recorded, const Distance& distance) {
   const Measurement& m = recorded.measurement;
   EvidenceRow row;
   row.steel = m.steel;
@@ -74,31 +96,46 @@ EvidenceRow row_of(const RecordedMeasurement& recorded, Distance distance) {
   row.remark = recorded.remark;
   row.weight_percent = m.weight_percent;
   row.temperature = m.temperature;
-  row.distance = std::move(distance);
+  row.distance = distance;
+  row.phases = m.soak.phases;
   row.quantity = m.quantity.name();
   row.unit = m.quantity.unit();
   row.value = m.value;
   row.uncertainty = m.uncertainty;
   row.from_memory = recorded.from_memory;
   row.fitted_to = recorded.fitted_to;
+  row.by_hardening = m.quantity.by_family();
   return row;
 }
 
-State soaked(const Measurement& m, const Steel& like) {
+/// The soak, or why there is none: a file may hold what this set cannot soak.
+struct Soaked {
+  std::optional<State> state{};
+  std::string reason{};
+};
+
+Soaked soaked(const Measurement& m, const Steel& like) {
   const SteelOptions options{m.steel, like.parameters(), like.binds_tramp_elements()};
-  return Steel(m.weight_percent, options).soak(m.temperature, m.soak);
+  try {
+    return {Steel(m.weight_percent, options).soak(m.temperature, m.soak), ""};
+  } catch (const InputError& error) {
+    const Problem& first = error.problems().front();
+    return {std::nullopt, first.place + " " + first.what};
+  }
 }
 
 /// The number, or why there is none.
-void compute(const Measurement& m, const ParameterSet& set, const State& state,
+void compute(const Measurement& m, const ParameterSet& set, const Soaked& soaked,
              EvidenceRow& row) {
   const auto problems = m.quantity.problems(set);
   if (!problems.empty()) {
     row.reason = problems.front().what;
-  } else if (!state.usable()) {
+  } else if (!soaked.state) {
+    row.reason = soaked.reason;
+  } else if (!soaked.state->usable()) {
     row.reason = "the calculation gave no usable result";
   } else {
-    row.computed = m.quantity.value(state);
+    row.computed = m.quantity.value(*soaked.state);
     if (std::isnan(row.computed)) row.reason = "there is none by the calculation";
   }
 }
@@ -126,8 +163,8 @@ Evidence evidence(const Steel& steel, Temperature t, const EvidenceOptions& opti
     throw InputError({{std::string(codes::kEvidenceOption), "most_soaks",
                        "is " + std::to_string(options.most_soaks),
                        "give a whole number from 1 to " + std::to_string(kMostSoaks)}});
-  const auto& all =
-      options.measurements.empty() ? published_measurements() : options.measurements;
+  const Recorded& all =
+      options.measurements ? *options.measurements : published_measurements();
   Evidence result{steel.name(),
                   steel.analysis(),
                   steel.parameters()->title(),
@@ -135,14 +172,12 @@ Evidence evidence(const Steel& steel, Temperature t, const EvidenceOptions& opti
                   options.temperature_unit,
                   all.size(),
                   {}};
-  std::optional<State> state;
-  const Measurement* before = nullptr;
-  for (auto& [distance, index] : nearest(steel, t, all, options.most_soaks)) {
-    const Measurement& m = all[index].measurement;
-    if (before == nullptr || !same_soak(*before, m)) state = soaked(m, steel);
-    before = &m;
-    result.rows.push_back(row_of(all[index], std::move(distance)));
-    compute(m, *steel.parameters(), *state, result.rows.back());
+  for (const Group& group : nearest(steel, t, all, options.most_soaks)) {
+    const Soaked state = soaked(all[group.members.front()].measurement, steel);
+    for (const std::size_t i : group.members) {
+      result.rows.push_back(row_of(all[i], group.distance));
+      compute(all[i].measurement, *steel.parameters(), state, result.rows.back());
+    }
   }
   return result;
 }
@@ -151,15 +186,18 @@ Distance Evidence::nearest() const {
   return rows.empty() ? Distance{} : rows.front().distance;
 }
 
-std::size_t Evidence::computed() const {
+std::size_t Evidence::computed(double up_to) const {
   return static_cast<std::size_t>(
-      std::count_if(rows.begin(), rows.end(),
-                    [](const EvidenceRow& row) { return row.reason.empty(); }));
+      std::count_if(rows.begin(), rows.end(), [&](const EvidenceRow& row) {
+        return row.reason.empty() && row.distance.value <= up_to;
+      }));
 }
 
-std::size_t Evidence::met() const {
-  return static_cast<std::size_t>(std::count_if(
-      rows.begin(), rows.end(), [](const EvidenceRow& row) { return row.met(); }));
+std::size_t Evidence::met(double up_to) const {
+  return static_cast<std::size_t>(
+      std::count_if(rows.begin(), rows.end(), [&](const EvidenceRow& row) {
+        return row.met() && row.distance.value <= up_to;
+      }));
 }
 
 }  // namespace gibbsteel

@@ -12,7 +12,6 @@ namespace gibbsteel {
 namespace {
 
 constexpr std::size_t kWidth = 78;
-constexpr double kThisKind = 1.0, kRelated = 3.0;
 constexpr const char* kLegend =
     "missed by: in published uncertainties, 1 or less is met; f: numbers of the "
     "shipped "
@@ -28,7 +27,7 @@ std::string away(const Distance& distance) {
 
 bool one_soak(const EvidenceRow& a, const EvidenceRow& b) {
   return a.steel == b.steel && a.temperature == b.temperature &&
-         a.weight_percent == b.weight_percent && a.distance == b.distance;
+         a.weight_percent == b.weight_percent && a.phases == b.phases;
 }
 
 std::string composition(const NamedValues& percents) {
@@ -83,6 +82,14 @@ std::string remarks(const std::vector<EvidenceRow>& rows, std::size_t from,
   return text;
 }
 
+std::string only_phases(const EvidenceRow& row) {
+  if (!row.phases) return "";
+  std::string text;
+  for (const std::string& phase : *row.phases)
+    text += (text.empty() ? "; only " : ", ") + phase;
+  return text;
+}
+
 /// The rows of one soak: heading, table, why numbers are missed.
 std::string block(const Evidence& evidence, std::size_t from, std::size_t end,
                   Sources& sources) {
@@ -91,7 +98,8 @@ std::string block(const Evidence& evidence, std::size_t from, std::size_t end,
   text += internal::wrapped(
       first.steel + " at " +
           internal::degrees(first.temperature, evidence.temperature_unit) + ", " +
-          away(first.distance) + ":" + composition(first.weight_percent),
+          away(first.distance) + ":" + composition(first.weight_percent) +
+          only_phases(first),
       kWidth, 2);
   std::vector<std::vector<std::string>> table{
       {"", "measured", "computed", "missed by", "source"}};
@@ -101,10 +109,27 @@ std::string block(const Evidence& evidence, std::size_t from, std::size_t end,
   return text + internal::text_table(table) + remarks(evidence.rows, from, end);
 }
 
-std::string how_near(double value) {
-  if (value <= kThisKind) return "measured on steels of this kind";
-  if (value <= kRelated) return "measured on related steels only";
-  return "no measurement is near this soak: how far off the numbers are is not known";
+/// ", of carbide and matrix nothing" where only hardening was measured so near.
+std::string what_is_missing(const std::vector<EvidenceRow>& rows, double up_to) {
+  for (const EvidenceRow& row : rows)
+    if (row.distance.value <= up_to && !row.by_hardening) return "";
+  return ", hardening only, of carbide and matrix nothing";
+}
+
+std::string count_text(const Evidence& evidence, double up_to) {
+  return std::to_string(evidence.met(up_to)) + " of " +
+         std::to_string(evidence.computed(up_to)) + " numbers met";
+}
+
+std::string how_near(const Evidence& evidence) {
+  const double value = evidence.nearest().value;
+  if (value > kRelated)
+    return "no measurement is near this soak: how far off the numbers are is not known";
+  const bool this_kind = value <= kOfThisKind;
+  const double up_to = this_kind ? kOfThisKind : kRelated;
+  return std::string("measured on ") +
+         (this_kind ? "steels of this kind" : "related steels only") +
+         what_is_missing(evidence.rows, up_to) + ": " + count_text(evidence, up_to);
 }
 
 }  // namespace
@@ -114,9 +139,8 @@ std::string Evidence::brief() const {
                      internal::degrees(temperature, temperature_unit) +
                      ", long-hold limit: ";
   if (rows.empty()) return text + "no measurement is known";
-  return text + how_near(nearest().value) + "; nearest " + rows.front().steel + ", " +
-         away(nearest()) + "; " + std::to_string(met()) + " of " +
-         std::to_string(computed()) + " numbers met";
+  return text + how_near(*this) + "; nearest " + rows.front().steel + ", " +
+         away(nearest());
 }
 
 std::string Evidence::full() const {
@@ -146,8 +170,9 @@ bool EvidenceRow::operator==(const EvidenceRow& o) const {
          confidence == o.confidence && remark == o.remark &&
          weight_percent == o.weight_percent && temperature == o.temperature &&
          distance == o.distance && quantity == o.quantity && unit == o.unit &&
-         value == o.value && uncertainty == o.uncertainty &&
-         from_memory == o.from_memory && fitted_to == o.fitted_to && reason == o.reason;
+         value == o.value && uncertainty == o.uncertainty && phases == o.phases &&
+         by_hardening == o.by_hardening && from_memory == o.from_memory &&
+         fitted_to == o.fitted_to && reason == o.reason;
 }
 
 }  // namespace gibbsteel

@@ -28,7 +28,7 @@ using internal::TemperatureScan;
 const SolidusBound* bound_for(const ParameterSet& set, const NamedValues& analysis) {
   const SolidusBound* chosen = nullptr;
   for (const SolidusBound* bound : internal::resembling(set.solidus_bounds, analysis))
-    if (!chosen || internal::weighs_more(*bound, *chosen)) chosen = bound;
+    if (!chosen || internal::weighs_more(*bound, *chosen, analysis)) chosen = bound;
   return chosen;
 }
 
@@ -105,13 +105,13 @@ class WindowSearch {
   }
 
   void add_solidus() {
-    const SolidusBound* bound =
-        bound_for(scan_.problem.system.parameters(), steel_.analysis().modelled);
+    const NamedValues& steel = steel_.analysis().modelled;
+    const SolidusBound* bound = bound_for(scan_.problem.system.parameters(), steel);
     known_solidus_ = bound != nullptr;
     if (!bound) return;
     const double margin = internal::is_seen(*bound) ? rules_.solidus_margin : 0.0;
     const Temperature most =
-        Temperature::celsius(internal::least_solidus(*bound) - margin);
+        Temperature::celsius(internal::least_solidus(*bound, steel) - margin);
     const TemperatureRange& range = scan_.range;
     internal::WindowSpans spans;
     if (range.low < most)
@@ -119,7 +119,9 @@ class WindowSearch {
                        WindowRule::range,
                        most < range.high ? WindowRule::solidus : WindowRule::range});
     add(WindowRule::solidus,
-        internal::solidus_text(*bound, margin, window_.temperature_unit),
+        internal::solidus_text(*bound, margin,
+                               internal::sooner_by_carbon(*bound, steel),
+                               window_.temperature_unit),
         std::move(spans));
   }
 

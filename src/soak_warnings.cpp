@@ -72,6 +72,14 @@ std::string bound_text(const SolidusBound& bound, TemperatureUnit unit) {
   return "begins to melt at " + at;
 }
 
+/// " With more carbon than that this steel may melt 14 C sooner."
+std::string carbon_text(const SolidusBound& bound, const NamedValues& steel) {
+  const double sooner = sooner_by_carbon(bound, steel);
+  if (sooner < 0.5) return "";
+  return " With more carbon than that this steel may melt " + fixed(sooner, 0) +
+         " C sooner.";
+}
+
 void check_melting(const ParameterSet& set, const State& state, TemperatureUnit unit,
                    Warnings& out) {
   const double celsius = state.temperature.in_celsius();
@@ -81,15 +89,16 @@ void check_melting(const ParameterSet& set, const State& state, TemperatureUnit 
                        ", and the parameter file has no liquid: melting is not "
                        "predicted." +
                        layer_remedy(set, kLiquid)});
+  const NamedValues& steel = state.analysis.modelled;
   const SolidusBound* worst = nullptr;
-  for (const SolidusBound* bound :
-       resembling(set.solidus_bounds, state.analysis.modelled))
-    if (celsius > least_solidus(*bound) && (!worst || weighs_more(*bound, *worst)))
+  for (const SolidusBound* bound : resembling(set.solidus_bounds, steel))
+    if (celsius > least_solidus(*bound, steel) &&
+        (!worst || weighs_more(*bound, *worst, steel)))
       worst = bound;
   if (worst)
     out.push_back({"gibbsteel.warning.304", "The steel resembles " + worst->steel +
                                                 ", which " + bound_text(*worst, unit) +
-                                                "."});
+                                                "." + carbon_text(*worst, steel)});
 }
 
 bool can_hold(const Phase& phase, const std::string& symbol) {

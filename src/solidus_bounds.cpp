@@ -9,6 +9,7 @@ namespace {
 constexpr double kRounding = 1e-9;
 constexpr double kHighSpeed = 4.0;    ///< Mo + W/2 from which a steel is one [wt%]
 constexpr double kMostCobalt = 10.0;  ///< [weight percent]
+constexpr double kForCarbon = 150.0;  ///< [K per weight percent]
 
 bool is_near(const std::string& symbol, double known, double given) {
   const double more = given - known;
@@ -64,12 +65,19 @@ bool is_seen(const SolidusBound& bound) {
   return bound.sense != SolidusSense::at_least;
 }
 
-double least_solidus(const SolidusBound& bound) {
-  return bound.celsius - (is_seen(bound) ? bound.uncertainty : 0.0);
+double sooner_by_carbon(const SolidusBound& bound, const NamedValues& weight_percent) {
+  if (is_seen(bound)) return 0.0;
+  return kForCarbon * std::max(0.0, weight_percent["C"] - composition(bound)["C"]);
 }
 
-bool weighs_more(const SolidusBound& a, const SolidusBound& b) {
-  return is_seen(a) != is_seen(b) ? is_seen(a) : least_solidus(a) < least_solidus(b);
+double least_solidus(const SolidusBound& bound, const NamedValues& weight_percent) {
+  return bound.celsius - bound.uncertainty - sooner_by_carbon(bound, weight_percent);
+}
+
+bool weighs_more(const SolidusBound& a, const SolidusBound& b,
+                 const NamedValues& weight_percent) {
+  if (is_seen(a) != is_seen(b)) return is_seen(a);
+  return least_solidus(a, weight_percent) < least_solidus(b, weight_percent);
 }
 
 }  // namespace gibbsteel::internal

@@ -1,6 +1,7 @@
 #include "internal/window_text.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
@@ -108,13 +109,16 @@ std::string_view to_string(WindowStatus status) noexcept {
 }
 
 std::string internal::solidus_text(const SolidusBound& bound, double margin,
-                                   TemperatureUnit unit) {
+                                   double sooner, TemperatureUnit unit) {
   const Temperature t = Temperature::celsius(bound.celsius);
   const std::string at = ", " + degrees_with_error(t, bound.uncertainty, unit);
   const std::string start = below_low_end(t, margin, bound.uncertainty, unit);
   switch (bound.sense) {
     case SolidusSense::at_least:
-      return "what is known to be free of melt of " + bound.steel + at;
+      return "the low end of what is known to be free of melt of " + bound.steel + at +
+             (sooner < 0.5 ? ""
+                           : ", less " + degrees_apart(std::round(sooner), unit) +
+                                 " for more carbon");
     case SolidusSense::at_most:
       return start + "where " + bound.steel + " has been seen to melt" + at;
     case SolidusSense::measured:

@@ -1050,6 +1050,12 @@ class EvidenceRow(_Compiled):
     def distance_by(self) -> str:
         """What it is largest in: an element or 'temperature'."""
     @property
+    def phases(self) -> list[str] | None:
+        """The only ones that may form; None: all."""
+    @property
+    def by_hardening(self) -> bool:
+        """Martensite start, retained austenite or hardness."""
+    @property
     def quantity(self) -> str:
         """What was measured."""
     @property
@@ -1130,7 +1136,7 @@ def evidence(
     steel: CompiledSteel,
     kelvin: float,
     most_soaks: int,
-    measurements: list[RecordedMeasurement],
+    measurements: list[RecordedMeasurement] | None,
     unit: str,
 ) -> Evidence: ...
 

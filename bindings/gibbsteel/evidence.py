@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from . import _core
 from ._core import Evidence, EvidenceRow, RecordedMeasurement
-from .arguments import count
+from .arguments import count, require
 from .optional import needed
 from .temperature import one_with_unit
 from .trace import about_set, trace
@@ -70,6 +70,19 @@ def load_measurements(file: str | os.PathLike[str]) -> list[RecordedMeasurement]
     return _core.load_measurements(os.fspath(file))
 
 
+def _recorded(
+    measurements: Iterable[RecordedMeasurement] | None,
+) -> list[RecordedMeasurement] | None:
+    if measurements is None:
+        return None
+    remedy = "give RecordedMeasurement, as load_measurements() returns them"
+    require(measurements, Iterable, "measurements", remedy)
+    chosen = list(measurements)
+    for one in chosen:
+        require(one, RecordedMeasurement, "measurements", remedy)
+    return chosen
+
+
 class EvidenceMethods:
     """What `Steel` can say about what its numbers stand on."""
 
@@ -82,7 +95,7 @@ class EvidenceMethods:
         fahrenheit: Any = None,
         kelvin: Any = None,
         most_soaks: int = _MOST_SOAKS,
-        measurements: Iterable[RecordedMeasurement] = (),
+        measurements: Iterable[RecordedMeasurement] | None = None,
     ) -> Evidence:
         """Measurements of the steels most like this one, and how they come out.
 
@@ -98,7 +111,7 @@ class EvidenceMethods:
         most_soaks : int
             Soaks of measured steels to show, nearest first, 1 to 1000.
         measurements : iterable of RecordedMeasurement, optional
-            Where they are looked for, for instance `load_measurements` and
+            Where they are looked for, for instance those of `load_measurements` and
             `published_measurements` together; the published ones when left out.
 
         Returns
@@ -122,7 +135,7 @@ class EvidenceMethods:
         """
         at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         most = count(most_soaks, "most_soaks", 1, 1000, "gibbsteel.input.304")
-        return _core.evidence(self._core, at, most, list(measurements), unit)
+        return _core.evidence(self._core, at, most, _recorded(measurements), unit)
 
 
 def _row(row: EvidenceRow) -> dict[str, Any]:
@@ -141,6 +154,7 @@ def _row(row: EvidenceRow) -> dict[str, Any]:
         "fitted_to": row.fitted_to,
         "from_memory": row.from_memory,
         "confidence": row.confidence,
+        "phases": "" if row.phases is None else ", ".join(row.phases),
         "record": row.record,
         "source": row.source,
         "reason": row.reason,

@@ -52,8 +52,8 @@ class WindowMethods:
             least volume percent, for instance 1. ``pinning_kind`` alone is refused.
         solidus_margin : float
             Distance from where a similar steel was seen to melt, and from the computed
-            solidus where the parameter file has a liquid [K]. None from what is known
-            to be free of melt.
+            solidus where the parameter file has a liquid [K]. None from the low end of
+            what is known to be free of melt.
 
         The other parameters are those of `phase_changes`.
 

@@ -3,6 +3,7 @@
 /// are most like it, and how the parameter set does on them.
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -30,8 +31,8 @@ Distance distance(const NamedValues& a, Temperature at_a, const NamedValues& b,
 struct EvidenceOptions {
   /// Soaks of published steels to show, nearest first; 1 to 1000.
   std::size_t most_soaks = 5;
-  /// Where they are looked for; published_measurements() when empty.
-  std::vector<RecordedMeasurement> measurements{};
+  /// Where they are looked for; published_measurements() when not given.
+  std::optional<std::vector<RecordedMeasurement>> measurements{};
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 };
 
@@ -40,6 +41,7 @@ struct EvidenceOptions {
 struct EvidenceRow {
   std::string steel, record, source, confidence, remark;  ///< see RecordedMeasurement
   NamedValues weight_percent{};
+  std::optional<std::vector<std::string>> phases{};  ///< the only ones that may form
   Temperature temperature = Temperature::kelvin(0.0);
   Distance distance{};
   std::string quantity, unit;
@@ -50,8 +52,15 @@ struct EvidenceRow {
 
   double miss() const noexcept { return (computed - value) / uncertainty; }
   bool met() const noexcept { return miss() >= -1.0 && miss() <= 1.0; }
+  /// Martensite start, retained austenite or hardness: the chain of soak and estimate.
+  bool by_hardening = false;
   bool operator==(const EvidenceRow&) const;  ///< two NaN are equal
 };
+
+/// Up to where a measurement is of a steel of the kind asked about, or of a related
+/// one.
+inline constexpr double kOfThisKind = 1.0, kRelated = 3.0;  ///< Eq. (V1)
+inline constexpr double kFarthest = 1e300;
 
 struct Evidence {
   std::string steel;  ///< its name
@@ -62,12 +71,13 @@ struct Evidence {
   std::size_t measurements = 0;   ///< that were looked through
   std::vector<EvidenceRow> rows;  ///< nearest first, rows of one soak together
 
-  /// Up to 1: measured on a steel of this kind; up to 3: on a related one.
   Distance nearest() const;
-  std::size_t computed() const;  ///< rows that have a number
-  std::size_t met() const;       ///< of these, within the published uncertainty
-  std::string brief() const;     ///< one line
-  std::string full() const;      ///< tables by steel, remarks, sources, cautions
+  /// Rows that have a number, and those within the published uncertainty, up to a
+  /// distance.
+  std::size_t computed(double up_to = kFarthest) const;
+  std::size_t met(double up_to = kFarthest) const;
+  std::string brief() const;  ///< one line
+  std::string full() const;   ///< tables by steel, remarks, sources, cautions
   bool operator==(const Evidence&) const = default;
 };
 

@@ -48,7 +48,7 @@ def test_far_from_everything_it_says_so():
     assert repr(STEEL.evidence(celsius=1120)) == (
         "<punch heat 7 at 1120 C, long-hold limit: no measurement is near this soak: "
         "how far off the numbers are is not known; nearest AISI M2 (HS6-5-2), 3.4 away "
-        "(W); 4 of 5 numbers met>"
+        "(W)>"
     )
 
 
@@ -122,6 +122,16 @@ def test_errors():
     assert str(error.value) == (
         "[gibbsteel.input.304] most_soaks: is 0; give a whole number from 1 to 1000"
     )
+    with pytest.raises(gs.InputError) as error:
+        M2.evidence(
+            celsius=1210, measurements=[gs.published_measurements()[0].measurement]
+        )
+    assert str(error.value) == (
+        "[gibbsteel.input.220] measurements: is Measurement, not RecordedMeasurement; "
+        "give RecordedMeasurement, as load_measurements() returns them"
+    )
+    none = M2.evidence(celsius=1210, measurements=[])
+    assert (none.rows, none.measurements) == ([], 0)
     with pytest.raises(gs.DataError) as error:
         gs.load_measurements("no-such-file.json")
     assert str(error.value) == (

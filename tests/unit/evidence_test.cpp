@@ -8,6 +8,7 @@
 #include <string>
 
 #include "gibbsteel/errors.hpp"
+#include "gibbsteel/hardening_quantities.hpp"
 
 using namespace gibbsteel;
 
@@ -102,9 +103,10 @@ TEST_CASE("the page") {
       measured("b", {{"C", 0.5}}, 1120.0, quantities::carbide_volume_percent(), 0.0)};
   const Evidence found =
       evidence(Steel({{"C", 0.52}}, {"bar", nullptr, false}), kHot, options);
-  CHECK(found.brief() ==
-        "bar at 1120 C (2048 F), long-hold limit: measured on steels of this kind; "
-        "nearest a, 0.1 away (C); 1 of 2 numbers met");
+  CHECK(
+      found.brief() ==
+      "bar at 1120 C (2048 F), long-hold limit: measured on steels of this kind: 1 of "
+      "2 numbers met; nearest a, 0.1 away (C)");
   const std::string page = found.full();
   CHECK(page.find("a at 1120 C (2048 F), 0.1 away (C): 0.5C\n"
                   "                         measured  computed  missed by  source\n"
@@ -116,6 +118,61 @@ TEST_CASE("the page") {
   CHECK(page.find("local codes and licensed practice come first.") !=
         std::string::npos);
   CHECK(Evidence{}.nearest().value == 0.0);
+}
+
+TEST_CASE("soaks at one distance keep their rows together") {
+  NamedValues other = kSteel;
+  other.set("C", 0.56);
+  EvidenceOptions options;
+  options.most_soaks = 3;
+  for (int i = 0; i < 3; ++i) {
+    const std::string name(1, static_cast<char>('a' + i));
+    auto one = measured(name, kSteel, 1300.0, quantities::matrix("C"), 0.4);
+    auto two = measured(name + "2", other, 1300.0, quantities::matrix("C"), 0.4);
+    one.measurement.steel = two.measurement.steel = "M2";
+    auto restricted = one;
+    restricted.measurement.soak.phases = std::vector<std::string>{"austenite", "M6C"};
+    if (!options.measurements) options.measurements.emplace();
+    for (const auto& each : {one, two, restricted})
+      options.measurements->push_back(each);
+  }
+  const Evidence found = evidence(Steel(kSteel), kHot, options);
+  REQUIRE(found.rows.size() == 9);
+  std::string order;
+  for (const EvidenceRow& row : found.rows)
+    order += row.record + (row.phases ? "! " : " ");
+  CHECK(order == "a b c a2 b2 c2 a! b! c! ");
+  CHECK(found.full().find("; only austenite, M6C\n") != std::string::npos);
+}
+
+TEST_CASE("what this set cannot soak is a row with a reason, nothing more") {
+  EvidenceOptions options;
+  auto bad =
+      measured("a", {{"Fe", 40.0}, {"C", 1.0}}, 1120.0, quantities::matrix("C"), 0.4);
+  auto phases = measured("b", kSteel, 1120.0, quantities::matrix("C"), 0.4);
+  phases.measurement.soak.phases = std::vector<std::string>{"delta"};
+  options.measurements = {bad, phases,
+                          measured("c", kSteel, 1121.0, quantities::matrix("C"), 0.4)};
+  const Evidence found = evidence(Steel(kSteel), kHot, options);
+  REQUIRE(found.rows.size() == 3);
+  CHECK(found.computed() == 1);
+  CHECK(found.rows[0].reason == "phases there is no phase 'delta'");
+  CHECK(found.rows[2].reason == "composition sums to 41.00 with Fe");
+  CHECK(
+      evidence(Steel(kSteel), kHot, {5, std::vector<RecordedMeasurement>{}}).brief() ==
+      "steel at 1120 C, long-hold limit: no measurement is known");
+}
+
+TEST_CASE("hardness alone says nothing of carbide, and far rows do not count") {
+  NamedValues far = kSteel;
+  far.set("Cr", 12.0);
+  EvidenceOptions options;
+  options.measurements = {
+      measured("a", kSteel, 1120.0, quantities::hardness_hrc(), 20.0),
+      measured("b", far, 1120.0, quantities::matrix("C"), 0.4)};
+  CHECK(evidence(Steel(kSteel), kHot, options).brief() ==
+        "steel at 1120 C, long-hold limit: measured on steels of this kind, hardening "
+        "only, of carbide and matrix nothing: 0 of 1 numbers met; nearest a, 0.0 away");
 }
 
 TEST_CASE("options") {

@@ -90,11 +90,33 @@ TEST_CASE("what is known to be free of melt is a ceiling without a margin") {
     WindowRules rules;
     rules.solidus_margin = margin;
     const auto window = hardening_window(m42, rules, range(700, 1250));
-    CHECK(window.ceiling->in_celsius() == doctest::Approx(1210.0));
+    CHECK(window.ceiling->in_celsius() == doctest::Approx(1205.0));
     CHECK(
         window.text ==
-        "836 to 1210 C; floor set by: no ferrite alone; ceiling set by: what is known "
-        "to be free of melt of AISI M42 (HS2-9-1-8), 1210 C +-5");
+        "836 to 1205 C; floor set by: no ferrite alone; ceiling set by: the low end of "
+        "what is known to be free of melt of AISI M42 (HS2-9-1-8), 1210 C +-5");
+  }
+}
+
+TEST_CASE("a steel richer in carbon than one known to be free of melt ends sooner") {
+  const auto steel = [](double carbon, const NamedValues& others) {
+    NamedValues all{{"C", carbon}};
+    for (const auto& [symbol, percent] : others) all.set(symbol, percent);
+    return all;
+  };
+  const NamedValues m42{{"Cr", 3.8}, {"Mo", 9.5}, {"W", 1.5}, {"V", 1.15}, {"Co", 8.0}};
+  const NamedValues m7{{"Cr", 3.8}, {"Mo", 8.7}, {"W", 1.75}, {"V", 2.0}};
+  const NamedValues m1{{"Cr", 3.8}, {"Mo", 8.5}, {"W", 1.5}, {"V", 1.15}};
+  for (const NamedValues& each : {steel(1.15, m42), steel(1.3, m42), steel(1.45, m42),
+                                  steel(1.2, m7), steel(1.45, m7), steel(0.95, m1)}) {
+    const auto window = hardening_window(Steel(each), {}, range(700, 1250));
+    REQUIRE(window.ceiling);
+    // Beside the layer with liquid, whose solidus reads up to 30 C high itself.
+    const Steel melting(each, {"heat", with_liquid(), false});
+    const auto solidus = melting_range(melting, range(1000, 1550)).solidus;
+    CAPTURE(each["C"]);
+    CHECK(*window.ceiling < solidus.value());
+    CHECK(window.text.ends_with(" for more carbon"));
   }
 }
 

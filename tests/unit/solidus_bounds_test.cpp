@@ -147,7 +147,8 @@ TEST_CASE("304: M1 and M10 are hardened from as high as M7") {
       texts(soak({{"C", 0.82}, {"Cr", 3.8}, {"Mo", 8.5}, {"W", 1.5}, {"V", 1.1}}, 1225),
             "304") ==
       "The steel resembles AISI M1, which is known to be free of melt "
-      "only up to 1220 C (+-5).");
+      "only up to 1220 C (+-5). With more carbon than that this steel may melt 3 C "
+      "sooner.");
   CHECK(
       texts(soak({{"C", 0.9}, {"Cr", 4}, {"Mo", 8}, {"V", 2}}, 1225), "304") ==
       "The steel resembles AISI M10, which is known to be free of melt only up to 1220 "
@@ -173,7 +174,8 @@ TEST_CASE("304: cobalt grades melt like their kin, others by records of their ow
                         {"V", 1.15}, {"Co", 8},   {"Si", 0.4}};
   CHECK(at(m42, 1225) ==
         "The steel resembles AISI M42 (HS2-9-1-8), which is known to be free of melt "
-        "only up to 1210 C (+-5).");
+        "only up to 1210 C (+-5). With more carbon than that this steel may melt 3 C "
+        "sooner.");
   // HS10-4-3-10 and maraging steel have no kin among the records.
   CHECK(at({{"C", 1.27}, {"Cr", 4.1}, {"Mo", 3.6}, {"W", 9.5}, {"V", 3.3}, {"Co", 10}},
            1290)
