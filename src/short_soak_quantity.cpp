@@ -26,6 +26,18 @@ struct ShortValue {
   }
 };
 
+/// Of the quantity after the minutes.
+std::vector<Warning> warnings_at(const State& state, const Shortening& shortening) {
+  if (state.solve_report.status == shortening.status)
+    return shortening.of.warnings(state);
+  try {
+    return shortening.of.warnings(
+        internal::timed_state(state, shortening.minutes, shortening.options));
+  } catch (const InputError&) {
+    return {};  // no value either
+  }
+}
+
 /// How to make it again, with the parameter set as text; nothing for a function of the
 /// user's own.
 Quantity::Origin origin_of(const TimedSoakOptions& options, Quantity::Origin origin) {
@@ -53,7 +65,10 @@ Quantity shortened(const Shortening& shortening, Quantity::Origin origin,
                       [shortening](const State& state, const StateSlope& slope) {
                         return internal::slope_at(state, slope, shortening);
                       }};
-  return of.by_family() ? made.with_families() : made;
+  const Quantity of_family = of.by_family() ? made.with_families() : made;
+  if (!shortening.of_any) return of_family;
+  return of_family.with_warnings(
+      [shortening](const State& state) { return warnings_at(state, shortening); });
 }
 
 std::string timed_name(const Quantity& of, double minutes,
@@ -101,10 +116,14 @@ Quantity after_minutes(const Quantity& quantity, double minutes,
                        const TimedSoakOptions& options) {
   internal::check_soak_time({minutes}, options.particle_micrometres);
   const Shortening shortening{
-      SolveStatus::timed_soak, minutes, options, quantity,
+      SolveStatus::timed_soak,
+      minutes,
+      options,
+      quantity,
       [](const State& s, const Shortening& how) {
         return how.of.value(internal::timed_state(s, how.minutes, how.options));
-      }};
+      },
+      true};
   Quantity::Origin origin;
   if (const auto& inner = quantity.origin(); !inner.function.empty()) {
     origin = {
@@ -121,8 +140,7 @@ Quantity after_minutes(const Quantity& quantity, double minutes,
 namespace {
 
 Quantity replaced(const Quantity& quantity, const Shortening& shortening) {
-  return shortened(shortening, quantity.origin(), quantity.name())
-      .with_warnings([quantity](const State& s) { return quantity.warnings(s); });
+  return shortened(shortening, quantity.origin(), quantity.name());
 }
 
 const Shortening* shortening_of(const Quantity& quantity) {

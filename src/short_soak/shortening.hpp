@@ -16,6 +16,7 @@ struct Shortening {
   Quantity of;  ///< of such a soak
   /// The same of a long hold. @throws InputError where there is none
   std::function<double(const State&, const Shortening&)> apply;
+  bool of_any = false;      ///< of any quantity, which may have warnings
   bool to_numbers = false;  ///< has slopes to numbers of the file, which cost soaks
 };
 

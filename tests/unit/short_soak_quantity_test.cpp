@@ -134,6 +134,20 @@ TEST_CASE("slopes soak as the state was soaked: bound and left out alike") {
         doctest::Approx(chromium_by_hand(quantity, tungsten, {}, {})).epsilon(1e-6));
 }
 
+TEST_CASE("what is to know about a hardness is to know about it after minutes") {
+  HardeningOptions quench;
+  quench.coldest = celsius(20);
+  quench.family = "bearing";
+  const Quantity hardness = quantities::hardness_hrc(quench);
+  const Quantity early = quantities::after_minutes(hardness, 30);
+  const State long_hold = bearing().soak(celsius(900));
+  const State soak = timed_soak(long_hold, 30).state;
+  REQUIRE(!hardness.warnings(soak).empty());
+  CHECK(early.warnings(long_hold) == hardness.warnings(soak));
+  CHECK(early.warnings(soak) == hardness.warnings(soak));
+  CHECK(early.warnings(bearing().soak(celsius(600))).empty());
+}
+
 TEST_CASE("bands fall back on an annealing that can be taken, at both ends") {
   const Steel steel(
       {{"C", 0.5}, {"Cr", 1.0}, {"Mn", 0.3}, {"Si", 0.25}, {"Mo", 0.3}, {"W", 0.4}});
