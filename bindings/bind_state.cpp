@@ -76,8 +76,7 @@ State set_state(const py::tuple& t, int format) {
   s.kinds = t[17].cast<std::vector<std::string>>();
   s.suppressed = t[18].cast<std::vector<std::string>>();
   if (format > 1) s.soak_time = time_from(t[19]);
-  if (s.soak_time.has_value() != (s.solve_report.status == SolveStatus::timed_soak))
-    throw py::value_error("time of a soak without one");
+  check_time(s);
   return s;
 }
 
@@ -151,14 +150,14 @@ void bind_conditions(StateClass& state) {
       .def_property_readonly(
           "soak_minutes",
           [](const State& s) -> std::optional<double> {
-            if (!s.soak_time) return std::nullopt;
+            if (!is_timed(s)) return std::nullopt;
             return s.soak_time->minutes;
           },
           "Minutes at temperature of a timed soak, else None.")
       .def_property_readonly(
           "particle_micrometres",
           [](const State& s) -> std::optional<double> {
-            if (!s.soak_time) return std::nullopt;
+            if (!is_timed(s)) return std::nullopt;
             return s.soak_time->particle_micrometres;
           },
           "Diameter of the annealed cementite of a timed soak, else None.")
@@ -235,7 +234,7 @@ void bind_state(py::module_& m) {
       .def("__contains__", &contains)
       .def("__repr__", [](const State& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &State::full)
-      .def(tagged_pickle(&get_state, &set_state, 2));
+      .def(tagged_pickle(&get_state, &set_state, 3));
 }
 
 }  // namespace gibbsteel::python

@@ -25,10 +25,25 @@ inline std::optional<SoakTime> time_from(const py::object& fields) {
   const auto t = fields.cast<py::tuple>();
   if (t.size() != 3) throw py::value_error("number of fields");
   SoakTime time{t[0].cast<double>(), t[1].cast<double>()};
-  if (!(time.minutes > 0.0 && time.particle_micrometres > 0.0))
+  // Both 0 for the limit.
+  if (!(time.minutes >= 0.0 && time.particle_micrometres >= 0.0) ||
+      (time.particle_micrometres > 0.0) != (time.minutes > 0.0))
     throw py::value_error("time of a soak");
   if (!t[2].is_none()) time.annealed_at = Temperature::kelvin(t[2].cast<double>());
   return time;
+}
+
+inline bool is_timed(const State& s) {
+  return s.solve_report.status == SolveStatus::timed_soak;
+}
+
+/// Timed soaks have one; short-soak limits since format 3, of 0 minutes.
+inline void check_time(const State& s) {
+  const bool limit = s.solve_report.status == SolveStatus::short_soak_limit;
+  if (!s.soak_time && !is_timed(s)) return;
+  if (!s.soak_time || !(limit || is_timed(s)))
+    throw py::value_error("time of a soak without one");
+  if ((s.soak_time->minutes > 0.0) == limit) throw py::value_error("time of a soak");
 }
 
 }  // namespace gibbsteel::python

@@ -22,6 +22,10 @@ void check(const State& state, const std::string& element, double weight_percent
   if (!std::isfinite(weight_percent))
     throw InputError({{std::string(codes::kTargetNotFinite), "weight_percent",
                        "is not a finite number", "give weight percent of the matrix"}});
+  std::vector<Problem> problems;
+  internal::check_wish(quantities::matrix(element), weight_percent, "weight_percent",
+                       problems);
+  if (!problems.empty()) throw InputError(std::move(problems));
   if (state.usable() && !(state.matrix.weight_percent[element] > 0.0))
     throw InputError(
         {{std::string(codes::kNotInState), "matrix",
@@ -47,6 +51,13 @@ double share_at(const TimedDissolution& soak, const std::string& element,
   return 0.5 * (a + b);
 }
 
+/// Significant digits, four or more, that tell two numbers apart.
+int telling_digits(double a, double b) {
+  int digits = 4;
+  while (digits < 12 && significant(a, digits) == significant(b, digits)) ++digits;
+  return digits;
+}
+
 std::string text_of(const MinutesFor& found, const std::string& element,
                     double weight_percent, double long_hold) {
   const std::string what =
@@ -66,10 +77,11 @@ std::string text_of(const MinutesFor& found, const std::string& element,
     case MinutesStatus::never_reached:
       break;
   }
-  return element + " in the matrix goes from " + significant(found.at_first, 4) +
-         " to " + significant(found.at_last, 4) + " wt% and never reaches " +
-         significant(weight_percent, 4) + " wt%; the long-hold limit is " +
-         significant(long_hold, 4);
+  const int digits = telling_digits(found.at_last, weight_percent);
+  return element + " in the matrix starts at " + significant(found.at_first, 4) +
+         " wt%, approaches " + significant(found.at_last, digits) +
+         " and never reaches " + significant(weight_percent, digits) +
+         "; the long-hold limit is " + significant(long_hold, 4) + " wt%";
 }
 
 /// Ferrite beside the content would make it wrong.

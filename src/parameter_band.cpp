@@ -8,6 +8,7 @@
 #include "gibbsteel/tolerance.hpp"
 #include "internal/quantity_checks.hpp"
 #include "internal/quantity_warnings.hpp"
+#include "internal/short_soak_quantity.hpp"
 #include "tolerance/band_warnings.hpp"
 #include "tolerance/check_tolerances.hpp"
 #include "tolerance/correlated_draws.hpp"
@@ -66,7 +67,10 @@ void fill_first_order(const Eigen::MatrixXd& correlations, const std::string& re
   }
   FirstOrderBand& band = quantity.first_order;
   band.remark = remark;
-  if (std::isnan(parts.sum())) return;
+  if (std::isnan(parts.sum())) {
+    if (remark.empty()) band.remark = quantity.name + " has no slope here";
+    return;
+  }
   band.mean = quantity.nominal;
   band.standard_deviation = std::sqrt(variance);
   band.one_sided = one_sided;
@@ -104,7 +108,7 @@ internal::SampleSoak soak_with(const Steel& steel, Temperature t,
       *steel.parameters(), std::vector<double>(values.begin(), values.end())));
   const Steel other(steel.analysis().given,
                     {steel.name(), set, steel.binds_tramp_elements()});
-  internal::SampleSoak soak{other.soak(t, options), ""};
+  internal::SampleSoak soak{other.soak(t, options), "", set};
   if (!soak.state.usable()) soak.trouble = soak.state.solve_report.brief();
   return soak;
 }
@@ -131,8 +135,10 @@ ParameterBand parameter_band(const Steel& steel, Temperature t,
     band.inputs.push_back(
         input_of(number, band.usable() ? &slopes.at(number.place) : nullptr));
   if (!band.usable()) return band;
-  const std::vector<Quantity> chosen =
-      quantities.empty() ? default_quantities(band.nominal) : quantities;
+  std::vector<Quantity> chosen;
+  for (const Quantity& q :
+       quantities.empty() ? default_quantities(band.nominal) : quantities)
+    chosen.push_back(internal::of_steel(q, steel.parameters()));
   internal::prepare_band(chosen, band);
   fill_first_orders(slopes, set, numbers, chosen, band);
   const internal::CorrelatedDraws draws(set, numbers, options.samples, options.seed);

@@ -6,6 +6,7 @@
 #include "gibbsteel/errors.hpp"
 #include "internal/kind_names.hpp"
 #include "internal/quantity_checks.hpp"
+#include "internal/small_step.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -69,30 +70,6 @@ Quantity plain(const std::string& function, const std::string& name,
           [slope](const State&, const StateSlope& s) { return s.*slope; }};
 }
 
-/// A step along a slope that changes amounts, compositions, volumes, carbon activity
-/// and temperature by up to 1 in 100000: half way, in digits, between curvature and
-/// rounding.
-double small_step(const State& state, const StateSlope& slope) {
-  double fastest = slope.input.kind == Input::Kind::temperature
-                       ? 1.0 / state.temperature.in_kelvin()
-                       : 0.0;
-  const auto look_at = [&](double value, double change) {
-    const double relative = std::abs(change / value);
-    if (std::isfinite(relative)) fastest = std::max(fastest, relative);
-  };
-  look_at(state.density, slope.density);
-  look_at(state.carbon_activity, slope.carbon_activity);
-  for (std::size_t k = 0; k < state.occurrences.size(); ++k) {
-    const Occurrence &o = state.occurrences[k], &d = slope.occurrences[k];
-    look_at(o.mole_percent, d.mole_percent);
-    look_at(o.volume_percent, d.volume_percent);
-    look_at(o.molar_volume, d.molar_volume);
-    for (const auto& [symbol, percent] : o.weight_percent)
-      look_at(percent, d.weight_percent[symbol]);
-  }
-  return fastest > 0.0 ? 1e-5 / fastest : 1.0;
-}
-
 }  // namespace
 
 Quantity::Quantity(std::string name, std::string unit, Value value, Slope slope)
@@ -137,7 +114,8 @@ double Quantity::value(const State& state) const {
 double Quantity::slope(const State& state, const StateSlope& slope) const {
   if (!state.usable()) return Occurrence::kUnknown;
   if (slope_) return slope_(state, slope);
-  const double step = small_step(state, slope);
+  const double moved = internal::small_step(state, slope, 1e-5);
+  const double step = moved > 0.0 ? moved : 1.0;
   return (value_(shifted(state, slope, step)) - value_(shifted(state, slope, -step))) /
          (2.0 * step);
 }

@@ -50,6 +50,7 @@ ShortSoak short_soak_limit(const State& state, const ShortSoakLimitOptions& opti
       {SolveStatus::short_soak_limit,
        "M3C by the short-soak limit, matrix by mass balance, no equilibrium",
        {std::string(codes::kShortSoakLimit), text_of(soak)}});
+  soak.state.soak_time = SoakTime{0.0, 0.0, soak.annealed_at};
   set_bands(soak);
   return soak;
 }

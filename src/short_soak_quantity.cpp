@@ -1,150 +1,115 @@
 /// The matrix by the short-soak limit, and anything after minutes, as a quantity; see
 /// short_soak_limit.hpp and timed_soak.hpp.
 
-#include <algorithm>
-#include <functional>
-#include <optional>
+#include <string>
 
 #include "gibbsteel/errors.hpp"
+#include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/timed_soak.hpp"
-#include "internal/candidate_phases.hpp"
-#include "internal/error_codes.hpp"
 #include "internal/number_format.hpp"
-#include "internal/quantity_checks.hpp"
 #include "internal/quantity_condition.hpp"
-#include "internal/why_no_short_soak.hpp"
+#include "internal/short_soak_quantity.hpp"
+#include "short_soak/shortening.hpp"
 #include "short_soak/soak_time.hpp"
 #include "short_soak/timed_dissolution.hpp"
 
 namespace gibbsteel::quantities {
 namespace {
 
-/// True when the state has no such limit; other errors are about the options.
-bool has_none(const InputError& error) {
-  const auto& problems = error.problems();
-  return std::all_of(problems.begin(), problems.end(), [](const Problem& problem) {
-    return problem.code == codes::kNoShortSoakLimit ||
-           problem.code == "gibbsteel.input.260" ||
-           problem.code == "gibbsteel.input.263";
-  });
-}
-
-/// How a long hold becomes a short soak, and what such a state says it is.
-struct Shortening {
-  SolveStatus status;
-  std::optional<SoakTime> time;
-  ShortSoakLimitOptions annealed;
-  Quantity of;  ///< of such a soak
-  /// The same of a long hold. @throws InputError where there is none
-  std::function<double(const State&)> apply;
-};
-
-/// @throws InputError where it has no value, with the reason, and as short_soak_limit()
-double known_value(const State& state, const Shortening& shortening) {
-  if (state.solve_report.status != shortening.status) return shortening.apply(state);
-  return state.soak_time == shortening.time ? shortening.of.value(state)
-                                            : Occurrence::kUnknown;
-}
-
-double value_at(const State& state, const Shortening& shortening) {
-  try {
-    return known_value(state, shortening);
-  } catch (const InputError& error) {
-    if (!has_none(error)) throw;
-    return Occurrence::kUnknown;
-  }
-}
+using internal::Shortening;
 
 /// A function of its own type, so that the reason for no value can be asked for.
 struct ShortValue {
   Shortening shortening;
-  double operator()(const State& state) const { return value_at(state, shortening); }
+  double operator()(const State& state) const {
+    return internal::value_at(state, shortening);
+  }
 };
 
-/// The long hold at a temperature, or with an amount of an element, a step away.
-State beside(const State& state, const Input& input, double step,
-             const ShortSoakLimitOptions& options) {
-  NamedValues given = state.analysis.given;
-  const bool heated = input.kind == Input::Kind::temperature;
-  if (!heated) {
-    given.set(input.name, given[input.name] + step);
-    if (given.contains("Fe")) given.set("Fe", given["Fe"] - step);
+/// Of the quantity after the minutes.
+std::vector<Warning> warnings_at(const State& state, const Shortening& shortening) {
+  if (state.solve_report.status == shortening.status)
+    return shortening.of.warnings(state);
+  try {
+    return shortening.of.warnings(
+        internal::timed_state(state, shortening.minutes, shortening.options));
+  } catch (const InputError&) {
+    return {};  // no value either
   }
-  const SharedParameters parameters =
-      options.parameters ? options.parameters : default_parameters();
-  const Steel steel(given, {state.steel, parameters, !state.analysis.bound.empty()});
-  SoakOptions soak;
-  soak.suppressed = internal::all_kinds(*parameters, state.suppressed);
-  const double kelvin = state.temperature.in_kelvin() + (heated ? step : 0.0);
-  return steel.soak(Temperature::kelvin(kelvin), soak);
 }
 
-/// Central difference; there is none to numbers of the parameter file.
-double slope_at(const State& state, const Input& input, const Shortening& shortening) {
-  if (input.kind == Input::Kind::parameter || state.solve_report.by_mass_balance())
-    return Occurrence::kUnknown;
-  const bool heated = input.kind == Input::Kind::temperature;
-  const double up = heated ? 0.5 : 0.001;
-  // No element below nothing.
-  const double down = heated ? up : std::min(up, state.analysis.given[input.name]);
-  const auto value = [&](double by) {
-    return value_at(beside(state, input, by, shortening.annealed), shortening);
-  };
-  return (value(up) - value(-down)) / (up + down);
+/// How to make it again, with the parameter set as text; nothing for a function of the
+/// user's own.
+Quantity::Origin origin_of(const TimedSoakOptions& options, Quantity::Origin origin) {
+  const auto& set = options.annealed.parameters;
+  if (!set || origin.function.empty()) return origin;
+  origin.arguments.insert(origin.arguments.begin(),
+                          {write_parameters(*set), origin.function});
+  return {"quantity_with_parameters", std::move(origin.arguments)};
 }
 
-/// How to make it again; nothing for options that cannot be written down.
-Quantity::Origin origin_of(const Shortening& shortening, const char* function,
-                           std::vector<std::string> arguments) {
-  if (shortening.annealed.parameters) return {};
-  if (shortening.annealed.annealed_at)
-    arguments.push_back(
-        internal::shortest(shortening.annealed.annealed_at->in_celsius()));
-  return {function, std::move(arguments)};
+/// Temperature of annealing in C, or "".
+std::string annealed_text(const TimedSoakOptions& options) {
+  const auto& at = options.annealed.annealed_at;
+  return at ? internal::shortest(at->in_celsius()) : "";
 }
 
-/// @param what  end of its name, see quantity_condition.hpp
 Quantity shortened(const Shortening& shortening, Quantity::Origin origin,
-                   const std::string& what) {
+                   std::string name) {
   const Quantity& of = shortening.of;
   const Quantity made{std::move(origin),
                       of.scope(),
-                      of.name() + what,
+                      std::move(name),
                       of.unit(),
                       ShortValue{shortening},
                       [shortening](const State& state, const StateSlope& slope) {
-                        return slope_at(state, slope.input, shortening);
+                        return internal::slope_at(state, slope, shortening);
                       }};
-  return of.by_family() ? made.with_families() : made;
+  const Quantity of_family = of.by_family() ? made.with_families() : made;
+  if (!shortening.of_any) return of_family;
+  return of_family.with_warnings(
+      [shortening](const State& state) { return warnings_at(state, shortening); });
+}
+
+std::string timed_name(const Quantity& of, double minutes,
+                       const TimedSoakOptions& options) {
+  return of.name() + internal::kTimedSoakName + internal::minutes_text(minutes) +
+         internal::unusual(options.particle_micrometres, options.annealed.annealed_at);
 }
 
 }  // namespace
 
 Quantity short_soak_matrix(const std::string& element,
                            const ShortSoakLimitOptions& options) {
-  const Shortening shortening{
-      SolveStatus::short_soak_limit, std::nullopt, options, matrix(element),
-      [options, element](const State& s) {
-        return short_soak_limit(s, options).state.matrix.weight_percent[element];
-      }};
-  return shortened(shortening, origin_of(shortening, "short_soak_matrix", {element}),
-                   internal::kShortSoakName);
+  TimedSoakOptions all;
+  all.annealed = options;
+  const Shortening shortening{SolveStatus::short_soak_limit, 0.0, all, matrix(element),
+                              [element](const State& s, const Shortening& how) {
+                                return short_soak_limit(s, how.options.annealed)
+                                    .state.matrix.weight_percent[element];
+                              }};
+  Quantity::Origin origin{"short_soak_matrix", {element}};
+  if (options.annealed_at) origin.arguments.push_back(annealed_text(all));
+  return shortened(
+      shortening, origin_of(all, std::move(origin)),
+      shortening.of.name() + internal::kShortSoakName +
+          internal::unusual(all.particle_micrometres, options.annealed_at));
 }
 
 Quantity timed_soak_matrix(const std::string& element, double minutes,
                            const TimedSoakOptions& options) {
   internal::check_soak_time({minutes}, options.particle_micrometres);
   const Shortening shortening{
-      SolveStatus::timed_soak,
-      SoakTime{minutes, options.particle_micrometres, options.annealed.annealed_at},
-      options.annealed, matrix(element), [options, minutes, element](const State& s) {
-        return internal::timed_matrix(s, minutes, options)[element];
+      SolveStatus::timed_soak, minutes, options, matrix(element),
+      [element](const State& s, const Shortening& how) {
+        return internal::timed_matrix(s, how.minutes, how.options)[element];
       }};
-  return shortened(shortening,
-                   origin_of(shortening, "timed_soak_matrix",
-                             {element, internal::shortest(minutes),
-                              internal::shortest(options.particle_micrometres)}),
-                   internal::kTimedSoakName + internal::minutes_text(minutes));
+  Quantity::Origin origin{"timed_soak_matrix",
+                          {element, internal::shortest(minutes),
+                           internal::shortest(options.particle_micrometres)}};
+  if (options.annealed.annealed_at) origin.arguments.push_back(annealed_text(options));
+  return shortened(shortening, origin_of(options, std::move(origin)),
+                   timed_name(shortening.of, minutes, options));
 }
 
 Quantity after_minutes(const Quantity& quantity, double minutes,
@@ -152,36 +117,68 @@ Quantity after_minutes(const Quantity& quantity, double minutes,
   internal::check_soak_time({minutes}, options.particle_micrometres);
   const Shortening shortening{
       SolveStatus::timed_soak,
-      SoakTime{minutes, options.particle_micrometres, options.annealed.annealed_at},
-      options.annealed, quantity, [options, minutes, quantity](const State& s) {
-        return quantity.value(internal::timed_state(s, minutes, options));
-      }};
+      minutes,
+      options,
+      quantity,
+      [](const State& s, const Shortening& how) {
+        return how.of.value(internal::timed_state(s, how.minutes, how.options));
+      },
+      true};
   Quantity::Origin origin;
-  if (const auto& inner = quantity.origin();
-      !inner.function.empty() && !options.annealed.parameters) {
-    const auto& at = options.annealed.annealed_at;
+  if (const auto& inner = quantity.origin(); !inner.function.empty()) {
     origin = {
         "quantity_after_minutes",
         {internal::shortest(minutes), internal::shortest(options.particle_micrometres),
-         at ? internal::shortest(at->in_celsius()) : "", inner.function}};
+         annealed_text(options), inner.function}};
     origin.arguments.insert(origin.arguments.end(), inner.arguments.begin(),
                             inner.arguments.end());
   }
-  return shortened(shortening, std::move(origin),
-                   internal::kTimedSoakName + internal::minutes_text(minutes));
+  return shortened(shortening, origin_of(options, std::move(origin)),
+                   timed_name(quantity, minutes, options));
 }
+
+namespace {
+
+Quantity replaced(const Quantity& quantity, const Shortening& shortening) {
+  return shortened(shortening, quantity.origin(), quantity.name());
+}
+
+const Shortening* shortening_of(const Quantity& quantity) {
+  const auto* value = quantity.function().target<ShortValue>();
+  return value ? &value->shortening : nullptr;
+}
+
+}  // namespace
 
 }  // namespace gibbsteel::quantities
 
-std::string gibbsteel::internal::why_no_short_soak(const Quantity& quantity,
-                                                   const State& state) {
-  const auto* value = quantity.function().target<quantities::ShortValue>();
-  if (!value || !state.usable()) return "";
+namespace gibbsteel::internal {
+
+std::string why_no_short_soak(const Quantity& quantity, const State& state) {
+  const auto* shortening = quantities::shortening_of(quantity);
+  if (!shortening || !state.usable()) return "";
   try {
-    quantities::known_value(state, value->shortening);
+    known_value(state, *shortening);
   } catch (const InputError& error) {
     const Problem& first = error.problems().front();
     return first.place + " " + first.what + "; " + first.remedy;
   }
   return "";
 }
+
+Quantity of_steel(const Quantity& quantity, const SharedParameters& set) {
+  const auto* shortening = quantities::shortening_of(quantity);
+  if (!shortening) return quantity;
+  Shortening bound = *shortening;
+  if (!bound.options.annealed.parameters) bound = rebound(bound, set);
+  bound.to_numbers = true;
+  return quantities::replaced(quantity, bound);
+}
+
+Quantity of_set(const Quantity& quantity, const SharedParameters& set) {
+  const auto* shortening = quantities::shortening_of(quantity);
+  return shortening ? quantities::replaced(quantity, rebound(*shortening, set))
+                    : quantity;
+}
+
+}  // namespace gibbsteel::internal

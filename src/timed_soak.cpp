@@ -116,10 +116,9 @@ std::vector<ShortSoak> timed_soaks(const State& state,
   const auto shares = shares_after(soak, minutes);
   std::vector<ShortSoak> results;
   for (std::size_t i = 0; i < minutes.size(); ++i) {
-    results.push_back(internal::timed_result(
-        state, soak, shares[i],
-        {minutes[i], options.particle_micrometres, options.annealed.annealed_at},
-        other.none_hotter));
+    results.push_back(internal::timed_result(state, soak, shares[i],
+                                             {minutes[i], options.particle_micrometres},
+                                             other.none_hotter));
     set_bands(results.back(), other.colder->matrix_weight_percent(early[i]),
               other.hotter->matrix_weight_percent(late[i]));
   }

@@ -183,13 +183,18 @@ def write_parameters(parameters: ParameterSet) -> str:
     return _core.write_parameters(parameters)
 
 
-@lru_cache(maxsize=8)
 def restore(mark: object, *fields: Any) -> ParameterSet:
-    """A pickled set from its canonical text. The same text is read only once, so that a
-    worker process that gets ten thousand steels holds one set."""
+    """A pickled set from its canonical text."""
     with reading(mark, "ParameterSet"):
         text, file_name = fields
-        return _core.parse_parameters(text, file_name)
+        return parse_once(text, file_name)
+
+
+@lru_cache(maxsize=8)
+def parse_once(text: str, file_name: str = "quantity") -> ParameterSet:
+    """From a text that a pickle holds, so that a worker process that gets ten thousand
+    steels holds one set."""
+    return _core.parse_parameters(text, file_name)
 
 
 def content_hash(parameters: ParameterSet) -> str:

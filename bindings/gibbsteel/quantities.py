@@ -14,11 +14,11 @@ from __future__ import annotations
 from typing import Any
 
 from . import _core
-from ._core import ParameterSet, Quantity, default_particle_micrometres
-from .arguments import real, require
+from ._core import ParameterSet, Quantity
 from .hardening import hardening_options
+from .parameters import parse_once
 from .pickles import reading
-from .temperature import one_kelvin
+from .short_soak_quantities import after_minutes, short_soak_matrix, timed_soak_matrix
 
 __all__ = [
     "after_minutes",
@@ -35,6 +35,7 @@ __all__ = [
     "mass_percent",
     "matrix",
     "quantity_after_minutes",
+    "quantity_with_parameters",
     "retained_austenite",
     "retained_austenite_of_matrix",
     "short_soak_matrix",
@@ -88,122 +89,33 @@ def carbon_activity() -> Quantity:
     return _core.quantity_carbon_activity()
 
 
-def short_soak_matrix(
-    element: str,
-    annealed_celsius: float | str | None = None,
-    *,
-    parameters: ParameterSet | None = None,
-) -> Quantity:
-    """An element in the matrix by `State.short_soak_limit` [wt%]; NaN without one.
-
-    What a search or a match is about where soaks are of minutes.
-
-    Examples
-    --------
-    >>> import gibbsteel as gs
-    >>> steel = gs.Steel({"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25})
-    >>> carbon = gs.quantities.short_soak_matrix("C")
-    >>> search = steel.temperature_for(carbon, 0.65, celsius=(780, 900))
-    >>> round(search.crossings[0].celsius)
-    853
-    """
-    kelvin = None
-    if annealed_celsius is not None:  # a text where a pickle makes it again
-        kelvin = one_kelvin(celsius=float(annealed_celsius))
-    return _core.quantity_short_soak_matrix(element, kelvin, parameters)
-
-
-def timed_soak_matrix(
-    element: str,
-    minutes: float | str,
-    particle_micrometres: float | str = default_particle_micrometres,
-    annealed_celsius: float | str | None = None,
-    *,
-    parameters: ParameterSet | None = None,
-) -> Quantity:
-    """An element in the matrix by `State.timed_soak` [wt%]; NaN without one.
-
-    What a search or a match is about where all soaks take the same minutes.
-
-    Examples
-    --------
-    >>> import gibbsteel as gs
-    >>> steel = gs.Steel({"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25})
-    >>> carbon = gs.quantities.timed_soak_matrix("C", minutes=20)
-    >>> search = steel.temperature_for(carbon, 0.65, celsius=(800, 900))
-    >>> round(search.crossings[0].celsius)
-    853
-    """
-    kelvin = None
-    if annealed_celsius is not None:  # a text where a pickle makes it again
-        kelvin = one_kelvin(celsius=_real(annealed_celsius, "annealed_celsius"))
-    if parameters is not None:
-        require(parameters, ParameterSet, "parameters", "give that of the steel")
-    return _core.quantity_timed_soak_matrix(
-        element,
-        _real(minutes, "minutes"),
-        _real(particle_micrometres, "particle_micrometres"),
-        kelvin,
-        parameters,
-    )
-
-
-def after_minutes(
-    quantity: Quantity,
-    minutes: float,
-    particle_micrometres: float = 0.6,
-    annealed_celsius: float | None = None,
-    *,
-    parameters: ParameterSet | None = None,
-) -> Quantity:
-    """Any quantity of the steel after `State.timed_soak`; NaN where there is none.
-
-    Examples
-    --------
-    >>> import gibbsteel as gs
-    >>> steel = gs.Steel({"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25})
-    >>> hardness = gs.quantities.hardness_hrc(coldest_celsius=20)
-    >>> early = gs.quantities.after_minutes(hardness, minutes=30)
-    >>> soak = steel.soak(celsius=845)
-    >>> round(hardness.value(soak), 1), round(early.value(soak), 1)
-    (65.2, 65.6)
-    """
-    require(quantity, Quantity, "quantity", "give one of gibbsteel.quantities")
-    kelvin = None
-    if annealed_celsius is not None:
-        kelvin = one_kelvin(celsius=real(annealed_celsius, "annealed_celsius"))
-    if parameters is not None:
-        require(parameters, ParameterSet, "parameters", "give that of the steel")
-    return _core.quantity_after_minutes(
-        quantity,
-        real(minutes, "minutes"),
-        real(particle_micrometres, "particle_micrometres"),
-        kelvin,
-        parameters,
-    )
-
-
 def quantity_after_minutes(
-    minutes: str, particle_micrometres: str, annealed_celsius: str, *quantity: str
+    minutes: str,
+    particle_micrometres: str,
+    annealed_celsius: str,
+    *quantity: str,
+    parameters: ParameterSet | None = None,
 ) -> Quantity:
-    """The one above from texts: what pickle calls."""
-    function, *arguments = quantity
-    if function not in __all__:
-        raise ValueError(function)
+    """`after_minutes` from texts: what pickle calls."""
     return after_minutes(
-        globals()[function](*arguments),
+        _made(*quantity),
         float(minutes),
         float(particle_micrometres),
         float(annealed_celsius) if annealed_celsius else None,
+        parameters=parameters,
     )
 
 
-def _real(value: float | str, place: str) -> float:
-    """A number; a text where a pickle makes a quantity again."""
-    try:
-        return real(float(value) if isinstance(value, str) else value, place)
-    except ValueError:
-        return real(value, place)
+def quantity_with_parameters(text: str, function: str, *arguments: str) -> Quantity:
+    """One of a soak of minutes, with its parameter set as text: what pickle calls."""
+    return _made(function, *arguments, parameters=parse_once(text))
+
+
+def _made(function: str, *arguments: Any, **parameters: ParameterSet) -> Quantity:
+    if function not in __all__:
+        raise ValueError(function)
+    made: Quantity = globals()[function](*arguments, **parameters)
+    return made
 
 
 def martensite_start(**settings: Any) -> Quantity:
@@ -271,9 +183,4 @@ def restore(mark: object, *fields: Any) -> Quantity:
     """A pickled quantity; a function of the user's own stands behind an empty name."""
     with reading(mark, "Quantity"):
         function, *arguments = fields
-        if function == "":
-            return Quantity(*arguments)
-        if function not in __all__:
-            raise ValueError(function)
-        made: Quantity = globals()[function](*arguments)
-        return made
+        return Quantity(*arguments) if function == "" else _made(*fields)

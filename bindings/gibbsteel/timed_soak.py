@@ -175,7 +175,8 @@ def minutes_for(
     Raises
     ------
     InputError
-        As `State.timed_soak`; no such element in the matrix.
+        As `State.timed_soak`; no such element in the matrix; a content that no matrix
+        can have (gibbsteel.input.340).
 
     Examples
     --------
@@ -207,11 +208,14 @@ def many_minutes(minutes: Any) -> list[float]:
     return [real(each, "minutes") for each in series]
 
 
-def some_minutes(minutes: Any) -> list[float]:
-    """The same, where one number will do as well."""
-    if isinstance(minutes, (str, bytes, Iterable)):
-        return many_minutes(minutes)
-    return [real(minutes, "minutes")]
+def times_to_plot(minutes: Any, particle_micrometres: float) -> list[float]:
+    """From a series or one number, rising, each once; refused as by `timed_soak`."""
+    several = isinstance(minutes, (str, bytes, Iterable))
+    times = many_minutes(minutes) if several else [real(minutes, "minutes")]
+    micrometres = real(particle_micrometres, "particle_micrometres")
+    for each in times:
+        _core.quantity_timed_soak_matrix("C", each, micrometres, None, None)
+    return sorted(set(times))
 
 
 def _given(

@@ -32,7 +32,8 @@ struct MinutesFor {
 /// @param weight_percent  of the element in the matrix
 /// @throws InputError as timed_soak(), also where the matrix would then hold ferrite;
 ///         gibbsteel.input.201 (no symbol of an element),
-///         .209 (the matrix holds none of it), .252 (weight percent not finite)
+///         .209 (the matrix holds none of it), .252 and .340 (weight percent not
+///         finite, below 0 or above 100)
 MinutesFor minutes_for(const State& state, const std::string& element,
                        double weight_percent, const TimedSoakOptions& options = {});
 

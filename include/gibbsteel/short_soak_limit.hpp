@@ -69,8 +69,8 @@ namespace quantities {
 
 /// An element in the matrix by the short-soak limit [wt%], of a long hold or of the
 /// limit itself: what searches for temperatures, matches and comparisons can be about.
-/// NaN where there is no such limit (gibbsteel.input.260 and .284). Slopes to
-/// temperature and elements are differences of soaks; to numbers of the file NaN.
+/// NaN where there is no such limit (gibbsteel.input.260 and .284), or one of another
+/// annealing. Slopes, parameter sets and name as those of timed_soak_matrix().
 /// @throws InputError by the first state: .266 (another parameter set)
 Quantity short_soak_matrix(const std::string& element,
                            const ShortSoakLimitOptions& options = {});

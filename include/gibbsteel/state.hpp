@@ -21,11 +21,11 @@ struct Matrix {
   bool operator==(const Matrix&) const = default;
 };
 
-/// Of a timed soak, timed_soak.hpp.
+/// Of a timed soak; 0 minutes for the short-soak limit.
 struct SoakTime {
   double minutes = 0.0;               ///< at temperature
-  double particle_micrometres = 0.0;  ///< diameter of annealed cementite
-  std::optional<Temperature> annealed_at = std::nullopt;  ///< as asked for
+  double particle_micrometres = 0.0;  ///< of annealed cementite; 0 for the limit
+  std::optional<Temperature> annealed_at = std::nullopt;  ///< none: not known
   bool operator==(const SoakTime&) const = default;
 };
 
@@ -52,7 +52,7 @@ struct State {
   std::string parameters_hash;
   std::vector<std::string> kinds;  ///< all kinds of phase that the parameter set knows
   std::vector<std::string> suppressed;  ///< phase models that were not allowed to form
-  std::optional<SoakTime> soak_time;    ///< of a timed soak only
+  std::optional<SoakTime> soak_time;    ///< of a soak of minutes only
 
   /// True when the calculation converged and was checked. It does not say that the
   /// parameter file is right here: read `warnings`.

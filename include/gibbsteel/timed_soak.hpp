@@ -91,8 +91,10 @@ namespace quantities {
 
 /// An element in the matrix after so many minutes [wt%], of a long hold or of such a
 /// timed soak itself: what searches for temperatures, matches and comparisons can be
-/// about. NaN where there is no timed soak (gibbsteel.input.260 and .284). Slopes to
-/// temperature and elements are differences of soaks; to numbers of the file NaN.
+/// about. NaN where there is no timed soak (gibbsteel.input.260 and .284), as of a soak
+/// of other minutes, size or annealing. Slopes are differences of soaks; to numbers of
+/// the file NaN but in parameter bands and calibrations, which take the set of each of
+/// their steels. The name tells what is not usual.
 /// @throws InputError gibbsteel.input.287; by the first state: .266
 Quantity timed_soak_matrix(const std::string& element, double minutes,
                            const TimedSoakOptions& options = {});

@@ -4,6 +4,7 @@
 
 #include "calibrate/calibration_checks.hpp"
 #include "internal/parallel_for.hpp"
+#include "internal/short_soak_quantity.hpp"
 #include "internal/slopes_of_soak.hpp"
 
 namespace gibbsteel::internal {
@@ -19,6 +20,7 @@ CalibrationProblem::CalibrationProblem(SharedParameters set,
     numbers_.push_back(std::move(number));
     deviations_.push_back(deviation);
   }
+  for (Measurement& m : measurements_) m.quantity = of_steel(m.quantity, set_);
   start_ = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(numbers.size()));
   for (std::size_t j = 0; j < numbers.size(); ++j)
     if (numbers[j].start)
@@ -51,7 +53,7 @@ CalibrationProblem::Soaked CalibrationProblem::soak(const Measurement& measureme
   const Steel steel(measurement.weight_percent, {measurement.steel, set, false});
   const SoakProblem problem(steel, measurement.soak);
   const Equilibrium result = problem.solve(measurement.temperature);
-  Soaked soaked{problem.state_of(result), {}};
+  Soaked soaked{problem.state_of(result), {}, set};
   soaked.slopes = slopes_of_soak(problem, result, soaked.state,
                                  {std::vector<std::string>{}, places_, false});
   return soaked;
@@ -59,7 +61,7 @@ CalibrationProblem::Soaked CalibrationProblem::soak(const Measurement& measureme
 
 void CalibrationProblem::fill(const Soaked& soaked, std::size_t i,
                               CalibrationPoint& point) const {
-  const Quantity& quantity = measurements_[i].quantity;
+  const Quantity quantity = of_set(measurements_[i].quantity, soaked.set);
   const auto row = static_cast<Eigen::Index>(i);
   std::string& trouble = point.troubles[i];
   if (!soaked.state.usable()) {

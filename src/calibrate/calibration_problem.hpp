@@ -46,6 +46,7 @@ class CalibrationProblem {
   struct Soaked {
     State state;
     std::vector<StateSlope> slopes;  ///< temperature first, then as numbers_
+    SharedParameters set = {};
   };
   Soaked soak(const Measurement& measurement, const SharedParameters& set) const;
   void fill(const Soaked& soaked, std::size_t i, CalibrationPoint& point) const;

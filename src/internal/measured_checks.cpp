@@ -60,12 +60,14 @@ void check_list(const State& state, const std::vector<MeasuredCarbide>& measured
                         "sums to " + fixed(sum, 2) + " vol%", kVolumes});
 }
 
+Problem another_set() {
+  return {"gibbsteel.input.266", "parameters", "are not those the state was made with",
+          "give the parameter set of the steel"};
+}
+
 void check_state(const State& state, const std::string& parameters_hash,
                  Problems& problems) {
-  if (state.parameters_hash != parameters_hash)
-    problems.push_back({"gibbsteel.input.266", "parameters",
-                        "are not those the state was made with",
-                        "give the parameter set of the steel"});
+  if (state.parameters_hash != parameters_hash) problems.push_back(another_set());
   if (state.basis != VolumeBasis::room)
     problems.push_back({"gibbsteel.input.266", "state",
                         "counts volumes at the soak temperature",
@@ -94,6 +96,10 @@ void check_state(const State& state, const std::string& parameters_hash,
 }
 
 }  // namespace
+
+void check_same_set(const State& state, const std::string& parameters_hash) {
+  if (state.parameters_hash != parameters_hash) throw InputError({another_set()});
+}
 
 void check_measured(const State& state, const std::vector<MeasuredCarbide>& measured,
                     const std::string& parameters_hash) {

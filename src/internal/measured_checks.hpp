@@ -8,6 +8,9 @@
 
 namespace gibbsteel::internal {
 
+/// @throws InputError gibbsteel.input.266: the hash is not that of the state
+void check_same_set(const State& state, const std::string& parameters_hash);
+
 /// @throws InputError gibbsteel.input.205, .260, .262, .266
 void check_measured(const State& state, const std::vector<MeasuredCarbide>& measured,
                     const std::string& parameters_hash);

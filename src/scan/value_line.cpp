@@ -6,7 +6,7 @@
 
 #include <boost/math/tools/toms748_solve.hpp>
 
-#include "internal/why_no_short_soak.hpp"
+#include "internal/short_soak_quantity.hpp"
 #include "scan/cubic_bounds.hpp"
 #include "scan/stopped.hpp"
 #include "scan/value_samples.hpp"

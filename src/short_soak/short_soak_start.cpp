@@ -34,28 +34,45 @@ void replace_warnings(ShortSoak& soak, const Warning& warning) {
   list.insert(list.begin(), warning);
 }
 
-}  // namespace
+SharedParameters set_of(const ShortSoakLimitOptions& options) {
+  return options.parameters ? options.parameters : default_parameters();
+}
 
-ShortSoakStart short_soak_start(const State& state,
-                                const ShortSoakLimitOptions& options) {
+/// All but the shares, before anything is annealed.
+ShortSoakStart unannealed(const State& state, const ShortSoakLimitOptions& options) {
   MeasuredCarbideOptions balance;
   balance.composition = CarbideSource::annealed;
   balance.unlisted = UnlistedCarbide::absent;
-  balance.parameters = options.parameters ? options.parameters : default_parameters();
+  balance.parameters = set_of(options);
   balance.annealing = options.annealing;
   balance.annealing.basis = VolumeBasis::room;  // as that of the state
   for (const std::string& kind : all_kinds(*balance.parameters, state.suppressed))
     if (kind != "ferrite")  // the matrix when annealed
       balance.annealing.suppressed.push_back(kind);
-  check_measured(state, {{kCementite}}, shared_hash(balance.parameters));
-  check_state(state);
   Steel steel(state.analysis.given,
               {state.steel, balance.parameters, !state.analysis.bound.empty()});
-  const State annealed = annealed_state(steel, options.annealed_at, balance.annealing);
-  auto shares = annealed_carbides(annealed);
-  check_annealed(annealed, shares);
-  balance.annealed_at = annealed.temperature;
-  return {std::move(balance), std::move(steel), std::move(shares)};
+  return {std::move(balance), std::move(steel), {}};
+}
+
+}  // namespace
+
+ShortSoakStart short_soak_start(const State& state,
+                                const ShortSoakLimitOptions& options) {
+  check_measured(state, {{kCementite}}, shared_hash(set_of(options)));
+  check_state(state);
+  ShortSoakStart start = unannealed(state, options);
+  const State annealed =
+      annealed_state(start.steel, options.annealed_at, start.balance.annealing);
+  start.shares = annealed_carbides(annealed);
+  check_annealed(annealed, start.shares);
+  start.balance.annealed_at = annealed.temperature;
+  return start;
+}
+
+Temperature usual_annealing(const State& state, const ShortSoakLimitOptions& options) {
+  check_same_set(state, shared_hash(set_of(options)));
+  const ShortSoakStart start = unannealed(state, options);
+  return annealed_state(start.steel, std::nullopt, start.balance.annealing).temperature;
 }
 
 void check_no_ferrite(const NamedValues& matrix, Temperature t,

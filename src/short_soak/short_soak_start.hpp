@@ -20,6 +20,11 @@ struct ShortSoakStart {
 ShortSoakStart short_soak_start(const State& state,
                                 const ShortSoakLimitOptions& options);
 
+/// Where such a steel is annealed when nothing is asked for.
+/// @param state  of any kind
+/// @throws InputError gibbsteel.input.266 (another parameter set)
+Temperature usual_annealing(const State& state, const ShortSoakLimitOptions& options);
+
 /// Ferrite has to be gone, or carbon would not be the same everywhere in austenite.
 /// @param matrix  [wt%]
 /// @throws InputError gibbsteel.input.284

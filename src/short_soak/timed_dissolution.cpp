@@ -110,13 +110,13 @@ ShortSoak timed_result(const State& state, const TimedDissolution& soak, double 
                found, time,
                {share < soak.stop(), beyond_compared(state, found), none_hotter}));
   found.state.soak_time = time;
+  found.state.soak_time->annealed_at = soak.annealed().balance.annealed_at;
   return found;
 }
 
 State timed_state(const State& state, double minutes, const TimedSoakOptions& options) {
   const TimedDissolution soak(state, options.particle_micrometres, options.annealed);
-  const SoakTime time{minutes, options.particle_micrometres,
-                      options.annealed.annealed_at};
+  const SoakTime time{minutes, options.particle_micrometres};
   return timed_result(state, soak, soak.shares({minutes}).front(), time, false).state;
 }
 

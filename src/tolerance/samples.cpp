@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "internal/parallel_for.hpp"
+#include "internal/short_soak_quantity.hpp"
 #include "tolerance/sample_statistics.hpp"
 
 namespace gibbsteel::internal {
@@ -76,6 +77,11 @@ void summarize(std::size_t q, Band& band) {
   sampled.highest = values.back();
 }
 
+double value_of(const Quantity& quantity, const State& state,
+                const SharedParameters& set) {
+  return set ? of_set(quantity, set).value(state) : quantity.value(state);
+}
+
 }  // namespace
 
 std::vector<SampleNumbers> numbers_at(const SoakAt& soak,
@@ -86,10 +92,10 @@ std::vector<SampleNumbers> numbers_at(const SoakAt& soak,
   parallel_for(points.size(), threads,
                [&](std::size_t i) { soaks[i] = soak(points[i]); });
   std::vector<SampleNumbers> all;
-  for (const auto& [state, trouble] : soaks) {
+  for (const auto& [state, trouble, set] : soaks) {
     SampleNumbers numbers{{}, kinds_in(state), trouble};
     for (const Quantity& quantity : quantities)
-      numbers.values.push_back(trouble.empty() ? quantity.value(state)
+      numbers.values.push_back(trouble.empty() ? value_of(quantity, state, set)
                                                : Occurrence::kUnknown);
     all.push_back(std::move(numbers));
   }

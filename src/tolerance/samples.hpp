@@ -15,7 +15,8 @@ namespace gibbsteel::internal {
 /// then not usable, or `trouble` says what is missing.
 struct SampleSoak {
   State state;
-  std::string trouble;  ///< empty when the state may be used
+  std::string trouble;        ///< empty when the state may be used
+  SharedParameters set = {};  ///< when another than that of the steel
 };
 
 /// The soak at one point of the scatter, given as Band::inputs; safe to call from

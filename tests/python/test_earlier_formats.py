@@ -14,9 +14,12 @@ TOLD = json.loads((FOLDER / "told.json").read_text("utf-8"))
 PICKLES = sorted(FOLDER.glob("*.pickle"))
 NOW = dict.fromkeys(
     [
+        "comparison",
         "composition_search",
         "dissolution",
         "hardening_estimates",
+        "hardening_window",
+        "state",
         "temperature_search",
     ],
     3,

@@ -92,3 +92,15 @@ def test_molten_soaks_are_a_gap_and_not_too_cold(with_liquid):
     cautions = [t.get_text() for t in ax.texts if t.get_gid() == "caution"]
     assert "partly or wholly molten" in cautions
     assert "too cold for a short soak" not in cautions
+
+
+def test_minutes_out_of_range_leave_no_figure_and_cost_nothing(sweep, monkeypatch):
+    monkeypatch.setattr(gs.State, "short_soak_limit", None)
+    before = plt.get_fignums()
+    with pytest.raises(gs.InputError) as caught:
+        gs.plot.soak_limits(sweep, minutes=[-1])
+    assert str(caught.value) == (
+        "[gibbsteel.input.287] minutes: is -1; give minutes at temperature, above 0 "
+        "and at most 100000"
+    )
+    assert plt.get_fignums() == before

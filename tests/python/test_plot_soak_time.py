@@ -113,3 +113,15 @@ def test_lines_of_minutes_lie_between_the_limits():
 def _notes(ax):
     (notes,) = [text for text in ax.texts if text.get_gid() == "notes"]
     return notes.get_text().replace("\n", " ")
+
+
+def test_where_the_last_time_alone_leaves_no_ferrite_the_line_starts_before_it():
+    cold = gs.Steel(STEEL).soak(celsius=762)
+    ax = gs.plot.soak_time(cold, [5, 3000])
+    minutes, carbon = line(ax, "timed soak")
+    assert minutes[-1] == 3000 and len(minutes) > 2
+    assert carbon[-1] == cold.timed_soak(3000).band("C").value
+    with pytest.raises(gs.InputError, match="would hold ferrite"):
+        cold.timed_soak(minutes[0] / (3000 / 5) ** (1 / 40))
+    with pytest.raises(gs.InputError, match="would hold ferrite"):
+        gs.plot.soak_time(cold, [5, 6])

@@ -34,9 +34,18 @@ TEST_CASE("minutes for a content, at once, or never") {
   CHECK(never.status == MinutesStatus::never_reached);
   CHECK(std::isnan(never.minutes));
   CHECK(std::isnan(never.low_minutes));
-  CHECK(never.text ==
-        "C in the matrix goes from 0.6908 to 0.947 wt% and never reaches 0.99 wt%; the "
-        "long-hold limit is 0.9497");
+  CHECK(
+      never.text ==
+      "C in the matrix starts at 0.6908 wt%, approaches 0.947 and never reaches 0.99; "
+      "the long-hold limit is 0.9497 wt%");
+  const MinutesFor close = minutes_for(long_hold, "C", never.at_last + 1e-7);
+  CHECK(close.text ==
+        "C in the matrix starts at 0.6908 wt%, approaches 0.9470066 and never reaches "
+        "0.9470067; the long-hold limit is 0.9497 wt%");
+}
+
+TEST_CASE("contents of a falling or absent element, and those that no matrix has") {
+  const State long_hold = bearing().soak(celsius(870));
   CHECK(minutes_for(long_hold, "Cr", 1.2).status == MinutesStatus::found);
   CHECK(message([&] { minutes_for(long_hold, "V", 0.1); }) ==
         "[gibbsteel.input.209] matrix: there is no 'V' in it; name an element of the "
@@ -44,6 +53,10 @@ TEST_CASE("minutes for a content, at once, or never") {
   CHECK(message([&] { minutes_for(long_hold, "C", std::nan("")); }) ==
         "[gibbsteel.input.252] weight_percent: is not a finite number; give weight "
         "percent of the matrix");
+  CHECK(
+      message([&] { minutes_for(long_hold, "C", -5.0); }) ==
+      "[gibbsteel.input.340] weight_percent: is -5, which 'C in the matrix' can never "
+      "be; give 0 to 100 wt%");
 }
 
 TEST_CASE("all of the carbon is reached in finite time, where all cementite goes") {
@@ -67,6 +80,10 @@ TEST_CASE("minutes are those of a timed soak, or there are none") {
           .soak(celsius(740));
   CHECK(message([&] { minutes_for(cold, "C", 0.495); }).find("would hold ferrite") !=
         std::string::npos);
+  // What carbon alone would reach is no more there than later.
+  CHECK(message([&] { minutes_for(cold, "C", 0.3); }) ==
+        "[gibbsteel.input.284] state: is too cold: a matrix with 0.49 wt% carbon would "
+        "hold ferrite; take a longer time or a higher temperature");
   TimedSoakOptions coarse;
   coarse.particle_micrometres = 50.0;
   const MinutesFor long_wait =

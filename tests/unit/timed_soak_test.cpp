@@ -72,7 +72,7 @@ TEST_CASE(
   CHECK(codes(state).front() == "360");
   CHECK(std::isnan(state.gibbs_energy));
   CHECK(state.carbon_activity < long_hold.carbon_activity);
-  CHECK(state.soak_time == SoakTime{40.0, 0.6});
+  CHECK(state.soak_time == SoakTime{40.0, 0.6, celsius(700)});
   TimedSoakOptions colder, hotter;
   colder.annealed.annealed_at = celsius(650);
   hotter.annealed.annealed_at = celsius(730);

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 from .._core import ParameterSet, ShortSoak, State, Sweep, default_particle_micrometres
 from ..errors import InputError
 from ..temperature import ICE_POINT_K
-from ..timed_soak import some_minutes
+from ..timed_soak import times_to_plot
 from .axes import cannot_draw, heading, own_or_given, room_on_top, temperature_axis
 from .cautions import Caution, cautions_of, not_usable, ranges_where
 from .element_styles import style_of_element
@@ -75,7 +75,7 @@ def soak_limits(
     'carbon in the matrix [wt%]'
     """
     states = states_of(sweep)
-    times, size = sorted(set(some_minutes(minutes))), particle_micrometres
+    times = times_to_plot(minutes, size := particle_micrometres)
     given = {
         "annealed_celsius": annealed_celsius,
         "annealed_fahrenheit": annealed_fahrenheit,
@@ -86,13 +86,13 @@ def soak_limits(
     if all(math.isnan(carbon) for carbon in short):
         what = "has no soak at which the matrix is austenite by both limits"
         raise cannot_draw("sweep", what, "give temperatures of hardening")
+    after = {m: [_after(s, m, size, given) for s in states] for m in times}
     ax = own_or_given(ax)
     celsius = celsius_of(states)
     raised = temperature_axis(ax, celsius, fahrenheit)
     pairs = zip(states, soaks, strict=True)
     long_hold = [_carbon(state if soak else None) for state, soak in pairs]
     handles = _draw(ax, celsius, short, long_hold, kw)
-    after = {m: [_after(s, m, size, given) for s in states] for m in times}
     handles += _draw_minutes(ax, celsius, after)
     ax.set_ylabel("carbon in the matrix [wt%]")
     annealed = next(soak.annealed_kelvin for soak in soaks if soak) - ICE_POINT_K

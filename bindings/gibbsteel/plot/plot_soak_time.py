@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 from .._core import ParameterSet, ShortSoak, State, default_particle_micrometres
 from ..errors import InputError
 from ..temperature import ICE_POINT_K
-from ..timed_soak import some_minutes
+from ..timed_soak import times_to_plot
 from .axes import cannot_draw, heading, own_or_given, room_on_top
 from .element_styles import style_of_element
 from .sweeps import title_of
@@ -72,7 +72,8 @@ def soak_time(
     if not isinstance(state, State):
         what = f"is {type(state).__name__}, not State"
         raise cannot_draw("state", what, "give what steel.soak returns")
-    times = sorted(set(_usual() if minutes is None else some_minutes(minutes)))
+    wanted = _powers(2.0, 240.0) if minutes is None else minutes  # those of a shop
+    times = times_to_plot(wanted, particle_micrometres)
     if len(times) < 2:
         raise cannot_draw("minutes", "are fewer than two", "give two times or more")
     annealed: dict[str, Any] = {
@@ -91,18 +92,17 @@ def soak_time(
     ax.minorticks_off()
     ax.set_xlabel("minutes at temperature")
     ax.set_ylabel("carbon in the matrix [wt%]")
-    title = f"{title_of([state])} at {state.celsius:g} °C"
-    heading(ax, title, _notes(state, soaks[0], particle_micrometres))
-    highest = max(soak.band("C").high for soak in soaks)
-    room_on_top([(ax, max(highest, soaks[0].band("C").long_hold))], handles, [])
-    lowest = min(soak.band("C").low for soak in soaks)
-    ax.set_ylim(bottom=0.1 * math.floor(10.0 * lowest - 0.5))
+    heading(ax, *_heading(state, soaks[0], particle_micrometres))
+    bands = [soak.band("C") for soak in soaks]
+    highest = max(bands[0].long_hold, *(band.high for band in bands))
+    room_on_top([(ax, highest)], handles, [])
+    ax.set_ylim(bottom=0.1 * math.floor(10.0 * min(b.low for b in bands) - 0.5))
     return ax
 
 
-def _usual() -> list[float]:
-    """Of a shop: 2 to 240 minutes."""
-    return [2.0 * 120.0 ** (i / 40.0) for i in range(41)]
+def _powers(first: float, last: float) -> list[float]:
+    """41 times, each longer by the same factor."""
+    return [first * (last / first) ** (i / 40.0) for i in range(40)] + [last]
 
 
 def _limit(state: State, annealed: dict[str, Any]) -> ShortSoak | None:
@@ -118,9 +118,10 @@ def _limit(state: State, annealed: dict[str, Any]) -> ShortSoak | None:
 def _long_enough(
     state: State, times: list[float], given: dict[str, Any]
 ) -> tuple[list[float], list[ShortSoak]]:
-    """Times from the first on that leaves no ferrite, and their soaks."""
-    soaks = state.timed_soaks(times[-2:], **given)  # refused when these are
-    low, high = -1, len(times) - 2
+    """Times from the first on that leaves no ferrite, and their soaks; where the last
+    alone does, times before it as well."""
+    state.timed_soak(times[-1], **given)  # refused when this is
+    low, high = -1, len(times) - 1
     while high - low > 1:
         middle = (low + high) // 2
         try:
@@ -130,8 +131,9 @@ def _long_enough(
             if not error.problems[0].place.startswith("state after"):
                 raise
             low = middle
-    first = times[high:]
-    return first, state.timed_soaks(first, **given) if len(first) > 2 else soaks
+    if high == len(times) - 1:
+        return _long_enough(state, _powers(*times[-2:]), given)
+    return times[high:], state.timed_soaks(times[high:], **given)
 
 
 def _draw(
@@ -166,9 +168,12 @@ def _ticks(times: Sequence[float]) -> tuple[list[float], list[str]]:
     return chosen, [f"{step:g}" for step in chosen]
 
 
-def _notes(state: State, soak: ShortSoak, micrometres: float) -> list[str]:
+def _heading(
+    state: State, soak: ShortSoak, micrometres: float
+) -> tuple[str, list[str]]:
+    """Title and notes."""
     annealed = soak.annealed_kelvin - ICE_POINT_K
-    return [
+    return f"{title_of([state])} at {state.celsius:g} °C", [
         f"{state.analysis.brief()} [wt%]; annealed at {annealed:g} °C, M3C of "
         f"{micrometres:g} µm",
         f"Whole section at temperature. {state.parameters}",
