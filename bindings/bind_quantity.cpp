@@ -32,7 +32,8 @@ py::tuple reduced(const Quantity& q) {
     return py::make_tuple(restore,
                           py::make_tuple(mark, "", q.name(), q.unit(), *own->callable));
   if (q.origin().function.empty())
-    throw py::type_error("a quantity made in C++ from a function cannot be pickled");
+    throw py::type_error(
+        "a quantity of one's own function after minutes cannot be pickled");
   const py::tuple arguments(py::cast(q.origin().arguments));
   return py::make_tuple(restore, py::make_tuple(mark, q.origin().function) + arguments);
 }

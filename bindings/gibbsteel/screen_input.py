@@ -125,13 +125,13 @@ def _origin(quantity: Quantity) -> str:
     Raises
     ------
     InputError
-        It is known by a function in C++ only (gibbsteel.input.220).
+        A function of the user's own after minutes (gibbsteel.input.220).
     """
     try:
         _, arguments = cast("tuple[Any, tuple[Any, ...]]", quantity.__reduce__())
     except TypeError:
         what = f"{quantity.label} cannot be told from another one of this name"
-        remedy = "leave out its parameters=, or screen without a folder"
+        remedy = "screen without a folder"
         problem = Problem("gibbsteel.input.220", "quantities", what, remedy)
         raise InputError([problem]) from None
     return repr([argument for argument in arguments if isinstance(argument, str)])

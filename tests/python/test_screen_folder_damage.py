@@ -230,13 +230,28 @@ def test_a_chunk_says_what_it_is_a_part_of(made):
 
 
 def test_a_quantity_that_cannot_be_told_from_others_leaves_no_folder(heats, tmp_path):
-    parameters = gs.default_parameters()
-    carbon = gs.quantities.timed_soak_matrix("C", 20, parameters=parameters)
-    with pytest.raises(TypeError):
-        pickle.dumps(carbon)
+    own = gs.Quantity("austenite", "vol%", lambda s: s.matrix.volume_percent)
+    early = gs.quantities.after_minutes(own, 20)
+    with pytest.raises(TypeError, match="own function after minutes cannot be pickled"):
+        pickle.dumps(early)
     refused(
-        lambda: into(tmp_path / "new", heats, quantities=[carbon]),
-        f"[gibbsteel.input.220] quantities: {carbon.label} cannot be told from another "
-        "one of this name; leave out its parameters=, or screen without a folder",
+        lambda: into(tmp_path / "new", heats, quantities=[early]),
+        f"[gibbsteel.input.220] quantities: {early.label} cannot be told from another "
+        "one of this name; screen without a folder",
     )
     assert not (tmp_path / "new").exists()
+
+
+def test_a_folder_tells_quantities_of_two_parameter_sets_apart(heats, tmp_path):
+    sets = [gs.default_parameters(), gs.default_parameters("iron_as_measured")]
+    first, other = (
+        gs.quantities.timed_soak_matrix("C", 20, parameters=one) for one in sets
+    )
+    folder = into(tmp_path / "new", heats, quantities=[first])
+    assert folder.complete
+    assert into(tmp_path / "new", heats, quantities=[first]).complete
+    refused(
+        lambda: into(tmp_path / "new", heats, quantities=[other]),
+        "[gibbsteel.input.324] folder: holds a screen of other options; take a new or "
+        "an empty folder",
+    )
