@@ -86,8 +86,11 @@ void check_family(const State& state, const HardeningEstimates& result, Warnings
 
 void check_short_soak(const State& state, const HardeningEstimates& result,
                       Warnings& out) {
-  if (may_keep_cementite(state.analysis.modelled, state.temperature) &&
-      !result.austenite.empty() && !state.solve_report.by_mass_balance())
+  const bool cementite = state.driving_force.contains("M3C");  // it may form
+  const bool graphite = state.driving_force.contains("graphite");
+  if (cementite && !graphite && !result.austenite.empty() &&
+      may_keep_cementite(state.analysis.modelled, state.temperature) &&
+      !state.solve_report.by_mass_balance())
     out.push_back({"gibbsteel.warning.336",
                    "A soak of minutes can leave carbide of such a steel undissolved: "
                    "less carbon in the matrix than in the long-hold limit. Take "

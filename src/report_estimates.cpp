@@ -97,6 +97,17 @@ std::string where(const SharedWarning& warning, const std::vector<const State*>&
   return text;
 }
 
+/// Remarks of several soaks differ by the numbers in them.
+std::string without_digits(std::string text) {
+  std::erase_if(text, [](char c) { return c >= '0' && c <= '9'; });
+  return text;
+}
+
+/// Warning 331 says it as well.
+bool is_about_range(const std::string& remark) {
+  return remark.find(" is outside its range") != std::string::npos;
+}
+
 bool holds(const State& state, const Warning& warning) {
   return std::find(state.warnings.begin(), state.warnings.end(), warning) !=
          state.warnings.end();
@@ -117,6 +128,24 @@ ReportSection estimates_section(const HardeningEstimates& estimates) {
         &estimates.hardness_hv, &estimates.hardness_hrc, &estimates.grain_diameter})
     if (each->known()) section.table.push_back(row_of(*each));
   return section;
+}
+
+std::vector<std::string> estimate_remark_lines(
+    const std::vector<const State*>& states,
+    const std::vector<HardeningEstimates>& estimates, TemperatureUnit unit) {
+  std::vector<SharedWarning> all;
+  for (std::size_t i = 0; i < states.size(); ++i)
+    for (const Estimate* each :
+         {&estimates[i].martensite_start, &estimates[i].retained_austenite,
+          &estimates[i].hardness_hrc})
+      for (const std::string& remark : each->remarks)
+        if (each->known() && !is_about_range(remark))
+          add({without_digits(each->name + remark), each->name + ": " + remark + "."},
+              states[i]->temperature, all);
+  std::vector<std::string> lines;
+  for (const SharedWarning& each : all)
+    lines.push_back(where(each, states, unit) + ": " + each.first.text);
+  return lines;
 }
 
 ReportSection estimates_heading(const std::vector<HardeningEstimates>& estimates) {

@@ -90,9 +90,14 @@ void check_melting(const ParameterSet& set, const State& state, TemperatureUnit 
                        "predicted." +
                        layer_remedy(set, kLiquid)});
   const NamedValues& steel = state.analysis.modelled;
+  const auto bounds = resembling(set.solidus_bounds, steel);
+  // Where the start of melting was measured, what is free of melt adds nothing.
+  const bool measured = std::any_of(bounds.begin(), bounds.end(), [](const auto* b) {
+    return b->sense == SolidusSense::measured;
+  });
   const SolidusBound* worst = nullptr;
-  for (const SolidusBound* bound : resembling(set.solidus_bounds, steel))
-    if (celsius > least_solidus(*bound, steel) &&
+  for (const SolidusBound* bound : bounds)
+    if (celsius > least_solidus(*bound, steel) && (is_seen(*bound) || !measured) &&
         (!worst || weighs_more(*bound, *worst, steel)))
       worst = bound;
   if (worst)

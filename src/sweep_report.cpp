@@ -8,6 +8,7 @@
 #include "internal/report_sections.hpp"
 #include "internal/result_text.hpp"
 #include "internal/sweep_text.hpp"
+#include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
 
 namespace gibbsteel {
@@ -52,9 +53,13 @@ ReportSection by_temperature(std::string title, const Picked& states,
   ReportSection section{std::move(title), {}, {{"deg C", "deg F"}}};
   auto& headings = section.table.front();
   headings.insert(headings.end(), columns.begin(), columns.end());
-  for (const State* state : states) {
-    std::vector<std::string> row{fixed(state->temperature.in_celsius(), 0),
-                                 fixed(state->temperature.in_fahrenheit(), 0)};
+  std::vector<Temperature> series;
+  for (const State* state : states) series.push_back(state->temperature);
+  const auto celsius = internal::degree_numbers(series, TemperatureUnit::celsius);
+  const auto fahrenheit = internal::degree_numbers(series, TemperatureUnit::fahrenheit);
+  for (std::size_t i = 0; i < states.size(); ++i) {
+    const State* state = states[i];
+    std::vector<std::string> row{celsius[i], fahrenheit[i]};
     if (state->usable())
       for (auto& cell : cells(*state)) row.push_back(std::move(cell));
     else
@@ -150,10 +155,12 @@ std::vector<EstimateColumns> columns_of(const std::vector<HardeningEstimates>& a
 
 /// @param all  of the usable ones among `states`, in their order
 void add_estimates(const Picked& states, const std::vector<HardeningEstimates>& all,
-                   std::vector<ReportSection>& sections) {
+                   TemperatureUnit unit, std::vector<ReportSection>& sections) {
   if (all.empty()) return;
   ReportSection section = internal::estimates_heading(all);
   const auto columns = columns_of(all);
+  for (auto& line : internal::estimate_remark_lines(usable(states), all, unit))
+    section.lines.push_back(std::move(line));
   if (!columns.empty()) {
     section.lines.push_back(
         "Ms: martensite start; RA: retained austenite; HRC: as-quenched hardness");
@@ -191,7 +198,7 @@ Report report(const Sweep& sweep, const HardeningOptions& quench) {
   const Picked solved = usable(states);
   std::vector<HardeningEstimates> estimates;
   for (const State* state : solved) estimates.push_back(hardening(*state, quench));
-  add_estimates(states, estimates, page.sections);
+  add_estimates(states, estimates, sweep.temperature_unit, page.sections);
   page.sections.push_back(internal::solution_section(sweep));
   page.sections.push_back(internal::origin_section(sweep.states.front()));
   page.warnings = internal::warning_lines(sweep);

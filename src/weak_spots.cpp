@@ -129,9 +129,12 @@ constexpr std::array kWeakSpots{
     WeakSpot{
         [](const Conditions& c) { return is_die_steel(c.steel) && c.celsius > 880.0; },
         "Known weak spot: the matrix carbon of 12Cr cold-work steels reads up to "
-        "0.17 wt% high with 2 % carbon; with 1.5 % it was fitted to."},
+        "0.17 wt% high with 2 % carbon, up to 0.1 with 1.5 %."},
     WeakSpot{
-        [](const Conditions& c) { return c.matrix["W"] > 2.5 && c.celsius > 1150.0; },
+        [](const Conditions& c) {
+          return c.matrix["W"] > 2.5 && c.molybdenum > 4.0 && c.steel["C"] >= 0.5 &&
+                 c.celsius > 1150.0;
+        },
         "Known weak spot: the tungsten in the matrix of high-speed steels reads up "
         "to 1 wt% high near their hardening temperature."},
     WeakSpot{[](const Conditions& c) {
@@ -153,11 +156,7 @@ constexpr std::array kWeakSpots{
         [](const Conditions& c) { return c.steel["W"] > 15.0 && c.celsius > 1150.0; },
         "Known weak spot: in hardened 18W steels M6C reads about 1 wt% high.",
         Edition::calibrated},
-    WeakSpot{[](const Conditions& c) {
-               const bool tungsten = c.steel["W"] >= 0.5 && c.steel["W"] <= 4.0;
-               const bool molybdenum = c.steel["W"] < 0.5 && c.celsius < 701.0;
-               return c.wc && c.steel["Cr"] < 2.0 && (tungsten || molybdenum);
-             },
+    WeakSpot{[](const Conditions& c) { return c.wc && c.steel["Cr"] < 2.0; },
              "Known weak spot: hexagonal MC of low-alloy steels (WC, MoC) is not "
              "expected in commercial stock: WC comes with long heating only, and "
              "molybdenum forms M2C or M23C6 (common practice, no source). Soak with "

@@ -28,8 +28,8 @@ struct WindowRules {
   /// the parameter set has a liquid (the lower end of its error bar, kSolidusError,
   /// where nothing is known of a similar steel). Both are rules; the stricter one wins.
   /// What a similar steel is known to be free of melt at needs no distance: the window
-  /// ends at the low end of its error bar, 150 K sooner for each weight percent of carbon
-  /// that this steel holds more.
+  /// ends at the low end of its error bar, 150 K sooner for each weight percent of
+  /// carbon that this steel holds more.
   double solidus_margin = 30.0;
 };
 

@@ -5,18 +5,26 @@
 
 #include "gibbsteel/temperature_for.hpp"
 #include "internal/slopes_of_soak.hpp"
-#include "parameter_file/uncertain_numbers.hpp"
 
 namespace gibbsteel::internal {
 
-FileScatter::FileScatter(const ParameterSet& set) {
-  const auto numbers = parameter_file::uncertain_numbers(set);
-  deviations_.resize(static_cast<Eigen::Index>(numbers.size()));
-  for (const auto& number : numbers) {
+FileScatter::FileScatter(const ParameterSet& set)
+    : numbers_(parameter_file::uncertain_numbers(set)) {
+  deviations_.resize(static_cast<Eigen::Index>(numbers_.size()));
+  for (const auto& number : numbers_) {
     deviations_[static_cast<Eigen::Index>(places_.size())] = number.standard_deviation;
     places_.push_back(number.place);
   }
-  correlations_ = parameter_file::correlations_of(set, numbers);
+  correlations_ = parameter_file::correlations_of(set, numbers_);
+}
+
+bool FileScatter::acts_on(const std::string& kind, const State& state) const {
+  for (const Occurrence& o : state.occurrences)
+    if (o.kind == kind)
+      for (const auto& number : numbers_)
+        if (parameter_file::acts_on(number, o.phase, state.analysis.modelled))
+          return true;
+  return false;
 }
 
 Eigen::VectorXd FileScatter::none() const {

@@ -9,6 +9,7 @@
 
 #include "gibbsteel/quantity.hpp"
 #include "internal/soak_problem.hpp"
+#include "parameter_file/uncertain_numbers.hpp"
 
 namespace gibbsteel::internal {
 
@@ -18,6 +19,10 @@ class FileScatter {
 
   /// True: the set states no standard deviation.
   bool empty() const noexcept { return places_.empty(); }
+
+  /// Whether an energy of a kind of phase that a state holds has a standard deviation,
+  /// in its steel.
+  bool acts_on(const std::string& kind, const State& state) const;
 
   /// Of a quantity at one soak; NaN where they are not known.
   struct Slopes {
@@ -38,7 +43,8 @@ class FileScatter {
   double of_temperature(const Slopes& slopes, const Eigen::VectorXd& target) const;
 
  private:
-  std::vector<std::string> places_;
+  std::vector<parameter_file::UncertainNumber> numbers_;
+  std::vector<std::string> places_;  ///< of these
   Eigen::VectorXd deviations_;
   Eigen::MatrixXd correlations_;
 };

@@ -22,6 +22,12 @@ ReportSection estimates_section(const HardeningEstimates& estimates);
 /// Of several soaks of one steel, without the table. @pre not empty
 ReportSection estimates_heading(const std::vector<HardeningEstimates>& estimates);
 
+/// What martensite start, retained austenite and hardness of soaks remark, but for
+/// ranges, which warnings tell: once each with the temperatures that it holds for.
+std::vector<std::string> estimate_remark_lines(
+    const std::vector<const State*>& states,
+    const std::vector<HardeningEstimates>& estimates, TemperatureUnit unit);
+
 /// What estimates of soaks warn of beside the states themselves, one line per code with
 /// the temperatures that it holds for; where numbers differ, the text of the first.
 std::vector<std::string> estimate_warning_lines(

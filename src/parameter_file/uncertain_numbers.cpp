@@ -50,6 +50,15 @@ void visit_all(Set& set, const Visit& visit) {
 
 }  // namespace
 
+bool acts_on(const UncertainNumber& number, const std::string& phase,
+             const NamedValues& elements) {
+  if (!number.name || number.name->phase != phase) return false;
+  for (const auto& site : number.name->on)
+    for (const std::string& constituent : site)
+      if (constituent != kVacancy && !(elements[constituent] > 0.0)) return false;
+  return true;
+}
+
 std::vector<UncertainNumber> uncertain_numbers(const ParameterSet& set) {
   std::vector<UncertainNumber> numbers;
   visit_all(set, [&](const std::string& place, double value, double deviation,

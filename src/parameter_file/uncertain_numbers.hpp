@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "gibbsteel/named_values.hpp"
 #include "gibbsteel/parameter_set.hpp"
 
 namespace gibbsteel::parameter_file {
@@ -16,6 +17,11 @@ struct UncertainNumber {
   double standard_deviation = 0.0;
   std::optional<CoefficientName> name;  ///< none for a volume
 };
+
+/// True of an energy, Curie temperature or moment of a phase that counts in a steel of
+/// these elements.
+bool acts_on(const UncertainNumber& number, const std::string& phase,
+             const NamedValues& elements);
 
 /// In the order of the set.
 std::vector<UncertainNumber> uncertain_numbers(const ParameterSet& set);

@@ -15,6 +15,9 @@ double uncertainty_of(const TemperatureScan& scan, const LineEvent& event,
   const bool appears = !event.appears.empty();
   const std::size_t node = appears ? event.below : event.above;
   const std::string& kind = (appears ? event.appears : event.disappears).front();
+  const State there = scan.state(appears ? event.above : event.below);
+  // Of a phase whose energies are all taken as exact next to nothing is known.
+  if (!scatter.acts_on(kind, there)) return Occurrence::kUnknown;
   const auto slopes = scatter.slopes(scan.problem, scan.scan.nodes[node].result,
                                      scan.state(node), quantities::driving_force(kind));
   return scatter.of_temperature(slopes, scatter.none());

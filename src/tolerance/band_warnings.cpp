@@ -120,14 +120,6 @@ void phase_changes(const Band& band, Warnings& warnings) {
         warnings);
 }
 
-/// True when the number counts in a steel of these elements.
-bool acts(const CoefficientName& name, const NamedValues& elements) {
-  for (const auto& site : name.on)
-    for (const std::string& constituent : site)
-      if (constituent != kVacancy && !(elements[constituent] > 0.0)) return false;
-  return true;
-}
-
 /// Phases that are present and of whose energy the band takes all numbers as exact.
 void exact_phases(const std::vector<parameter_file::UncertainNumber>& numbers,
                   const State& state, Warnings& warnings) {
@@ -135,8 +127,7 @@ void exact_phases(const std::vector<parameter_file::UncertainNumber>& numbers,
   for (const Occurrence& o : state.occurrences) {
     const bool covered =
         std::any_of(numbers.begin(), numbers.end(), [&](const auto& number) {
-          return number.name && number.name->phase == o.phase &&
-                 acts(*number.name, state.analysis.modelled);
+          return parameter_file::acts_on(number, o.phase, state.analysis.modelled);
         });
     if (!covered) append(list, o.name);
   }

@@ -112,3 +112,25 @@ TEST_CASE("warning 336 of grades in the middle of their range") {
   // Carbide rich in alloy is no cementite.
   CHECK_FALSE(internal::may_keep_cementite({{"C", 1.55}, {"Cr", 11.8}}, celsius(800)));
 }
+
+TEST_CASE("warning 336 looks at what the soak allows") {
+  const Steel silicon({{"C", 1.45}, {"Si", 1.0}, {"Mn", 0.8}, {"Mo", 0.25}});
+  const auto warned = [](const State& state) {
+    for (const Warning& warning : hardening(state).warnings)
+      if (warning.code == "gibbsteel.warning.336") return true;
+    return false;
+  };
+  CHECK(warned(silicon.soak(celsius(800))));
+  SoakOptions soak;
+  soak.graphite = true;
+  CHECK_FALSE(warned(silicon.soak(celsius(800), soak)));
+  soak.graphite = false;
+  soak.suppressed = {"M3C"};
+  CHECK_FALSE(warned(silicon.soak(celsius(800), soak)));
+  // 0.35C-1.7Cr steel: annealed it holds M7C3; a molybdenum steel with little chromium.
+  CHECK_FALSE(internal::may_keep_cementite({{"C", 0.35}, {"Cr", 1.7}, {"Mo", 0.4}},
+                                           celsius(800)));
+  CHECK(internal::may_keep_cementite(
+      {{"C", 1.35}, {"Mn", 1.8}, {"Si", 1.25}, {"Mo", 1.5}, {"Ni", 1.85}},
+      celsius(800)));
+}

@@ -1,6 +1,7 @@
 /// One page that can be filed with a heat: whole texts, flags, bands, picked soaks.
 
 #include <doctest/doctest.h>
+#include <algorithm>
 
 #include <cmath>
 
@@ -367,4 +368,29 @@ TEST_CASE("provenance traces a table to its data") {
   hot.basis = VolumeBasis::soak;
   CHECK(provenance(plain().soak(Temperature::celsius(900), hot))[4].second ==
         "volumes at soak temperature");
+}
+
+TEST_CASE("the page of a sweep has the remarks of its estimates, once each") {
+  const Steel m2({{"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2}, {"V", 1.9}},
+                 {"M2", {}, false});
+  HardeningOptions cold;
+  cold.coldest = Temperature::celsius(-75);
+  const Report page = report(sweep_of(m2, 1150, 20, 4), cold);
+  const auto& sections = page.sections;
+  const auto found = std::find_if(sections.begin(), sections.end(), [](const auto& s) {
+    return s.title.starts_with("Estimates after a quench");
+  });
+  REQUIRE(found != sections.end());
+  const auto count = std::count_if(
+      found->lines.begin(), found->lines.end(), [](const std::string& line) {
+        return line.starts_with("1150 to 1210 C: as-quenched hardness: below 20 C");
+      });
+  CHECK(count == 1);
+}
+
+TEST_CASE("the page of a sweep tells soaks apart that are close") {
+  const Report page = report(sweep_of(plain(), 700.1, 0.1, 3));
+  const auto& table = page.sections[2].table;
+  CHECK(table[1][0] == "700.10");
+  CHECK(table[3][1] == "1292.54");
 }

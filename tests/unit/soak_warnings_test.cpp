@@ -427,7 +427,7 @@ TEST_CASE("310: each weak spot shows where the notes of the file put it") {
         "M23C6 that is observed; the total carbide reads up to 4 wt% low.");
   CHECK(texts(soak({{"C", 2.25}, {"Cr", 12}}, 950), "310") ==
         "Known weak spot: the matrix carbon of 12Cr cold-work steels reads up to 0.17 "
-        "wt% high with 2 % carbon; with 1.5 % it was fitted to.");
+        "wt% high with 2 % carbon, up to 0.1 with 1.5 %.");
   CHECK(texts(soak({{"C", 0.68}, {"Cr", 13}}, 1050), "310") ==
         "Known weak spot: the matrix carbon of 13 to 17Cr stainless grades reads up to "
         "0.2 wt% low.");

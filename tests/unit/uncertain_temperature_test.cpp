@@ -143,6 +143,11 @@ TEST_CASE("nothing is told where the file states nothing") {
   REQUIRE(changes.changes.size() == 2);
   for (const PhaseChange& change : changes.changes)
     CHECK(std::isnan(change.uncertainty_at_least));
+  // No energy of M7C3 has one, whatever other phases of the steel tell.
+  const Steel s7({{"C", 0.5}, {"Cr", 3.25}, {"Mo", 1.4}, {"V", 0.2}, {"Mn", 0.7}});
+  const Dissolution m7c3 = dissolution_temperature(s7, "M7C3", range(800, 1000));
+  CHECK(m7c3.temperature);
+  CHECK(std::isnan(m7c3.uncertainty_at_least));
 }
 
 TEST_CASE("a reference that the numbers of the file do not make is not known") {
