@@ -132,7 +132,7 @@ constexpr std::array kWeakSpots{
         "0.17 wt% high with 2 % carbon, up to 0.1 with 1.5 %."},
     WeakSpot{
         [](const Conditions& c) {
-          return c.matrix["W"] > 2.5 && c.molybdenum > 4.0 && c.steel["C"] >= 0.5 &&
+          return c.matrix["W"] > 2.5 && c.molybdenum > 3.0 && c.steel["C"] >= 0.4 &&
                  c.celsius > 1150.0;
         },
         "Known weak spot: the tungsten in the matrix of high-speed steels reads up "

@@ -76,8 +76,10 @@ def _recorded(
     if measurements is None:
         return None
     remedy = "give RecordedMeasurement, as load_measurements() returns them"
-    require(measurements, Iterable, "measurements", remedy)
-    chosen = list(measurements)
+    try:
+        chosen = list(measurements)
+    except TypeError:
+        chosen = require(measurements, list, "measurements", remedy)
     for one in chosen:
         require(one, RecordedMeasurement, "measurements", remedy)
     return chosen
