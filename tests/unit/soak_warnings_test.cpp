@@ -8,28 +8,12 @@
 #include "gibbsteel/gibbsteel.hpp"
 #include "internal/number_format.hpp"
 #include "internal/soak_warnings.hpp"
+#include "warned_soak.hpp"
 #include "with_liquid.hpp"
 
 using namespace gibbsteel;
 
 namespace {
-
-State soak(const NamedValues& weight_percent, double celsius,
-           const SoakOptions& options = {}) {
-  return Steel(weight_percent).soak(Temperature::celsius(celsius), options);
-}
-
-/// Texts of all warnings of a state with this code, one a line.
-std::string texts(const State& state, const std::string& number) {
-  std::string text;
-  for (const Warning& warning : state.warnings)
-    if (warning.code == "gibbsteel.warning." + number)
-      text += (text.empty() ? "" : "\n") + warning.text;
-  return text;
-}
-
-const NamedValues kHighSpeed{{"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2},
-                             {"V", 1.9},  {"Mn", 0.3}, {"Si", 0.3}};
 
 const std::string kNoLiquid =
     "Above 1180 C, and the parameter file has no liquid: melting is not predicted.";

@@ -5,26 +5,11 @@
 #include "gibbsteel/gibbsteel.hpp"
 #include "internal/soak_warnings.hpp"
 #include "internal/solidus_bounds.hpp"
+#include "warned_soak.hpp"
 
 using namespace gibbsteel;
 
 namespace {
-
-State soak(const NamedValues& weight_percent, double celsius) {
-  return Steel(weight_percent).soak(Temperature::celsius(celsius));
-}
-
-/// The text of this warning of a state; empty when it carries none.
-std::string texts(const State& state, const std::string& number) {
-  std::string text;
-  for (const Warning& warning : state.warnings)
-    if (warning.code == "gibbsteel.warning." + number)
-      text += (text.empty() ? "" : "\n") + warning.text;
-  return text;
-}
-
-const NamedValues kHighSpeed{{"C", 0.85}, {"Cr", 4.1}, {"Mo", 5.0}, {"W", 6.2},
-                             {"V", 1.9},  {"Mn", 0.3}, {"Si", 0.3}};
 
 /// Warnings about melting of the high-speed steel above one bound.
 std::string melting(const std::vector<SolidusBound>& bounds, double celsius) {
