@@ -6,6 +6,7 @@
 #include "gibbsteel/errors.hpp"
 #include "gibbsteel/parameter_file.hpp"
 #include "gibbsteel/timed_soak.hpp"
+#include "internal/error_codes.hpp"
 #include "internal/number_format.hpp"
 #include "internal/quantity_condition.hpp"
 #include "internal/short_soak_quantity.hpp"
@@ -112,9 +113,22 @@ Quantity timed_soak_matrix(const std::string& element, double minutes,
                    timed_name(shortening.of, minutes, options));
 }
 
+namespace {
+
+const Shortening* shortening_of(const Quantity& quantity) {
+  const auto* value = quantity.function().target<ShortValue>();
+  return value ? &value->shortening : nullptr;
+}
+
+}  // namespace
+
 Quantity after_minutes(const Quantity& quantity, double minutes,
                        const TimedSoakOptions& options) {
   internal::check_soak_time({minutes}, options.particle_micrometres);
+  if (shortening_of(quantity))
+    throw InputError({{std::string(codes::kOtherKindOfThing), "quantity",
+                       "is of a soak of minutes already: " + quantity.name(),
+                       "give a quantity of the long hold"}});
   const Shortening shortening{
       SolveStatus::timed_soak,
       minutes,
@@ -141,11 +155,6 @@ namespace {
 
 Quantity replaced(const Quantity& quantity, const Shortening& shortening) {
   return shortened(shortening, quantity.origin(), quantity.name());
-}
-
-const Shortening* shortening_of(const Quantity& quantity) {
-  const auto* value = quantity.function().target<ShortValue>();
-  return value ? &value->shortening : nullptr;
 }
 
 }  // namespace

@@ -31,9 +31,12 @@ const std::vector<RecordedMeasurement>& published_measurements();
 /// @throws DataError with every problem of the file
 std::vector<RecordedMeasurement> load_measurements(const std::filesystem::path& file);
 
+/// Room for 20 000 measurements.
+FileLimits measurement_limits() noexcept;
+
 /// The same from text; `file_name` is used in messages only.
-std::vector<RecordedMeasurement> parse_measurements(std::string_view text,
-                                                    const std::string& file_name,
-                                                    const FileLimits& limits = {});
+std::vector<RecordedMeasurement> parse_measurements(
+    std::string_view text, const std::string& file_name,
+    const FileLimits& limits = measurement_limits());
 
 }  // namespace gibbsteel

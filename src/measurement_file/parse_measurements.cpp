@@ -11,6 +11,13 @@ namespace gibbsteel {
 
 using namespace measurement_file;
 
+FileLimits measurement_limits() noexcept {
+  FileLimits limits;
+  limits.bytes = 32u << 20;
+  limits.values = 1'000'000;
+  return limits;
+}
+
 std::vector<RecordedMeasurement> parse_measurements(std::string_view text,
                                                     const std::string& file_name,
                                                     const FileLimits& limits) {
@@ -25,7 +32,7 @@ std::vector<RecordedMeasurement> parse_measurements(std::string_view text,
 }
 
 std::vector<RecordedMeasurement> load_measurements(const std::filesystem::path& file) {
-  const FileLimits limits;
+  const FileLimits limits = measurement_limits();
   const std::string text = parameter_file::file_text(file, kFileKind, limits);
   return parse_measurements(text, file.filename().string(), limits);
 }

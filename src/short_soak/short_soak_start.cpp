@@ -20,6 +20,10 @@ void check_state(const State& state) {
                  "take a temperature at which it is austenite");
   if (liquid_share(state).percent > 0.0)
     refuse_limit("state", "is partly molten", "take a temperature below the solidus");
+  for (const Occurrence& o : state.occurrences)
+    if (o.kind == "graphite")
+      refuse_limit("state", "holds graphite, and soaks of minutes are about cementite",
+                   "soak without graphite (graphite=True)");
 }
 
 /// What a count would be told, and what is told instead.

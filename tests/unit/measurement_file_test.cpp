@@ -140,6 +140,13 @@ TEST_CASE("cut or garbled anywhere it is refused, or read") {
   }
 }
 
+TEST_CASE("20 000 measurements are read") {
+  std::string all;
+  for (int i = 0; i < 20'000; ++i)
+    all += (i ? "," : "") + with("shop/1", "shop/" + std::to_string(i));
+  CHECK(read(all).size() == 20'000);
+}
+
 TEST_CASE("a file of another kind is refused") {
   try {
     parse_measurements(

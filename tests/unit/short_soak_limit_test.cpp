@@ -362,6 +362,19 @@ TEST_CASE("partly molten steel has no such limit") {
         "solidus");
 }
 
+TEST_CASE("a soak that holds graphite has none: cementite is what is left of it") {
+  SoakOptions options;
+  options.graphite = true;
+  const Steel steel({{"C", 1.45}, {"Si", 1.0}, {"Mn", 0.8}, {"Mo", 0.25}});
+  const State state = steel.soak(celsius(800), options);
+  REQUIRE(state.volume_percent_of("graphite") > 1.0);
+  for (const auto& call : {+[](const State& s) { short_soak_limit(s); },
+                           +[](const State& s) { timed_soak(s, 30); }})
+    CHECK(message([&] { call(state); }) ==
+          "[gibbsteel.input.284] state: holds graphite, and soaks of minutes are about "
+          "cementite; soak without graphite (graphite=True)");
+}
+
 TEST_CASE("up to a tenth of the carbon may be in other carbide") {
   const auto refused = [](double tungsten) {
     const Steel steel({{"C", 1.3}, {"W", tungsten}});

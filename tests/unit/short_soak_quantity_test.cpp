@@ -166,3 +166,10 @@ TEST_CASE("bands fall back on an annealing that can be taken, at both ends") {
       band.high ==
       doctest::Approx(carbon(timed_soak(long_hold, 9, timed(0.6, 720)))).epsilon(1e-9));
 }
+
+TEST_CASE("a quantity of minutes is not taken after minutes again") {
+  const Quantity once = quantities::after_minutes(quantities::matrix("C"), 20);
+  CHECK(message([&] { quantities::after_minutes(once, 20); }) ==
+        "[gibbsteel.input.220] quantity: is of a soak of minutes already: C in the "
+        "matrix, timed soak of 20 min; give a quantity of the long hold");
+}
