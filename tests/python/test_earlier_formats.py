@@ -70,10 +70,10 @@ def test_what_the_format_did_not_hold_is_not_made_up():
     assert "analysis, wt%: 0.9C 4Cr 5Mo, balance Fe\n" in str(fresh)
 
 
-KEPT = Path(__file__).parents[1] / "kept/0.1.0/pickles"
+SECOND = FOLDER / "format_2"
 
 
-@pytest.mark.parametrize("folder", [FOLDER, KEPT], ids=["format 1", "format 2"])
+@pytest.mark.parametrize("folder", [FOLDER, SECOND], ids=["format 1", "format 2"])
 def test_estimates_do_not_say_what_soak_they_do_not_know(folder):
     found = pickle.loads((folder / "hardening_estimates.pickle").read_bytes())
     assert " to 20 C (68 F): martensite start " in repr(found)
