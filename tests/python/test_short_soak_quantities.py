@@ -96,8 +96,15 @@ def test_a_quantity_with_its_parameter_set_can_be_pickled(which):
     assert again.label == quantity.label
     assert again.value(state) == quantity.value(state)
     assert math.isfinite(again.value(state))
-    inside = q.after_minutes(q.timed_soak_matrix("C", 30, parameters=SET), 30)
-    assert pickle.loads(pickle.dumps(inside)).label == inside.label
+
+
+def test_a_quantity_of_minutes_is_not_taken_after_minutes_again():
+    with pytest.raises(gs.InputError) as caught:
+        q.after_minutes(q.timed_soak_matrix("C", 30), 30)
+    assert str(caught.value) == (
+        "[gibbsteel.input.220] quantity: is of a soak of minutes already: C in the "
+        "matrix, timed soak of 30 min; give a quantity of the long hold"
+    )
 
 
 def test_names_say_what_is_not_usual():
