@@ -104,7 +104,7 @@ def test_a_stub_that_lags_behind_is_found(tmp_path):
     """Without this, a comparison that looks at nothing would go unnoticed."""
     package = tmp_path / "lagging" / "gibbsteel"
     shutil.copytree(SOURCES, package, ignore=shutil.ignore_patterns("__pycache__"))
-    stub = package / "_core.pyi"
+    stub = package / "_stubs" / "sweep.pyi"
     text = stub.read_text()
     lines = (
         "    @property\n    def failures(self) -> int:\n"

@@ -1,0 +1,1 @@
+"""Parts of the stub `_core.pyi`, one for each bind_*.cpp; nothing to import."""
