@@ -7,8 +7,8 @@
 #include "internal/number_format.hpp"
 #include "internal/quantity_condition.hpp"
 #include "internal/result_text.hpp"
+#include "internal/search_sentence.hpp"
 #include "internal/text_table.hpp"
-#include "scan/why_no_value.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -97,44 +97,21 @@ std::string where(const TemperatureSearch& search, const PhaseGap& gap) {
   return "from " + degrees(TemperatureRange{gap.low, gap.high}, unit);
 }
 
-/// "; no value below 801 C: no austenite", one for each stretch.
-std::string no_value_text(const TemperatureSearch& search) {
-  std::string text;
-  for (const PhaseGap& gap : search.no_value)
-    text += "; no value " + where(search, gap) + internal::reason_text(gap.reason);
-  return text;
-}
-
-/// What is left open, behind an answer.
-std::string limits_text(const TemperatureSearch& search) {
-  return no_value_text(search) +
-         (search.complete() ? "" : "; part of the range is not known");
-}
-
-std::string sentence(const TemperatureSearch& search) {
-  const std::string target = number(search, search.target);
-  switch (search.status) {
-    case TargetStatus::found:
-      return found_text(search) + limits_text(search);
-    case TargetStatus::jumps_over:
-      return jumps_text(search) + limits_text(search);
-    case TargetStatus::never_reached:
-      return span_text(search) + " in the range and never " + target +
-             no_value_text(search);
-    case TargetStatus::always_equal:
-      return search.quantity + " is " + target + " in the whole range";
-    case TargetStatus::not_computable:
-      return search.quantity + " has no value anywhere in the range";
-    case TargetStatus::not_known:
-      break;
+struct Words {
+  std::string found(const TemperatureSearch& search) const {
+    return found_text(search);
   }
-  if (std::isnan(search.lowest.value))
-    return search.no_value.empty()
-               ? "nothing is known of the range"
-               : "nothing else is known of the range" + no_value_text(search);
-  return span_text(search) + " where it is known and not " + target + " there" +
-         limits_text(search);
-}
+  std::string jumps(const TemperatureSearch& search) const {
+    return jumps_text(search);
+  }
+  std::string span(const TemperatureSearch& search) const { return span_text(search); }
+  std::string number(const TemperatureSearch& search, double value) const {
+    return gibbsteel::number(search, value);
+  }
+  std::string where(const TemperatureSearch& search, const PhaseGap& gap) const {
+    return gibbsteel::where(search, gap);
+  }
+};
 
 std::string table_of(const TemperatureSearch& search) {
   std::vector<std::vector<std::string>> rows{
@@ -168,7 +145,7 @@ std::string unknown_text(const TemperatureSearch& search) {
 
 void internal::conclude(TemperatureSearch& search) {
   search.status = status_of(search);
-  search.text = sentence(search);
+  search.text = internal::search_sentence(search, Words{});
 }
 
 std::string TemperatureSearch::brief() const {
