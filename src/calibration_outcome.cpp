@@ -23,6 +23,14 @@ double root_mean_square(const std::vector<MeasurementOutcome>& all, bool held_ba
 
 }  // namespace
 
+bool same_soak(const Measurement& a, const Measurement& b) {
+  const SoakOptions &x = a.soak, &y = b.soak;
+  return a.steel == b.steel && a.weight_percent == b.weight_percent &&
+         a.temperature == b.temperature && x.graphite == y.graphite &&
+         x.phases == y.phases && x.suppressed == y.suppressed && x.basis == y.basis &&
+         x.solve == y.solve;
+}
+
 std::string_view to_string(Loss loss) noexcept {
   constexpr std::string_view kNames[] = {"squares", "huber", "cauchy"};
   return kNames[static_cast<std::size_t>(loss)];

@@ -27,11 +27,6 @@ double apart(const std::string& symbol, double a, double b) {
   return std::abs(a - b) / scale;
 }
 
-bool same_soak(const Measurement& a, const Measurement& b) {
-  return a.steel == b.steel && a.weight_percent == b.weight_percent &&
-         a.temperature == b.temperature && a.soak.phases == b.soak.phases;
-}
-
 /// Measurements of one soak, by their places in the file, and how far it is.
 struct Group {
   Distance distance;

@@ -65,6 +65,9 @@ struct Measurement {
   SoakOptions soak{};
 };
 
+/// One soak of one steel: whatever else is measured on it, it is soaked once.
+bool same_soak(const Measurement& a, const Measurement& b);
+
 /// A number of the parameter file that may move: a coefficient in an energy, Curie
 /// temperature or moment of a phase, or a volume. (A layer cannot change a curve or an
 /// expansion, and cannot state how uncertain the factor of a curve is.) A term that the

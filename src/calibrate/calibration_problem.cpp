@@ -33,14 +33,6 @@ CalibrationProblem::CalibrationProblem(SharedParameters set,
   }
 }
 
-bool CalibrationProblem::same_soak(const Measurement& a, const Measurement& b) const {
-  const SoakOptions &x = a.soak, &y = b.soak;
-  return a.steel == b.steel && a.weight_percent == b.weight_percent &&
-         a.temperature == b.temperature && x.graphite == y.graphite &&
-         x.phases == y.phases && x.suppressed == y.suppressed && x.basis == y.basis &&
-         x.solve == y.solve;
-}
-
 SharedParameters CalibrationProblem::with(const std::vector<double>& values) const {
   auto set = std::make_shared<ParameterSet>(*set_);
   for (std::size_t j = 0; j < numbers_.size(); ++j)

@@ -50,7 +50,6 @@ class CalibrationProblem {
   };
   Soaked soak(const Measurement& measurement, const SharedParameters& set) const;
   void fill(const Soaked& soaked, std::size_t i, CalibrationPoint& point) const;
-  bool same_soak(const Measurement& a, const Measurement& b) const;
 
   SharedParameters set_;
   std::vector<Measurement> measurements_;
