@@ -9,12 +9,12 @@ thermo_data/layers/carbides.json laid on it; the numbers are not touched here.
 gibbsteel must be importable (PYTHONPATH of the build tree, or installed).
 """
 
-import argparse
 import json
 import sys
 from pathlib import Path
 
 import gibbsteel as gs
+import shipped_file
 from gibbsteel import _core
 
 THERMO_DATA = Path(__file__).resolve().parents[2] / "thermo_data"
@@ -44,16 +44,10 @@ def text():
 
 
 def main(arguments=None):
-    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--check", action="store_true", help="compare, write nothing")
-    written = text()
-    if parser.parse_args(arguments).check:
-        same = SHIPPED.exists() and SHIPPED.read_text("utf-8") == written
-        print(f"{SHIPPED.name} is {'' if same else 'not '}what would be written")
-        return 0 if same else 1
-    SHIPPED.write_text(written, encoding="utf-8")
-    print(f"{SHIPPED.name}: edition {EDITION}, {len(written)} bytes")
-    return 0
+    summary = f"edition {EDITION}"
+    return shipped_file.main(
+        arguments, __doc__.splitlines()[0], SHIPPED, text(), summary
+    )
 
 
 if __name__ == "__main__":

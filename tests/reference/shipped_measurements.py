@@ -9,12 +9,12 @@ one of those that a measurement file knows. A published range becomes its middle
 half of it as uncertainty. Nothing is computed here.
 """
 
-import argparse
 import json
 import re
 import sys
 from pathlib import Path
 
+import shipped_file
 from evaluate import record_file
 
 SHIPPED = (
@@ -135,17 +135,11 @@ def dumped(value):
 
 
 def main(arguments=None):
-    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--check", action="store_true", help="compare, write nothing")
     text = written()
-    if parser.parse_args(arguments).check:
-        same = SHIPPED.exists() and SHIPPED.read_text("utf-8") == text
-        print(f"{SHIPPED.name} is {'' if same else 'not '}what would be written")
-        return 0 if same else 1
-    SHIPPED.write_text(text, encoding="utf-8")
-    count = len(json.loads(text)["measurements"])
-    print(f"{SHIPPED.name}: {count} measurements, {len(text)} bytes")
-    return 0
+    summary = f"{len(json.loads(text)['measurements'])} measurements"
+    return shipped_file.main(
+        arguments, __doc__.splitlines()[0], SHIPPED, text, summary
+    )
 
 
 if __name__ == "__main__":

@@ -166,11 +166,19 @@ TEST_CASE("a family moves start, retained austenite and hardness by what it stat
   CHECK_FALSE(hardening(state).family_chosen);
 }
 
+namespace {
+
+HardeningEstimates of_family(const char* family) {
+  HardeningOptions options;
+  options.family = family;
+  return hardening(by_hand(kX, 10.0), options);
+}
+
+}  // namespace
+
 TEST_CASE("the source of hardness says from what the offset of the family comes") {
   const auto source_of = [](const char* family) {
-    HardeningOptions options;
-    options.family = family;
-    return hardening(by_hand(kX, 10.0), options).hardness_hv.source;
+    return of_family(family).hardness_hv.source;
   };
   const std::string equations =
       "fit to data of Krauss and Leslie used by Takahashi & Bhadeshia, from memory; "
@@ -187,9 +195,7 @@ TEST_CASE("the source of hardness says from what the offset of the family comes"
 
 TEST_CASE("the scatter about an offset is that of several records") {
   const auto source_of = [](const char* family) {
-    HardeningOptions options;
-    options.family = family;
-    return hardening(by_hand(kX, 10.0), options).martensite_start.source;
+    return of_family(family).martensite_start.source;
   };
   const std::string offset =
       "mean of van Bohemen 2012 and Barbier 2014 (from memory), own choice; offset of "
