@@ -7,8 +7,8 @@
 
 namespace gibbsteel::internal {
 
-/// About where the short-soak limit has dissolved all cementite. A straight line fitted
-/// to runs over low-alloy steels, see tests/unit/cementite_rule_test.cpp.
+/// About where the short-soak limit has dissolved all cementite. A line fitted to soaks
+/// of random low-alloy steels by tests/reference/cementite_rule.py.
 /// @param steel  [wt%], C above 0
 Temperature all_dissolved_at(const NamedValues& steel);
 
