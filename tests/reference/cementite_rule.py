@@ -86,7 +86,8 @@ def main(arguments=None):
     rows, kept = runs(parser.parse_args(arguments).steels)
     w = fitted(rows, kept)
     wrong = np.mean((rows @ w > 0.0) != kept)
-    print(f"{len(kept)} soaks, {kept.sum()} with carbide left, {100 * wrong:.1f} % wrong")
+    print(f"{len(kept)} soaks, {kept.sum()} with carbide left,", end=" ")
+    print(f"{100 * wrong:.1f} % wrong")
     for name, value in zip(NAMES, -w[:-1] / w[-1], strict=True):
         print(f"{name:9s} {value:8.1f}")
     return 0
