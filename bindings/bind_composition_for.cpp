@@ -5,6 +5,7 @@
 #include "gibbsteel/composition_for.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
+#include "spans.hpp"
 #include "temperatures.hpp"
 
 namespace gibbsteel::python {
@@ -41,6 +42,9 @@ void bind_crossing(py::module_& m) {
       .def_readonly("above", &Crossing::above, "At the high end of the bracket.")
       .def_readonly("state", &Crossing::state,
                     "The soak at this composition; for a jump that with less.")
+      .def_readonly(
+          "slope", &Crossing::slope,
+          "Of the quantity [its unit/wt%]; NaN for a jump, and when not known.")
       .def("__repr__",
            [](const Crossing& c) {
              return py::str("<CompositionCrossing at {:.4f} wt%: {}, {}>")
@@ -51,7 +55,7 @@ void bind_crossing(py::module_& m) {
           [](const Crossing& c) {
             return py::make_tuple(c.weight_percent, c.bracket_width,
                                   static_cast<int>(c.kind), c.rising, c.value, c.below,
-                                  c.above, c.state);
+                                  c.above, c.state, c.slope);
           },
           [](const py::tuple& t) {
             return Crossing{t[0].cast<double>(),
@@ -61,8 +65,10 @@ void bind_crossing(py::module_& m) {
                             t[4].cast<double>(),
                             t[5].cast<double>(),
                             t[6].cast<double>(),
-                            t[7].cast<State>()};
-          }));
+                            t[7].cast<State>(),
+                            number_at(t, 8)};
+          },
+          2));
 }
 
 py::list gap_list(const std::vector<PercentGap>& gaps) {
@@ -89,7 +95,8 @@ py::tuple get_state(const CompositionSearch& s) {
       py::make_tuple(s.lowest.value, s.lowest.weight_percent),
       py::make_tuple(s.highest.value, s.highest.weight_percent), gap_list(s.gaps),
       s.soaks, s.stopped, s.text, s.analysis, s.parameters, s.low, s.high, s.by_family,
-      static_cast<int>(s.temperature_unit), s.of_quantity, gap_list(s.no_value));
+      static_cast<int>(s.temperature_unit), s.of_quantity, gap_list(s.no_value),
+      span_of_nearest(s));
 }
 
 ValueAtPercent value_at(const py::handle& pair) {
@@ -124,6 +131,7 @@ CompositionSearch set_state(const py::tuple& t) {
   s.temperature_unit = unit_at(t, 21);
   if (t.size() > 22) s.of_quantity = t[22].cast<std::vector<Warning>>();
   if (t.size() > 23) s.no_value = gaps_of(t[23]);
+  if (t.size() > 24) s.span_of_nearest = span_from(t[24]);
   return s;
 }
 
@@ -147,6 +155,7 @@ void bind_question(SearchClass& search) {
 
 void bind_ends(SearchClass& search) {
   using Search = CompositionSearch;
+  def_span_of_nearest(search);
   search
       .def_property_readonly("warnings", &Search::warnings,
                              "The distinct warnings of the crossings; where there are "

@@ -3,6 +3,7 @@
 #include "gibbsteel/temperature_for.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
+#include "spans.hpp"
 #include "temperatures.hpp"
 
 namespace gibbsteel::python {
@@ -19,7 +20,7 @@ TemperatureSearch run(const Steel& steel, const Quantity& quantity, double value
 py::tuple crossing_state(const Crossing& c) {
   return py::make_tuple(c.temperature.in_kelvin(), c.bracket_width,
                         static_cast<int>(c.kind), c.rising, c.value, c.below, c.above,
-                        c.state, c.uncertainty_at_least);
+                        c.state, c.uncertainty_at_least, c.slope);
 }
 
 Crossing crossing_from(const py::tuple& t) {
@@ -31,7 +32,8 @@ Crossing crossing_from(const py::tuple& t) {
           t[5].cast<double>(),
           t[6].cast<double>(),
           t[7].cast<State>(),
-          number_at(t, 8)};
+          number_at(t, 8),
+          number_at(t, 9)};
 }
 
 void bind_crossing(py::module_& m) {
@@ -50,6 +52,8 @@ void bind_crossing(py::module_& m) {
       .def_readonly("uncertainty_at_least", &Crossing::uncertainty_at_least,
                     "[K] One standard deviation of the temperature by those that the "
                     "file states, Eq. (B8); NaN when not known.")
+      .def_readonly("slope", &Crossing::slope,
+                    "Of the quantity [its unit/K]; NaN for a jump, and when not known.")
       .def("__repr__",
            [](const Crossing& c) {
              return py::str("<Crossing at {:.0f} C: {}, {}>")
@@ -80,7 +84,7 @@ py::tuple search_state(const TemperatureSearch& s) {
                         value_at(s.lowest), value_at(s.highest), s.gaps, s.soaks,
                         s.stopped, s.text, s.analysis, s.parameters, s.low, s.high,
                         s.by_family, static_cast<int>(s.temperature_unit),
-                        s.of_quantity, s.no_value);
+                        s.of_quantity, s.no_value, span_of_nearest(s));
 }
 
 TemperatureSearch search_from(const py::tuple& t) {
@@ -109,6 +113,7 @@ TemperatureSearch search_from(const py::tuple& t) {
   s.temperature_unit = unit_at(t, 19);
   if (t.size() > 20) s.of_quantity = t[20].cast<std::vector<Warning>>();
   if (t.size() > 21) s.no_value = t[21].cast<std::vector<PhaseGap>>();
+  if (t.size() > 22) s.span_of_nearest = span_from(t[22]);
   return s;
 }
 
@@ -154,6 +159,7 @@ void bind_answer(SearchClass& search) {
 }
 
 void bind_ends(SearchClass& search) {
+  def_span_of_nearest(search);
   search
       .def_property_readonly(
           "warnings", &TemperatureSearch::warnings,

@@ -20,7 +20,8 @@ CompositionCrossing crossing_of(const internal::CompositionScan& scan,
           found.value,
           found.below,
           found.above,
-          found.state};
+          found.state,
+          found.slope};
 }
 
 /// From places on the line to weight percents.
@@ -37,6 +38,7 @@ void take_over(const internal::LineSearch& line, const internal::CompositionScan
         {scan.percent(gap.from), scan.percent(gap.to), gap.reason});
   found.lowest = {line.lowest.value, scan.percent(line.lowest.s)};
   found.highest = {line.highest.value, scan.percent(line.highest.s)};
+  found.span_of_nearest = line.span_of_nearest;
   found.low = line.low;
   found.high = line.high;
   found.soaks = line.soaks;

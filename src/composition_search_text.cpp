@@ -30,8 +30,12 @@ std::string crossing_text(const CompositionSearch& search,
                           const CompositionCrossing& crossing) {
   const std::string text = percent(search, crossing.weight_percent);
   const std::string end = internal::melting_mark(crossing.state) + ")";
+  const auto apart = [](double percents) {
+    return internal::significant(percents, 2) + " wt%";
+  };
   if (crossing.kind == CrossingKind::crossing)
-    return text + (crossing.rising ? " (rising" : " (falling") + end;
+    return text + (crossing.rising ? " (rising" : " (falling") +
+           internal::steepness(search, crossing, apart) + end;
   return text + " (jump from " + number(search, crossing.below) + " to " +
          number(search, crossing.above) + end;
 }
@@ -107,6 +111,9 @@ struct Words {
   }
   std::string where(const CompositionSearch& search, const PercentGap& gap) const {
     return gibbsteel::where(search, gap);
+  }
+  std::string place(const CompositionSearch& search, const ValueAtPercent& at) const {
+    return percent(search, at.weight_percent);
   }
 };
 

@@ -40,10 +40,14 @@ void hardness_of(HardeningEstimates& e) { e.hardness_hrc.in_range = true; }
 void rockwell_of(HardeningEstimates& e) { e.hardness_hrc = e.hardness_hv; }
 void nothing(HardeningEstimates&) {}
 
-std::vector<Warning> warnings_at(const State& state, HardeningOptions options,
+HardeningEstimates without_grain_limit(const State& state, HardeningOptions options) {
+  options.particle_diameter.reset();
+  return hardening(state, options);
+}
+
+std::vector<Warning> warnings_at(const State& state, const HardeningOptions& options,
                                  LeaveOut leave_out) {
-  options.particle_diameter.reset();  // of the grain limit alone
-  HardeningEstimates estimates = hardening(state, options);
+  HardeningEstimates estimates = without_grain_limit(state, options);
   leave_out(estimates);
   return internal::estimate_warnings(
       state, internal::hardening_basis(state, nullptr).by_mass, estimates);
@@ -72,9 +76,12 @@ Quantity::Origin origin_of(const char* function, const HardeningOptions& options
 
 constexpr double kUnbounded = std::numeric_limits<double>::infinity();
 
+/// Which of the estimates it is.
+using Which = Estimate HardeningEstimates::*;
+
 Quantity quantity(
     const char* function, const char* name, const char* unit, Quantity::Scope scope,
-    const HardeningOptions& options, Number number, LeaveOut leave_out,
+    const HardeningOptions& options, Number number, LeaveOut leave_out, Which which,
     After after = [](Along mean) { return mean; }) {
   const Quantity made{
       origin_of(function, options),
@@ -87,10 +94,15 @@ Quantity quantity(
       [options, number, after](const State& state, const StateSlope& slope) {
         return after(number_at(state, &slope, options, number)).slope;
       }};
-  const Quantity warned = made.with_warnings([options, leave_out](const State& state) {
-    return warnings_at(state, options, leave_out);
-  });
-  return options.family ? warned : warned.with_families();
+  const Quantity told = made.with_warnings([options, leave_out](const State& state) {
+                              return warnings_at(state, options, leave_out);
+                            })
+                            .with_span([options, which](const State& state) {
+                              const Estimate estimate =
+                                  without_grain_limit(state, options).*which;
+                              return Quantity::Span{estimate.low, estimate.high};
+                            });
+  return options.family ? told : told.with_families();
 }
 
 Along retained(const HardeningBasis& basis, const HardeningChoice& choice) {
@@ -109,7 +121,7 @@ Along vickers(const HardeningBasis& basis, const HardeningChoice& choice) {
 Quantity martensite_start(const HardeningOptions& options) {
   return quantity("martensite_start", "martensite start", "C",
                   {{}, {}, -273.15, kUnbounded}, options, &internal::martensite_start,
-                  &all_but_start);
+                  &all_but_start, &HardeningEstimates::martensite_start);
 }
 
 Quantity retained_austenite(const HardeningOptions& options) {
@@ -118,7 +130,7 @@ Quantity retained_austenite(const HardeningOptions& options) {
       [](const HardeningBasis& basis, const HardeningChoice& choice) {
         return 100.0 * basis.austenite * retained(basis, choice);
       },
-      &hardness_of);
+      &hardness_of, &HardeningEstimates::retained_austenite);
 }
 
 Quantity retained_austenite_of_matrix(const HardeningOptions& options) {
@@ -128,17 +140,19 @@ Quantity retained_austenite_of_matrix(const HardeningOptions& options) {
       [](const HardeningBasis& basis, const HardeningChoice& choice) {
         return 100.0 * (basis.austenite / basis.matrix) * retained(basis, choice);
       },
-      &hardness_of);
+      &hardness_of, &HardeningEstimates::retained_austenite_of_matrix);
 }
 
 Quantity hardness_hv(const HardeningOptions& options) {
   return quantity("hardness_hv", "as-quenched hardness", "HV",
-                  {{}, {}, 0.0, kUnbounded}, options, &vickers, &rockwell_of);
+                  {{}, {}, 0.0, kUnbounded}, options, &vickers, &rockwell_of,
+                  &HardeningEstimates::hardness_hv);
 }
 
 Quantity hardness_hrc(const HardeningOptions& options) {
   return quantity("hardness_hrc", "as-quenched hardness", "HRC", {{}, {}, 0.0, 100.0},
-                  options, &vickers, &nothing, &internal::rockwell);
+                  options, &vickers, &nothing, &HardeningEstimates::hardness_hrc,
+                  &internal::rockwell);
 }
 
 }  // namespace gibbsteel::quantities

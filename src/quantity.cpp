@@ -74,7 +74,9 @@ Quantity plain(const std::string& function, const std::string& name,
 
 Quantity::Quantity(std::string name, std::string unit, Value value, Slope slope)
     : Quantity({}, {}, std::move(name), std::move(unit), std::move(value),
-               std::move(slope)) {}
+               std::move(slope)) {
+  may_rest_on_more_ = !slope_;
+}
 
 Quantity::Quantity(Origin origin, Scope scope, std::string name, std::string unit,
                    Value value, Slope slope)
@@ -99,6 +101,22 @@ Quantity Quantity::with_warnings(Warnings warnings) const {
 
 std::vector<Warning> Quantity::warnings(const State& state) const {
   return warnings_ && state.usable() ? warnings_(state) : std::vector<Warning>{};
+}
+
+Quantity Quantity::with_span(SpanOf span) const {
+  Quantity copy = *this;
+  copy.span_ = std::move(span);
+  return copy;
+}
+
+Quantity::Span Quantity::span(const State& state) const {
+  return span_ && state.usable() ? span_(state) : Span{};
+}
+
+Quantity Quantity::resting_on_more() const {
+  Quantity copy = *this;
+  copy.may_rest_on_more_ = true;
+  return copy;
 }
 
 std::string Quantity::label() const {

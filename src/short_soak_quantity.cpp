@@ -27,15 +27,18 @@ struct ShortValue {
   }
 };
 
-/// Of the quantity after the minutes.
-std::vector<Warning> warnings_at(const State& state, const Shortening& shortening) {
-  if (state.solve_report.status == shortening.status)
-    return shortening.of.warnings(state);
+/// What the quantity tells of the state after the minutes; nothing where there is none,
+/// and no value either.
+template <class Told>
+Told told_at(const State& state, const Shortening& shortening,
+             Told (Quantity::*tell)(const State&) const) {
+  const Quantity& of = shortening.of;
+  if (state.solve_report.status == shortening.status) return (of.*tell)(state);
   try {
-    return shortening.of.warnings(
-        internal::timed_state(state, shortening.minutes, shortening.options));
+    return (of.*
+            tell)(internal::timed_state(state, shortening.minutes, shortening.options));
   } catch (const InputError&) {
-    return {};  // no value either
+    return {};
   }
 }
 
@@ -67,9 +70,15 @@ Quantity shortened(const Shortening& shortening, Quantity::Origin origin,
                         return internal::slope_at(state, slope, shortening);
                       }};
   const Quantity of_family = of.by_family() ? made.with_families() : made;
-  if (!shortening.of_any) return of_family;
-  return of_family.with_warnings(
-      [shortening](const State& state) { return warnings_at(state, shortening); });
+  const Quantity all = of.may_rest_on_more() ? of_family.resting_on_more() : of_family;
+  if (!shortening.of_any) return all;
+  return all
+      .with_warnings([shortening](const State& state) {
+        return told_at(state, shortening, &Quantity::warnings);
+      })
+      .with_span([shortening](const State& state) {
+        return told_at(state, shortening, &Quantity::span);
+      });
 }
 
 std::string timed_name(const Quantity& of, double minutes,

@@ -27,9 +27,13 @@ std::string crossing_text(const TemperatureSearch& search, const Crossing& cross
   const std::string end = internal::melting_mark(crossing.state) + ")";
   const std::string error =
       internal::at_least(crossing.uncertainty_at_least, search.temperature_unit);
+  const auto apart = [&](double kelvin) {
+    return internal::degrees_apart_inside(kelvin, search.temperature_unit);
+  };
   if (crossing.kind == CrossingKind::crossing)
     return degrees(crossing.temperature, search.temperature_unit) +
            (crossing.rising ? " (rising" : " (falling") +
+           internal::steepness(search, crossing, apart) +
            (error.empty() ? "" : ", " + error) + end;
   return degrees(crossing.temperature, search.temperature_unit) + " (jump from " +
          number(search, crossing.below) + " to " + number(search, crossing.above) + end;
@@ -110,6 +114,9 @@ struct Words {
   }
   std::string where(const TemperatureSearch& search, const PhaseGap& gap) const {
     return gibbsteel::where(search, gap);
+  }
+  std::string place(const TemperatureSearch& search, const ValueAt& at) const {
+    return degrees(at.temperature, search.temperature_unit);
   }
 };
 

@@ -86,6 +86,14 @@ std::string at_least(double kelvin, TemperatureUnit unit) {
   return text + ", +-" + size_text(kelvin, unit) + " " + symbol_of(unit);
 }
 
+std::string degrees_apart_inside(double kelvin, TemperatureUnit unit) {
+  const auto one = [&](TemperatureUnit shown) {
+    return significant(difference(kelvin, shown), 2) + " " + symbol_of(shown);
+  };
+  const std::string celsius = one(TemperatureUnit::celsius);
+  return unit == TemperatureUnit::celsius ? celsius : celsius + ", " + one(unit);
+}
+
 std::string in_brackets(const std::string& text) {
   return text.empty() ? "" : " (" + text + ")";
 }

@@ -37,6 +37,7 @@ struct CompositionCrossing {
   double value = 0.0;               ///< of `state`
   double below = 0.0, above = 0.0;  ///< of the quantity at the ends of the bracket
   State state;  ///< the soak at this composition; for a jump that with less
+  double slope = Occurrence::kUnknown;  ///< as Crossing::slope [unit/wt%]
 };
 
 /// A value, and the weight percent it belongs to.
@@ -77,6 +78,7 @@ struct CompositionSearch {
   std::vector<Warning> of_quantity;  ///< Quantity::warnings() of those states
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
   std::vector<PercentGap> no_value;  ///< as TemperatureSearch::no_value
+  Quantity::Span span_of_nearest;    ///< as of a TemperatureSearch
 
   /// True when nothing in the range is unknown.
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }

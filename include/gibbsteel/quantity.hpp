@@ -71,6 +71,23 @@ class Quantity {
   /// This quantity, with such warnings.
   Quantity with_warnings(Warnings warnings) const;
 
+  /// Between which a measurement should lie, of an estimate; NaN of any other quantity.
+  struct Span {
+    double low = std::numeric_limits<double>::quiet_NaN();
+    double high = std::numeric_limits<double>::quiet_NaN();
+    bool operator==(const Span&) const = default;
+  };
+  using SpanOf = std::function<Span(const State&)>;
+  /// NaN when the state is not usable.
+  Span span(const State& state) const;
+  /// This quantity, as an estimate with such spans.
+  Quantity with_span(SpanOf span) const;
+  /// True: a function that was given without its slope, or made of one. It may rest on
+  /// more than the state that it gets, for instance on a soak of another steel.
+  bool may_rest_on_more() const noexcept { return may_rest_on_more_; }
+  /// This quantity, which may.
+  Quantity resting_on_more() const;
+
  private:
   Origin origin_;
   Scope scope_;
@@ -78,7 +95,8 @@ class Quantity {
   Value value_;
   Slope slope_;
   Warnings warnings_;
-  bool by_family_ = false;
+  SpanOf span_;
+  bool by_family_ = false, may_rest_on_more_ = false;
 };
 
 /// Elements are symbols of the periodic table; a kind of phase is looked for in the

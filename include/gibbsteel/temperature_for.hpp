@@ -51,9 +51,12 @@ struct Crossing {
   double below = 0.0, above = 0.0;  ///< of the quantity at the ends of the bracket
   State state;  ///< the soak at this temperature; for a jump that below it
   /// One standard deviation of the temperature by Eq. (B8) [K]: it is at least that
-  /// unsure. NaN for a jump, where a phase comes or goes within 0.1 K, and where the
-  /// file states nothing that the quantity depends on.
+  /// unsure. NaN for a jump, where a phase comes or goes within 0.1 K, where the file
+  /// states nothing that the quantity depends on, and for a quantity that may rest on
+  /// more than the soak (Quantity::may_rest_on_more()).
   double uncertainty_at_least = Occurrence::kUnknown;
+  /// Of the quantity [unit/K]; NaN for a jump, and where it is not known.
+  double slope = Occurrence::kUnknown;
 };
 
 /// A value, and the temperature of its soak.
@@ -86,6 +89,9 @@ struct TemperatureSearch {
   /// Upwards: where soaks are known and the quantity has no value, and why ("no
   /// austenite"). Between two soaks without a value none is looked for.
   std::vector<PhaseGap> no_value;
+  /// Where the value is never reached, of the soak that comes nearest: between which a
+  /// measurement should lie there (Quantity::span()). Else NaN.
+  Quantity::Span span_of_nearest;
 
   /// True when nothing in the range is unknown.
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }

@@ -19,8 +19,34 @@ std::string no_value_text(const Search& search, const Words& words) {
   return text;
 }
 
+/// ", 1 HRC in 62 C", ", 10 HV in 0.02 wt%": how steep an estimate is, from which error
+/// of a measurement moves the answer how far. Empty where that is not known.
+/// @param distance  text of a difference of the input
+template <class Search, class Crossing, class Distance>
+std::string steepness(const Search& search, const Crossing& crossing,
+                      const Distance& distance) {
+  if (!search.by_family || !(std::abs(crossing.slope) > 0.0)) return "";
+  const bool single = search.unit == "HRC" || search.unit == "vol%";
+  const double amount = single ? 1.0 : 10.0;
+  return (single ? ", 1 " : ", 10 ") + search.unit + " in " +
+         distance(amount / std::abs(crossing.slope));
+}
+
+/// ", though a measurement may lie between 60.9 HRC and 67.5 HRC at 1175 C", where that
+/// holds the target.
+template <class Search, class Words>
+std::string nearest_text(const Search& search, const Words& words) {
+  const Quantity::Span& span = search.span_of_nearest;
+  if (!(span.low <= search.target && search.target <= span.high)) return "";
+  const bool up = search.target > search.highest.value;
+  return ", though a measurement may lie between " + words.number(search, span.low) +
+         " and " + words.number(search, span.high) + " at " +
+         words.place(search, up ? search.highest : search.lowest);
+}
+
 /// @param words  found, jumps, span (of a search), number (of a search and a value),
-///               where (of a search and a stretch: "below 801 C")
+///               where (of a search and a stretch: "below 801 C"), place (of a search
+///               and its lowest or highest value)
 template <class Search, class Words>
 std::string search_sentence(const Search& search, const Words& words) {
   const std::string target = words.number(search, search.target);
@@ -33,7 +59,8 @@ std::string search_sentence(const Search& search, const Words& words) {
     case TargetStatus::jumps_over:
       return words.jumps(search) + limits;
     case TargetStatus::never_reached:
-      return words.span(search) + " in the range and never " + target + no_value;
+      return words.span(search) + " in the range and never " + target +
+             nearest_text(search, words) + no_value;
     case TargetStatus::always_equal:
       return search.quantity + " is " + target + " in the whole range";
     case TargetStatus::not_computable:

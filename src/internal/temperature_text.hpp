@@ -45,6 +45,9 @@ std::string below_low_end(Temperature start, double margin, double error,
 /// degree
 std::string at_least(double kelvin, TemperatureUnit unit);
 
+/// "62 C", "62 C, 112 F": a difference [K], for a place between brackets
+std::string degrees_apart_inside(double kelvin, TemperatureUnit unit);
+
 /// " (text)"; empty without one
 std::string in_brackets(const std::string& text);
 

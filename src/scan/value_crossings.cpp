@@ -36,6 +36,7 @@ Crossing crossing_of(const TemperatureScan& scan, const LineCrossing& found) {
   crossing.below = found.below;
   crossing.above = found.above;
   crossing.state = found.state;
+  crossing.slope = found.slope;
   return crossing;
 }
 
@@ -64,7 +65,8 @@ TemperatureSearch find_crossings(const TemperatureScan& scan, const Quantity& qu
   found.temperature_unit = scan.problem.options.temperature_unit;
   for (const LineCrossing& crossing : line.crossings) {
     found.crossings.push_back(crossing_of(scan, crossing));
-    if (scatter && crossing.kind == CrossingKind::crossing)
+    const bool told = scatter && !quantity.may_rest_on_more();
+    if (told && crossing.kind == CrossingKind::crossing)
       found.crossings.back().uncertainty_at_least =
           uncertainty_of(scan.problem, quantity, crossing, *scatter);
   }
@@ -76,6 +78,7 @@ TemperatureSearch find_crossings(const TemperatureScan& scan, const Quantity& qu
     found.no_value.push_back({scan.at(gap.from), scan.at(gap.to), gap.reason});
   found.lowest = {line.lowest.value, scan.at(line.lowest.s)};
   found.highest = {line.highest.value, scan.at(line.highest.s)};
+  found.span_of_nearest = line.span_of_nearest;
   found.low = line.low;
   found.high = line.high;
   found.soaks = line.soaks;

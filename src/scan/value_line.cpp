@@ -174,6 +174,8 @@ class CrossingSearch {
     crossing.value = root.excess + found_.target;
     crossing.below = a.excess + found_.target;
     crossing.above = b.excess + found_.target;
+    if (!jump && !quantity_.may_rest_on_more())
+      crossing.slope = samples_.slope_of_input(samples_.at(root.s));
     crossing.state = root.state;
     crossing.result = *root.result;
     found_.crossings.push_back(std::move(crossing));
@@ -222,6 +224,15 @@ class CrossingSearch {
       note_extreme(found_.lowest, here, -1.0);
       note_extreme(found_.highest, here, 1.0);
     }
+    if (found_.crossings.empty() && found_.equal.empty()) note_span();
+  }
+
+  void note_span() {
+    const double up = found_.target - found_.highest.value;
+    const double down = found_.lowest.value - found_.target;
+    if (std::isnan(up)) return;
+    const LineValue& nearest = up > down ? found_.highest : found_.lowest;
+    found_.span_of_nearest = quantity_.span(samples_.at(nearest.s).state);
   }
 
   /// On a plateau, the first point of it: what differs by rounding counts as equal.

@@ -32,6 +32,7 @@ struct LineCrossing {
   CrossingKind kind = CrossingKind::crossing;
   bool rising = true;
   double value = 0.0, below = 0.0, above = 0.0;
+  double slope = Occurrence::kUnknown;  ///< per unit of the input
   State state;
   Equilibrium result;  ///< of `state`
 };
@@ -53,6 +54,8 @@ struct LineSearch {
   std::vector<LineGap> gaps;      ///< nothing is known there
   std::vector<LineGap> no_value;  ///< the soaks are known and have none
   LineValue lowest, highest;
+  /// Of the one nearer to the target where no crossing and no equal span was found.
+  Quantity::Span span_of_nearest;
   State low, high;  ///< first and last
   std::size_t soaks = 0;
   std::string stopped;

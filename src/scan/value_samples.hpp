@@ -23,6 +23,8 @@ class ValueSamples {
   /// Soaks when there is none at s. @throws Stopped
   ValueSample& at(double s);
   double slope(ValueSample& sample);
+  /// Per unit of the input.
+  double slope_of_input(ValueSample& sample) { return slope(sample) / line_.length; }
   std::size_t soaks() const noexcept {
     return line_.scan->nodes.size() + added_.size();
   }

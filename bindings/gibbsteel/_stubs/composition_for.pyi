@@ -32,6 +32,9 @@ class CompositionCrossing(_Compiled):
     def above(self) -> float:
         """At the high end of the bracket."""
     @property
+    def slope(self) -> float:
+        """Of the quantity [its unit/wt%]; NaN for a jump, and when not known."""
+    @property
     def state(self) -> State:
         """The soak at this composition; for a jump that with less."""
 
@@ -93,6 +96,9 @@ class CompositionSearch(_Compiled):
     @property
     def warnings(self) -> list[SoakWarning]:
         """The distinct warnings of the crossings; without one, of `low` and `high`."""
+    @property
+    def span_of_nearest(self) -> tuple[float, float]:
+        """Of an estimate that never reaches the value; else NaN."""
     @property
     def low(self) -> State:
         """The soak at the low end of what was searched."""

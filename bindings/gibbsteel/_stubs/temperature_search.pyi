@@ -45,6 +45,9 @@ class Crossing(_Compiled):
     def above(self) -> float:
         """Value at the high end of the bracket."""
     @property
+    def slope(self) -> float:
+        """Of the quantity [its unit/K]; NaN for a jump, and when not known."""
+    @property
     def state(self) -> State:
         """The soak at this temperature; for a jump that below it."""
 
@@ -128,6 +131,9 @@ class TemperatureSearch(_Compiled):
     @property
     def warnings(self) -> list[SoakWarning]:
         """The distinct warnings of the crossings; without one, of `low` and `high`."""
+    @property
+    def span_of_nearest(self) -> tuple[float, float]:
+        """Of an estimate that never reaches the value; else NaN."""
     @property
     def low(self) -> State:
         """The soak at the low end of what was searched."""

@@ -1,0 +1,30 @@
+#pragma once
+/// Quantity::Span as a pair of numbers, in pickles and for Python.
+
+#include <utility>
+
+#include "common.hpp"
+#include "gibbsteel/quantity.hpp"
+
+namespace gibbsteel::python {
+
+template <class Search>
+std::pair<double, double> span_of_nearest(const Search& search) {
+  return {search.span_of_nearest.low, search.span_of_nearest.high};
+}
+
+inline Quantity::Span span_from(const py::handle& pair) {
+  const auto [low, high] = pair.cast<std::pair<double, double>>();
+  return {low, high};
+}
+
+/// @param c  class of a TemperatureSearch or CompositionSearch
+template <class Search>
+void def_span_of_nearest(py::class_<Search>& c) {
+  c.def_property_readonly(
+      "span_of_nearest", &span_of_nearest<Search>,
+      "(low, high) between which a measurement should lie at the soak that comes "
+      "nearest, where an estimate never reaches the value; else NaN.");
+}
+
+}  // namespace gibbsteel::python
