@@ -48,7 +48,9 @@ Measurement measurement_from(const py::tuple& t) {
 }
 
 void bind_measurement(py::module_& m) {
-  py::class_<Measurement>(m, "Measurement", "One measured number of a soaked steel.")
+  py::class_<Measurement>(m, "Measurement",
+                          "One measured number of a soaked steel.\n\n"
+                          "Made by gibbsteel.measurement().")
       .def(py::init(&measurement), py::arg("steel"), py::arg("weight_percent"),
            py::arg("kelvin"), py::arg("quantity"), py::arg("value"),
            py::arg("uncertainty"), py::arg("record") = "", py::arg("held_back") = false,

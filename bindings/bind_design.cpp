@@ -44,7 +44,8 @@ DesignTarget target_of(const Quantity& quantity, double kelvin, const std::strin
 
 void bind_target(py::module_& m) {
   py::class_<DesignTarget>(m, "DesignTarget",
-                           "One number of a soak and what it shall be.")
+                           "One number of a soak and what it shall be.\n\n"
+                           "Made by gibbsteel.target() and gibbsteel.matrix_targets().")
       .def(py::init(&target_of), py::arg("quantity"), py::arg("kelvin"),
            py::arg("sense"), py::arg("wanted"), py::arg("tolerance") = py::none(),
            py::arg("unit") = "celsius")

@@ -44,8 +44,8 @@ void bind_quantity(py::module_& m) {
   py::class_<Quantity>(m, "Quantity",
                        "A number that every usable state has: what targets, "
                        "comparisons, tolerance bands and designs are about.\n\n"
-                       "Quantity(name, unit, function): `function` gets a usable State "
-                       "and returns a float, NaN where it does not exist.")
+                       "`function` gets a usable State and returns a float, NaN where "
+                       "it does not exist.")
       .def(py::init(&from_python), py::arg("name"), py::arg("unit"),
            py::arg("function"))
       .def_property_readonly("name", &Quantity::name, "For tables.")

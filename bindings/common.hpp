@@ -54,6 +54,7 @@ void bind_property_equations(py::module_& m);
 void bind_hardening(py::module_& m);
 void bind_section_parts(py::module_& m);
 void bind_section_map(py::module_& m);
+void bind_signatures(const py::module_& m);
 
 }  // namespace gibbsteel::python
 

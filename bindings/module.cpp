@@ -62,4 +62,5 @@ PYBIND11_MODULE(_core, m) {
   bind_equilibrium(m);
   bind_state(m);
   bind_results(m);
+  bind_signatures(m);
 }

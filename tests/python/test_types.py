@@ -100,21 +100,34 @@ def test_stub_matches_the_built_module(folder):
     assert code == 0, output
 
 
+LAGGING = {
+    "sweep.pyi": (
+        "    @property\n    def failures(self) -> int:\n"
+        '        """Number of states that are not usable."""\n',
+        "    def success(self) -> int: ...\n",
+    ),
+    "search_options.pyi": ("tolerance: float = 0.01", "tolerance: float = 0.1"),
+    "quantity.pyi": ("def value(self, state: State)", "def value(self, soak: State)"),
+}
+
+
 def test_a_stub_that_lags_behind_is_found(tmp_path):
     """Without this, a comparison that looks at nothing would go unnoticed."""
     package = tmp_path / "lagging" / "gibbsteel"
     shutil.copytree(SOURCES, package, ignore=shutil.ignore_patterns("__pycache__"))
-    stub = package / "_stubs" / "sweep.pyi"
-    text = stub.read_text()
-    lines = (
-        "    @property\n    def failures(self) -> int:\n"
-        '        """Number of states that are not usable."""\n'
-    )
-    assert lines in text
-    stub.write_text(text.replace(lines, "    def success(self) -> int: ...\n"))
+    for name, (lines, lagging) in LAGGING.items():
+        stub = package / "_stubs" / name
+        text = stub.read_text()
+        assert lines in text
+        stub.write_text(text.replace(lines, lagging))
     code, output = stubtest(tmp_path, package)
     assert code == 1
     assert output.splitlines() == [
+        'gibbsteel._core.Quantity.value is inconsistent, stub argument "soak" differs '
+        'from runtime argument "state"',
+        "gibbsteel._core.SearchOptions.__init__ is inconsistent, runtime argument "
+        '"tolerance" has a default value of 0.01, which is different from stub '
+        "argument default 0.1",
         "gibbsteel._core.Sweep.failures is not present in stub",
         "gibbsteel._core.Sweep.success is not present at runtime",
     ]

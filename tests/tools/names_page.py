@@ -38,16 +38,9 @@ def says(thing):
 
 
 def arguments(function):
-    """Their names in the order of the call, `*` before those that go by name only.
-
-    Empty for a compiled function, which does not know them: its help does.
-    """
-    try:
-        parameters = inspect.signature(function).parameters.values()
-    except ValueError:
-        return ""
+    """Their names in the order of the call, `*` before those that go by name only."""
     names, by_name = [], False
-    for p in parameters:
+    for p in inspect.signature(function).parameters.values():
         if p.name in ("self", "without_unit"):  # the latter refuses bare temperatures
             continue
         if p.kind is p.KEYWORD_ONLY and not by_name:

@@ -94,6 +94,6 @@ def calibrate(
     title: str = "Calibrated numbers",
     edition: str = "1",
     licence: str = "CC0-1.0",
-    start: dict[str, float] = ...,
+    start: dict[str, float] = {},
 ) -> Calibration:
     """See gibbsteel.calibrate."""

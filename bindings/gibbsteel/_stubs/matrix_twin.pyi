@@ -12,7 +12,9 @@ from .sweep import Sweep
 class MakeableSteps(_Compiled):
     """Steps to which weight percents are rounded."""
 
-    def __init__(self, steps: dict[str, float] = ..., others: float = 0.05) -> None: ...
+    def __init__(
+        self, steps: dict[str, float] = {"C": 0.01}, others: float = 0.05
+    ) -> None: ...
     @staticmethod
     def none() -> MakeableSteps:
         """Leaves every number as it is."""

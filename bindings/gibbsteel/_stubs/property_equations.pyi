@@ -12,10 +12,10 @@ class PropertyInput(_Compiled):
         weight_percent: dict[str, float],
         *,
         martensite_start: float = ...,
-        coldest_celsius: float = ...,
-        cooling_rate: float = ...,
+        coldest_celsius: float = 20.0,
+        cooling_rate: float = 36000.0,
         particle_diameter: float = ...,
-        carbide_fraction: float = ...,
+        carbide_fraction: float = 0.0,
     ) -> None: ...
     @property
     def weight_percent(self) -> dict[str, float]:
@@ -106,8 +106,8 @@ class PropertyEquations(_Compiled):
         *,
         formula: str = "",
         source: str = "",
-        ranges: dict[str, tuple[float, float]] = ...,
-        elements: Sequence[str] = ...,
+        ranges: dict[str, tuple[float, float]] = {},
+        elements: Sequence[str] = [],
         error: float = 0.0,
         note: str = "",
     ) -> PropertyEquations:

@@ -22,12 +22,12 @@ class SectionOptions(_Compiled):
     def __init__(
         self,
         *,
-        temperature_tolerance: float = ...,
-        percent_tolerance: float = ...,
-        columns: int = ...,
-        rows: int = ...,
-        most_soaks: int = ...,
-        threads: int = ...,
+        temperature_tolerance: float = 0.1,
+        percent_tolerance: float = 0.001,
+        columns: int = 12,
+        rows: int = 12,
+        most_soaks: int = 200000,
+        threads: int = 0,
     ) -> None: ...
     @property
     def temperature_tolerance(self) -> float:

@@ -10,15 +10,15 @@ class SolveOptions(_Compiled):
     def __init__(
         self,
         *,
-        max_rounds: int = ...,
-        max_newton_steps: int = ...,
-        starts_per_phase: int = ...,
-        balance_tolerance: float = ...,
-        stability_tolerance: float = ...,
-        certify: str = ...,
-        proof_gap: float = ...,
-        proof_boxes: int = ...,
-        proof_seconds: float = ...,
+        max_rounds: int = 30,
+        max_newton_steps: int = 200,
+        starts_per_phase: int = 20,
+        balance_tolerance: float = 1e-11,
+        stability_tolerance: float = 0.001,
+        certify: str = "many starts",
+        proof_gap: float = 0.1,
+        proof_boxes: int = 1000000,
+        proof_seconds: float = 10.0,
     ) -> None: ...
     @property
     def max_rounds(self) -> int:
