@@ -10,7 +10,7 @@ import math
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
-from .._core import Problem
+from .._core import Problem, Quantity
 from ..errors import InputError
 from .cautions import Caution
 
@@ -37,6 +37,14 @@ def pyplot() -> Any:
 def cannot_draw(place: str, what: str, remedy: str) -> InputError:
     """gibbsteel.input.297"""
     return InputError([Problem("gibbsteel.input.297", place, what, remedy)])
+
+
+def check_quantity(quantity: object) -> None:
+    """InputError for what is no Quantity."""
+    if not isinstance(quantity, Quantity):
+        what = f"is {type(quantity).__name__}, not Quantity"
+        remedy = 'give for instance gs.quantities.matrix("C")'
+        raise cannot_draw("quantity", what, remedy)
 
 
 def no_such_option(place: str, value: object, known: Sequence[str]) -> InputError:
@@ -102,6 +110,28 @@ def _wrap(text: Any, notes: Sequence[str], width: float) -> int:
         letters = max(24, min(letters - 1, int(letters * width / wide)))
 
 
+def to_fahrenheit(celsius: Any) -> Any:
+    """Of a number or an array."""
+    return 1.8 * celsius + 32.0
+
+
+def to_celsius(fahrenheit: Any) -> Any:
+    """Of a number or an array."""
+    return (fahrenheit - 32.0) / 1.8
+
+
+def fahrenheit_on_the_right(ax: Axes, label: str) -> None:
+    """A second scale, for axes whose temperature points upwards."""
+    second = ax.secondary_yaxis("right", functions=(to_fahrenheit, to_celsius))
+    second.set_ylabel(f"{label} [°F]")
+
+
+def degrees(celsius: float, fahrenheit: bool) -> str:
+    """"1120 °C" or "1120 °C (2048 °F)"."""
+    also = f" ({to_fahrenheit(celsius):.0f} °F)" if fahrenheit else ""
+    return f"{celsius:.0f} °C{also}"
+
+
 def temperature_axis(ax: Axes, celsius: Sequence[float], fahrenheit: bool) -> float:
     """Limits and label in C; a second scale in F when asked for: its height [pt]."""
     low, high = min(celsius), max(celsius)
@@ -110,10 +140,8 @@ def temperature_axis(ax: Axes, celsius: Sequence[float], fahrenheit: bool) -> fl
     ax.set_xlabel("soak temperature [°C]")
     if not fahrenheit:
         return 0.0
-    to_f, to_c = lambda c: 1.8 * c + 32.0, lambda f: (f - 32.0) / 1.8
-    ax.secondary_xaxis("top", functions=(to_f, to_c)).set_xlabel(
-        "soak temperature [°F]"
-    )
+    both = (to_fahrenheit, to_celsius)
+    ax.secondary_xaxis("top", functions=both).set_xlabel("soak temperature [°F]")
     return 33.0
 
 
