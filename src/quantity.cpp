@@ -97,6 +97,18 @@ Quantity Quantity::with_warnings(Warnings warnings) const {
   return copy;
 }
 
+Quantity Quantity::with_band(EndsOf ends) const {
+  Quantity copy = *this;
+  copy.ends_ = std::move(ends);
+  return copy;
+}
+
+Quantity::Ends Quantity::band(const State& state) const {
+  if (!ends_ || !state.usable()) return {};
+  check_scope(state, *this);
+  return ends_(state);
+}
+
 std::vector<Warning> Quantity::warnings(const State& state) const {
   return warnings_ && state.usable() ? warnings_(state) : std::vector<Warning>{};
 }

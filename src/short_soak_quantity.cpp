@@ -1,6 +1,7 @@
 /// The matrix by the short-soak limit, and anything after minutes, as a quantity; see
 /// short_soak_limit.hpp and timed_soak.hpp.
 
+#include <functional>
 #include <string>
 
 #include "gibbsteel/errors.hpp"
@@ -27,15 +28,19 @@ struct ShortValue {
   }
 };
 
-/// Of the quantity after the minutes.
-std::vector<Warning> warnings_at(const State& state, const Shortening& shortening) {
+/// What the quantity says after the minutes; nothing where it has no value.
+/// @param ask  Quantity::warnings() or Quantity::band()
+template <class Answer>
+Answer asked_after(const State& state, const Shortening& shortening,
+                   Answer (Quantity::*ask)(const State&) const) {
+  const Quantity& of = shortening.of;
   if (state.solve_report.status == shortening.status)
-    return shortening.of.warnings(state);
+    return std::invoke(ask, of, state);
   try {
-    return shortening.of.warnings(
-        internal::timed_state(state, shortening.minutes, shortening.options));
+    return std::invoke(
+        ask, of, internal::timed_state(state, shortening.minutes, shortening.options));
   } catch (const InputError&) {
-    return {};  // no value either
+    return {};
   }
 }
 
@@ -68,8 +73,13 @@ Quantity shortened(const Shortening& shortening, Quantity::Origin origin,
                       }};
   const Quantity of_family = of.by_family() ? made.with_families() : made;
   if (!shortening.of_any) return of_family;
-  return of_family.with_warnings(
-      [shortening](const State& state) { return warnings_at(state, shortening); });
+  const Quantity warned = of_family.with_warnings([shortening](const State& state) {
+    return asked_after(state, shortening, &Quantity::warnings);
+  });
+  if (!of.has_band()) return warned;
+  return warned.with_band([shortening](const State& state) {
+    return asked_after(state, shortening, &Quantity::band);
+  });
 }
 
 std::string timed_name(const Quantity& of, double minutes,

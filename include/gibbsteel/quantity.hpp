@@ -18,6 +18,12 @@ class Quantity {
   using Value = std::function<double(const State&)>;
   using Slope = std::function<double(const State&, const StateSlope&)>;
   using Warnings = std::function<std::vector<Warning>(const State&)>;
+  /// Of a band; NaN where there is none.
+  struct Ends {
+    double low = std::numeric_limits<double>::quiet_NaN();
+    double high = std::numeric_limits<double>::quiet_NaN();
+  };
+  using EndsOf = std::function<Ends(const State&)>;
 
   /// @param name   for tables, "carbon in the matrix"
   /// @param unit   "wt%", "vol%", "" for a pure number
@@ -70,6 +76,13 @@ class Quantity {
   std::vector<Warning> warnings(const State& state) const;
   /// This quantity, with such warnings.
   Quantity with_warnings(Warnings warnings) const;
+  /// Whether its values come with a band: those of hardening estimates do.
+  bool has_band() const noexcept { return static_cast<bool>(ends_); }
+  /// Low and high as those of an Estimate; NaN where value() is, or without has_band().
+  /// @throws InputError as value()
+  Ends band(const State& state) const;
+  /// This quantity, with a band.
+  Quantity with_band(EndsOf ends) const;
 
  private:
   Origin origin_;
@@ -78,6 +91,7 @@ class Quantity {
   Value value_;
   Slope slope_;
   Warnings warnings_;
+  EndsOf ends_;
   bool by_family_ = false;
 };
 
