@@ -125,6 +125,7 @@ from ._stubs.quantity import quantity_matrix as quantity_matrix
 from ._stubs.quantity import quantity_volume_percent as quantity_volume_percent
 from ._stubs.report import Report as Report
 from ._stubs.report import ReportSection as ReportSection
+from ._stubs.report import estimates_provenance as estimates_provenance
 from ._stubs.report import long_hold_provenance as long_hold_provenance
 from ._stubs.report import provenance as provenance
 from ._stubs.report import state_flag as state_flag
