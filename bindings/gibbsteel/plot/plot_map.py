@@ -10,6 +10,7 @@ import numpy.typing as npt
 
 from .._core import Quantity, SoakGrid, SweptVariable
 from .axes import (
+    axis_label,
     cannot_draw,
     check_quantity,
     degrees,
@@ -19,7 +20,7 @@ from .axes import (
     own_or_given,
 )
 from .map_marks import family_notes, mark_soaks
-from .sweeps import volume_basis
+from .sweeps import limit_words, volume_basis
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -157,27 +158,27 @@ def map_heading(
     marks: Sequence[str],
 ) -> None:
     """Steel and quantity; composition, soak, basis and edition; words for the marks."""
-    volumes = quantity.unit == "vol%"
     title = f"{grid.steel or 'steel'}: {quantity.name}"
-    heading(ax, title, [*_notes(grid, volumes, fahrenheit), *marks])
+    heading(ax, title, [*_notes(grid, quantity, fahrenheit), *marks])
 
 
 def _label(variable: SweptVariable) -> str:
     return "soak temperature [°C]" if variable.is_temperature else variable.label
 
 
-def _notes(grid: SoakGrid, volumes: bool, fahrenheit: bool) -> list[str]:
+def _notes(grid: SoakGrid, quantity: Quantity, fahrenheit: bool) -> list[str]:
     """What is swept, the rest of the composition and the basis of volumes; soak and
     edition of the file."""
     swept = [v.name for v in (grid.first, grid.second) if not v.is_temperature]
     given = grid.analysis.given
     fixed = " ".join(f"{x:g}{s}" for s, x in given.items() if s not in ("Fe", *swept))
     done = [state for state in grid.states if state is not None]
+    volumes = quantity.unit == "vol%"
     basis = volume_basis(done[0]) if volumes and done else ""
     at = "" if grid.celsius is None else f" at {degrees(grid.celsius, fahrenheit)}"
     return [
         f"{' and '.join(swept)} swept; {fixed}, balance Fe [wt%]{basis}",
-        f"Long-hold limit{at}. {grid.parameters}",
+        f"{limit_words(quantity, at)}{grid.parameters}",
     ]
 
 
@@ -231,7 +232,7 @@ def _draw_contours(
     look = {"levels": 10, "cmap": _colors(), "corner_mask": False, **kw}
     filled = ax.contourf(x, y, z, **look)
     bar = ax.figure.colorbar(filled, ax=ax, pad=gap)
-    bar.set_label(quantity.label)
+    bar.set_label(axis_label(quantity))
     if level:
         bar.set_ticks([lowest])
         return
