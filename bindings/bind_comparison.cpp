@@ -8,6 +8,16 @@
 namespace gibbsteel::python {
 namespace {
 
+ComparisonRow row_from(const py::tuple& t, int format) {
+  using Numbers = std::vector<double>;
+  ComparisonRow row{
+      t[0].cast<std::string>(), t[1].cast<std::string>(), t[2].cast<Numbers>(), {}, {}};
+  if (format < 2) return row;  // before there were bands
+  row.low = t[3].cast<Numbers>();
+  row.high = t[4].cast<Numbers>();
+  return row;
+}
+
 void bind_row(py::module_& m) {
   py::class_<ComparisonRow>(m, "ComparisonRow",
                             "One number of every state that is compared.")
@@ -17,6 +27,10 @@ void bind_row(py::module_& m) {
                     "Such as ``\"wt%\"``; empty for a pure number.")
       .def_property_readonly("label", &ComparisonRow::label, "Name with the unit.")
       .def_readonly("values", &ComparisonRow::values, "One per state.")
+      .def_readonly("low", &ComparisonRow::low,
+                    "Low end of the band, one per state; empty for what has none.")
+      .def_readonly("high", &ComparisonRow::high,
+                    "High end of the band, one per state; empty for what has none.")
       .def("__repr__",
            [](const ComparisonRow& r) { return "<ComparisonRow " + r.label() + ">"; })
       .def(
@@ -25,12 +39,9 @@ void bind_row(py::module_& m) {
           py::is_operator())
       .def(tagged_pickle(
           [](const ComparisonRow& r) {
-            return py::make_tuple(r.name, r.unit, r.values);
+            return py::make_tuple(r.name, r.unit, r.values, r.low, r.high);
           },
-          [](const py::tuple& t) {
-            return ComparisonRow{t[0].cast<std::string>(), t[1].cast<std::string>(),
-                                 t[2].cast<std::vector<double>>()};
-          }));
+          &row_from, 2));
 }
 
 py::tuple get_state(const Comparison& c) {
@@ -61,13 +72,6 @@ void bind_comparison(py::module_& m) {
            "Those that bear on one state, by its number.")
       .def("__getitem__", &Comparison::row, "A row by its name.")
       .def("__len__", [](const Comparison& c) { return c.states.size(); })
-      .def(
-          "to_frame",
-          [](const py::object& self) {
-            return py::module_::import("gibbsteel.comparison")
-                .attr("comparison_to_frame")(self);
-          },
-          "One row per state (pandas); see gibbsteel.comparison.comparison_to_frame.")
       .def("__repr__", [](const Comparison& c) { return "<" + c.brief() + ">"; })
       .def("__str__", &Comparison::full)
       .def(tagged_pickle(&get_state, &set_state, 3));

@@ -5,7 +5,7 @@
 #include "gibbsteel/composition_for.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
-#include "spans.hpp"
+#include "quantity_ends.hpp"
 #include "temperatures.hpp"
 
 namespace gibbsteel::python {
@@ -96,7 +96,7 @@ py::tuple get_state(const CompositionSearch& s) {
       py::make_tuple(s.highest.value, s.highest.weight_percent), gap_list(s.gaps),
       s.soaks, s.stopped, s.text, s.analysis, s.parameters, s.low, s.high, s.by_family,
       static_cast<int>(s.temperature_unit), s.of_quantity, gap_list(s.no_value),
-      span_of_nearest(s));
+      band_of_nearest(s));
 }
 
 ValueAtPercent value_at(const py::handle& pair) {
@@ -131,7 +131,7 @@ CompositionSearch set_state(const py::tuple& t) {
   s.temperature_unit = unit_at(t, 21);
   if (t.size() > 22) s.of_quantity = t[22].cast<std::vector<Warning>>();
   if (t.size() > 23) s.no_value = gaps_of(t[23]);
-  if (t.size() > 24) s.span_of_nearest = span_from(t[24]);
+  if (t.size() > 24) s.band_of_nearest = ends_from(t[24]);
   return s;
 }
 
@@ -155,7 +155,7 @@ void bind_question(SearchClass& search) {
 
 void bind_ends(SearchClass& search) {
   using Search = CompositionSearch;
-  def_span_of_nearest(search);
+  def_band_of_nearest(search);
   search
       .def_property_readonly("warnings", &Search::warnings,
                              "The distinct warnings of the crossings; where there are "

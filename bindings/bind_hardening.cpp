@@ -79,6 +79,9 @@ void bind_conditions(EstimatesClass& estimates) {
       .def_readonly("analysis", &E::analysis, "MillAnalysis of the steel.")
       .def_readonly("parameters", &E::parameters, "Title and edition of the set.")
       .def_readonly("parameters_hash", &E::parameters_hash, "Of its content.")
+      .def_readonly("condition", &E::condition,
+                    "How it was soaked: ``\"long-hold limit\"``, ``\"timed soak of 30 "
+                    "min\"``.")
       .def_property_readonly(
           "soak_kelvin", [](const E& e) { return e.soak.in_kelvin(); },
           "Temperature of the soak [K].")
@@ -139,6 +142,7 @@ void bind_hardening(py::module_& m) {
         &quantities::retained_austenite_of_matrix, py::arg("options"));
   m.def("quantity_hardness_hv", &quantities::hardness_hv, py::arg("options"));
   m.def("quantity_hardness_hrc", &quantities::hardness_hrc, py::arg("options"));
+  m.def("quantity_grain_limit", &quantities::grain_limit, py::arg("options"));
   m.def("_hardening", &hardening, py::arg("state"), py::arg("options"));
 }
 

@@ -38,6 +38,24 @@ py::tuple reduced(const Quantity& q) {
   return py::make_tuple(restore, py::make_tuple(mark, q.origin().function) + arguments);
 }
 
+std::pair<double, double> band(const Quantity& quantity, const State& state) {
+  const Quantity::Ends ends = quantity.band(state);
+  return {ends.low, ends.high};
+}
+
+void bind_functions(py::module_& m) {
+  m.def("quantity_matrix", &quantities::matrix, py::arg("element"));
+  m.def("quantity_in_phase", &quantities::in_phase, py::arg("kind"),
+        py::arg("element"));
+  m.def("quantity_driving_force", &quantities::driving_force, py::arg("kind"));
+  m.def("quantity_in_carbides", &quantities::in_carbides, py::arg("element"));
+  m.def("quantity_volume_percent", &quantities::volume_percent, py::arg("kind"));
+  m.def("quantity_mass_percent", &quantities::mass_percent, py::arg("kind"));
+  m.def("quantity_carbide_volume_percent", &quantities::carbide_volume_percent);
+  m.def("quantity_carbide_mass_percent", &quantities::carbide_mass_percent);
+  m.def("quantity_carbon_activity", &quantities::carbon_activity);
+}
+
 }  // namespace
 
 void bind_quantity(py::module_& m) {
@@ -54,6 +72,12 @@ void bind_quantity(py::module_& m) {
       .def_property_readonly("label", &Quantity::label, "Name with the unit.")
       .def_property_readonly("by_family", &Quantity::by_family,
                              "True: it rests on the hardening family of the steel.")
+      .def_property_readonly("has_band", &Quantity::has_band,
+                             "True: its values come with a band, as hardening "
+                             "estimates do.")
+      .def(
+          "band", &band, py::arg("state"),
+          "Low and high end of the band of its value: a pair, NaN where there is none.")
       .def("value", &Quantity::value, py::arg("state"), "NaN when it is not usable.")
       .def(
           "problems",
@@ -67,17 +91,7 @@ void bind_quantity(py::module_& m) {
            "Derivative, given that of the state.")
       .def("__repr__", [](const Quantity& q) { return "<Quantity " + q.label() + ">"; })
       .def("__reduce__", &reduced);
-
-  m.def("quantity_matrix", &quantities::matrix, py::arg("element"));
-  m.def("quantity_in_phase", &quantities::in_phase, py::arg("kind"),
-        py::arg("element"));
-  m.def("quantity_driving_force", &quantities::driving_force, py::arg("kind"));
-  m.def("quantity_in_carbides", &quantities::in_carbides, py::arg("element"));
-  m.def("quantity_volume_percent", &quantities::volume_percent, py::arg("kind"));
-  m.def("quantity_mass_percent", &quantities::mass_percent, py::arg("kind"));
-  m.def("quantity_carbide_volume_percent", &quantities::carbide_volume_percent);
-  m.def("quantity_carbide_mass_percent", &quantities::carbide_mass_percent);
-  m.def("quantity_carbon_activity", &quantities::carbon_activity);
+  bind_functions(m);
 }
 
 }  // namespace gibbsteel::python

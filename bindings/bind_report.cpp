@@ -60,6 +60,12 @@ void bind_functions(py::module_& m) {
   m.def(
       "provenance", [](const State& state) { return as_dict(provenance(state)); },
       py::arg("state"));
+  m.def(
+      "estimates_provenance",
+      [](const HardeningEstimates& estimates) {
+        return as_dict(provenance(estimates));
+      },
+      py::arg("estimates"));
   m.def("long_hold_provenance", &long_hold_provenance, py::arg("parameters"),
         py::arg("parameters_hash"), py::arg("at_soak_temperature"));
 }

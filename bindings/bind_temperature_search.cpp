@@ -3,7 +3,7 @@
 #include "gibbsteel/temperature_for.hpp"
 #include "pickling.hpp"
 #include "progress.hpp"
-#include "spans.hpp"
+#include "quantity_ends.hpp"
 #include "temperatures.hpp"
 
 namespace gibbsteel::python {
@@ -84,7 +84,7 @@ py::tuple search_state(const TemperatureSearch& s) {
                         value_at(s.lowest), value_at(s.highest), s.gaps, s.soaks,
                         s.stopped, s.text, s.analysis, s.parameters, s.low, s.high,
                         s.by_family, static_cast<int>(s.temperature_unit),
-                        s.of_quantity, s.no_value, span_of_nearest(s));
+                        s.of_quantity, s.no_value, band_of_nearest(s));
 }
 
 TemperatureSearch search_from(const py::tuple& t) {
@@ -113,7 +113,7 @@ TemperatureSearch search_from(const py::tuple& t) {
   s.temperature_unit = unit_at(t, 19);
   if (t.size() > 20) s.of_quantity = t[20].cast<std::vector<Warning>>();
   if (t.size() > 21) s.no_value = t[21].cast<std::vector<PhaseGap>>();
-  if (t.size() > 22) s.span_of_nearest = span_from(t[22]);
+  if (t.size() > 22) s.band_of_nearest = ends_from(t[22]);
   return s;
 }
 
@@ -159,7 +159,7 @@ void bind_answer(SearchClass& search) {
 }
 
 void bind_ends(SearchClass& search) {
-  def_span_of_nearest(search);
+  def_band_of_nearest(search);
   search
       .def_property_readonly(
           "warnings", &TemperatureSearch::warnings,

@@ -71,6 +71,18 @@ std::vector<Quantity> usual_rows(std::span<const State> states) {
   return rows;
 }
 
+ComparisonRow row_of(const Quantity& quantity, std::span<const State> states) {
+  ComparisonRow row{quantity.name(), quantity.unit(), {}, {}, {}};
+  for (const State& state : states) {
+    row.values.push_back(quantity.value(state));
+    if (!quantity.has_band()) continue;
+    const Quantity::Ends ends = quantity.band(state);
+    row.low.push_back(ends.low);
+    row.high.push_back(ends.high);
+  }
+  return row;
+}
+
 void require_some(bool some, const char* what, const char* remedy) {
   if (!some) throw InputError({{"gibbsteel.input.267", what, "is empty", remedy}});
 }
@@ -123,9 +135,7 @@ Comparison compare(std::span<const State> states, std::span<const Quantity> more
   result.by_family = std::any_of(rows.begin(), rows.end(),
                                  [](const auto& q) { return q.by_family(); });
   for (const Quantity& quantity : rows) {
-    ComparisonRow row{quantity.name(), quantity.unit(), {}};
-    for (const State& state : states) row.values.push_back(quantity.value(state));
-    result.rows.push_back(std::move(row));
+    result.rows.push_back(row_of(quantity, states));
   }
   for (const State& state : states) {
     result.of_quantities.emplace_back();

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "gibbsteel/comparison.hpp"
+#include "internal/hardening_warnings.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
@@ -53,20 +54,65 @@ std::string table(const Comparison& comparison, std::size_t from) {
   std::vector<std::vector<std::string>> rows{{""}};
   for (std::size_t i = from; i < to; ++i) rows[0].push_back(letters(i));
   for (const ComparisonRow& row : comparison.rows) {
-    rows.push_back({row.label()});
-    for (std::size_t i = from; i < to; ++i)
-      rows.back().push_back(number(row, row.values[i]));
+    const auto add = [&](const std::string& label, const std::vector<double>& values) {
+      rows.push_back({label});
+      for (std::size_t i = from; i < to; ++i)
+        rows.back().push_back(number(row, values[i]));
+    };
+    add(row.label(), row.values);
+    if (!row.has_band()) continue;
+    add("  low", row.low);
+    add("  high", row.high);
   }
   return internal::text_table(rows);
 }
 
-/// Parameter sets of the states, each once.
+std::string bands_text(const Comparison& comparison) {
+  const bool any = std::any_of(comparison.rows.begin(), comparison.rows.end(),
+                               [](const auto& row) { return row.has_band(); });
+  return any ? internal::wrapped(std::string(internal::kBandsAre) + ".", kWidth, 2)
+             : "";
+}
+
+/// A parameter set, and the letters of the states that stand on it.
+struct SetInUse {
+  std::string title, hash, letters;
+};
+
+/// In order of first appearance.
+std::vector<SetInUse> sets_in_use(const Comparison& comparison) {
+  std::vector<SetInUse> all;
+  for (std::size_t i = 0; i < comparison.states.size(); ++i) {
+    const State& state = comparison.states[i];
+    const auto known = std::find_if(all.begin(), all.end(), [&](const auto& set) {
+      return set.title == state.parameters && set.hash == state.parameters_hash;
+    });
+    if (known == all.end())
+      all.push_back({state.parameters, state.parameters_hash, letters(i)});
+    else
+      known->letters += ", " + letters(i);
+  }
+  return all;
+}
+
+/// With its hash where another set in use has the same title.
+std::string title_of(const SetInUse& set, const std::vector<SetInUse>& all) {
+  const auto same = std::count_if(all.begin(), all.end(), [&](const auto& other) {
+    return other.title == set.title;
+  });
+  return same > 1 ? set.title + ", " + set.hash : set.title;
+}
+
+/// "parameters: ..."; where they differ, one line per set with its states.
 std::string sets(const Comparison& comparison) {
+  const std::vector<SetInUse> all = sets_in_use(comparison);
   std::string text;
-  for (const State& state : comparison.states)
-    if (text.find(state.parameters) == std::string::npos)
-      text += (text.empty() ? "parameters: " : "; ") + state.parameters;
-  return internal::wrapped(text, kWidth, 2);
+  for (const SetInUse& set : all)
+    text += internal::wrapped(
+        "parameters" + (all.size() > 1 ? " of " + set.letters : std::string()) + ": " +
+            title_of(set, all),
+        kWidth, 2);
+  return text;
 }
 
 /// Every distinct warning with the letters of the states that carry it.
@@ -99,6 +145,8 @@ std::string Comparison::brief() const {
   std::string text = "comparison of " + std::to_string(states.size()) + " states";
   if (one_condition && !states.empty())
     text += ", " + internal::condition(states.front());
+  const std::size_t sets = sets_in_use(*this).size();
+  if (sets > 1) text += ", " + std::to_string(sets) + " parameter sets";
   for (std::size_t i = 0; i < states.size(); ++i) {
     text += (i == 0 ? ": " : ", ") + name_of(states[i]) + " at " +
             degrees(states[i].temperature, temperature_unit);
@@ -113,7 +161,8 @@ std::string Comparison::full() const {
   for (std::size_t from = 0; from < states.size(); from += kColumnsAcross)
     text += "\n" + table(*this, from);
   const std::string warned = warnings_text(*this);
-  text += internal::last_digits_text(!warned.empty()) + "\n" + warned;
+  text += internal::last_digits_text(!warned.empty()) + bands_text(*this) + "\n";
+  text += warned;
   std::vector<std::string> told;
   for (const State& state : states) {
     const std::string caution = internal::caution_of(state);

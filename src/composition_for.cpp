@@ -38,7 +38,7 @@ void take_over(const internal::LineSearch& line, const internal::CompositionScan
         {scan.percent(gap.from), scan.percent(gap.to), gap.reason});
   found.lowest = {line.lowest.value, scan.percent(line.lowest.s)};
   found.highest = {line.highest.value, scan.percent(line.highest.s)};
-  found.span_of_nearest = line.span_of_nearest;
+  found.band_of_nearest = line.band_of_nearest;
   found.low = line.low;
   found.high = line.high;
   found.soaks = line.soaks;

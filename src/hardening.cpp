@@ -203,7 +203,7 @@ Estimate grain_estimate(const HardeningBasis& basis, const HardeningChoice& choi
   const auto limit = [&](const char* key) {
     return options.equations.at(PropertyKind::grain_pinning, key).value(input);
   };
-  estimate.value = choice.pinning.value(input);
+  estimate.value = internal::grain_limit(basis, choice).value;
   describe(choice.pinning, basis.weight_percent, estimate);
   if (!estimate.known()) return estimate;
   estimate.low = std::min(estimate.value, limit("hillert"));

@@ -100,6 +100,7 @@ HardeningChoice choice_of(const HardeningFamily& family,
       problems.push_back(std::move(problem));
   choice.coldest_celsius = options.coldest.in_celsius();
   choice.cooling_rate = options.cooling_rate;
+  choice.particle_diameter = options.particle_diameter.value_or(Estimate::kUnknown);
   return choice;
 }
 
@@ -113,11 +114,13 @@ PropertyInput input_of(const HardeningBasis& basis, const HardeningChoice& choic
 
 /// Value of an equation, and its derivative along those of its inputs.
 Along along(const PropertyEquation& equation, const PropertyInput& input,
-            const NamedValues& weight_percent_slope, double start_slope) {
+            const NamedValues& weight_percent_slope, double start_slope,
+            double carbide_slope = 0.0) {
   Along result{equation.value(input), 0.0};
   if (weight_percent_slope.empty()) return result;
   const PropertySlope slope = equation.slope_at(input);
-  result.slope = slope.martensite_start * start_slope;
+  result.slope =
+      slope.martensite_start * start_slope + slope.carbide_fraction * carbide_slope;
   for (const auto& [symbol, factor] : slope.weight_percent)
     result.slope += factor * weight_percent_slope[symbol];
   return result;
@@ -188,6 +191,15 @@ Along retained_fraction(const HardeningBasis& basis, const HardeningChoice& choi
 Along martensite_hardness(const HardeningBasis& basis, const HardeningChoice& choice) {
   return along(choice.hardness, input_of(basis, choice), basis.weight_percent_slope,
                0.0);
+}
+
+Along grain_limit(const HardeningBasis& basis, const HardeningChoice& choice) {
+  if (!(basis.carbide.value > 0.0)) return {Estimate::kUnknown, Estimate::kUnknown};
+  PropertyInput input = input_of(basis, choice);
+  input.particle_diameter = choice.particle_diameter;
+  input.carbide_fraction = basis.carbide.value;
+  return along(choice.pinning, input, basis.weight_percent_slope, 0.0,
+               basis.carbide.slope);
 }
 
 HardnessPair hardness(const HardeningBasis& basis, const HardeningChoice& choice,

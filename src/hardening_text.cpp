@@ -1,9 +1,6 @@
 /// How HardeningEstimates print; see hardening.hpp.
 
-#include <algorithm>
-
 #include "gibbsteel/hardening.hpp"
-#include "internal/error_codes.hpp"
 #include "internal/family_mix.hpp"
 #include "internal/hardening_warnings.hpp"
 #include "internal/number_format.hpp"
@@ -92,19 +89,6 @@ std::string family_text(const HardeningEstimates& e) {
          (e.family_chosen ? "as asked for" : "by composition") + ")";
 }
 
-bool has(const HardeningEstimates& e, std::string_view code) {
-  return std::any_of(e.warnings.begin(), e.warnings.end(),
-                     [&](const Warning& warning) { return warning.code == code; });
-}
-
-/// Of the state, by the warning that it hands on.
-std::string caution_of(const HardeningEstimates& e) {
-  if (has(e, "gibbsteel.warning.345")) return internal::kMeasuredCaution;
-  if (has(e, codes::kShortSoakLimit)) return internal::kShortSoakCaution;
-  if (has(e, codes::kTimedSoak)) return internal::kTimedSoakCaution;
-  return internal::kCaution;
-}
-
 }  // namespace
 
 std::string HardeningEstimates::brief() const {
@@ -126,7 +110,7 @@ std::string HardeningEstimates::full() const {
   text += equations_text(*this) + "\n" + indices_table(*this) + "\n";
   for (const Warning& warning : warnings)
     text += internal::wrapped("! [" + warning.code + "] " + warning.text, kWidth, 2);
-  return text + internal::wrapped(caution_of(*this), kWidth, 0);
+  return text + internal::wrapped(internal::caution_of(*this), kWidth, 0);
 }
 
 bool HardeningEstimates::operator==(const HardeningEstimates& o) const {

@@ -1,9 +1,13 @@
 #include "internal/hardening_warnings.hpp"
 
+#include <algorithm>
+
 #include "internal/cementite_rule.hpp"
 #include "internal/family_borders.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
+#include "internal/text_table.hpp"
+#include "internal/warning_codes.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -107,7 +111,19 @@ void check_state(const State& state, Warnings& out) {
         out.push_back(warning);
 }
 
+bool has(const HardeningEstimates& result, std::string_view code) {
+  return std::any_of(result.warnings.begin(), result.warnings.end(),
+                     [&](const Warning& warning) { return warning.code == code; });
+}
+
 }  // namespace
+
+std::string caution_of(const HardeningEstimates& result) {
+  if (has(result, "gibbsteel.warning.345")) return kMeasuredCaution;
+  if (has(result, codes::kShortSoakLimit)) return kShortSoakCaution;
+  if (has(result, codes::kTimedSoak)) return kTimedSoakCaution;
+  return kCaution;
+}
 
 std::vector<Warning> estimate_warnings(const State& state, bool by_mass,
                                        const HardeningEstimates& result) {

@@ -99,18 +99,20 @@ Quantity Quantity::with_warnings(Warnings warnings) const {
   return copy;
 }
 
-std::vector<Warning> Quantity::warnings(const State& state) const {
-  return warnings_ && state.usable() ? warnings_(state) : std::vector<Warning>{};
-}
-
-Quantity Quantity::with_span(SpanOf span) const {
+Quantity Quantity::with_band(EndsOf ends) const {
   Quantity copy = *this;
-  copy.span_ = std::move(span);
+  copy.ends_ = std::move(ends);
   return copy;
 }
 
-Quantity::Span Quantity::span(const State& state) const {
-  return span_ && state.usable() ? span_(state) : Span{};
+Quantity::Ends Quantity::band(const State& state) const {
+  if (!ends_ || !state.usable()) return {};
+  check_scope(state, *this);
+  return ends_(state);
+}
+
+std::vector<Warning> Quantity::warnings(const State& state) const {
+  return warnings_ && state.usable() ? warnings_(state) : std::vector<Warning>{};
 }
 
 Quantity Quantity::resting_on_more() const {

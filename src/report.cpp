@@ -4,6 +4,7 @@
 
 #include "gibbsteel/version.hpp"
 #include "internal/error_codes.hpp"
+#include "internal/hardening_warnings.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
@@ -12,6 +13,7 @@ namespace gibbsteel {
 namespace {
 
 constexpr std::size_t kWidth = 78;
+constexpr const char* kLongHold = "long-hold limit";  ///< as internal::condition()
 
 std::string section_text(const ReportSection& section) {
   std::string text = "\n" + section.title + "\n" + std::string(kWidth, '-') + "\n";
@@ -108,6 +110,17 @@ std::vector<std::pair<std::string, std::string>> provenance(
   auto told = provenance(blank);
   if (!basis)
     std::erase_if(told, [](const auto& entry) { return entry.first == "basis"; });
+  return told;
+}
+
+std::vector<std::pair<std::string, std::string>> provenance(
+    const HardeningEstimates& estimates) {
+  auto told = provenance(estimates.parameters, estimates.parameters_hash);
+  for (auto& [label, text] : told) {
+    if (label == "limit" && estimates.condition != kLongHold)
+      text = estimates.condition + ", matrix by mass balance";
+    if (label == "caution") text = internal::caution_of(estimates);
+  }
   return told;
 }
 

@@ -1,6 +1,7 @@
 /// The matrix by the short-soak limit, and anything after minutes, as a quantity; see
 /// short_soak_limit.hpp and timed_soak.hpp.
 
+#include <functional>
 #include <string>
 
 #include "gibbsteel/errors.hpp"
@@ -27,16 +28,17 @@ struct ShortValue {
   }
 };
 
-/// What the quantity tells of the state after the minutes; nothing where there is none,
-/// and no value either.
-template <class Told>
-Told told_at(const State& state, const Shortening& shortening,
-             Told (Quantity::*tell)(const State&) const) {
+/// What the quantity says after the minutes; nothing where it has no value.
+/// @param ask  Quantity::warnings() or Quantity::band()
+template <class Answer>
+Answer asked_after(const State& state, const Shortening& shortening,
+                   Answer (Quantity::*ask)(const State&) const) {
   const Quantity& of = shortening.of;
-  if (state.solve_report.status == shortening.status) return (of.*tell)(state);
+  if (state.solve_report.status == shortening.status)
+    return std::invoke(ask, of, state);
   try {
-    return (of.*
-            tell)(internal::timed_state(state, shortening.minutes, shortening.options));
+    return std::invoke(
+        ask, of, internal::timed_state(state, shortening.minutes, shortening.options));
   } catch (const InputError&) {
     return {};
   }
@@ -72,13 +74,13 @@ Quantity shortened(const Shortening& shortening, Quantity::Origin origin,
   const Quantity of_family = of.by_family() ? made.with_families() : made;
   const Quantity all = of.may_rest_on_more() ? of_family.resting_on_more() : of_family;
   if (!shortening.of_any) return all;
-  return all
-      .with_warnings([shortening](const State& state) {
-        return told_at(state, shortening, &Quantity::warnings);
-      })
-      .with_span([shortening](const State& state) {
-        return told_at(state, shortening, &Quantity::span);
-      });
+  const Quantity warned = all.with_warnings([shortening](const State& state) {
+    return asked_after(state, shortening, &Quantity::warnings);
+  });
+  if (!of.has_band()) return warned;
+  return warned.with_band([shortening](const State& state) {
+    return asked_after(state, shortening, &Quantity::band);
+  });
 }
 
 std::string timed_name(const Quantity& of, double minutes,

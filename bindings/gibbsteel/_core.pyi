@@ -53,6 +53,7 @@ from ._stubs.evidence import published_measurements as published_measurements
 from ._stubs.hardening import HardeningEstimates as HardeningEstimates
 from ._stubs.hardening import HardeningOptions as HardeningOptions
 from ._stubs.hardening import _hardening as _hardening
+from ._stubs.hardening import quantity_grain_limit as quantity_grain_limit
 from ._stubs.hardening import quantity_hardness_hrc as quantity_hardness_hrc
 from ._stubs.hardening import quantity_hardness_hv as quantity_hardness_hv
 from ._stubs.hardening import quantity_martensite_start as quantity_martensite_start
@@ -124,6 +125,7 @@ from ._stubs.quantity import quantity_matrix as quantity_matrix
 from ._stubs.quantity import quantity_volume_percent as quantity_volume_percent
 from ._stubs.report import Report as Report
 from ._stubs.report import ReportSection as ReportSection
+from ._stubs.report import estimates_provenance as estimates_provenance
 from ._stubs.report import long_hold_provenance as long_hold_provenance
 from ._stubs.report import provenance as provenance
 from ._stubs.report import state_flag as state_flag

@@ -3,21 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from . import _core
 from ._core import Comparison, Problem, ShortSoak, State
-from .column_names import steel_column
 from .errors import InputError
-from .frames import state_columns
-from .rows import warning_numbers
 from .steel import Steel
 from .target_quantity import QuantityLike, as_list, as_quantity, require_known
 from .temperature import given_unit, many_kelvin
-from .trace import about, trace
-
-if TYPE_CHECKING:
-    import pandas as pd
 
 _REMEDY = "give states, short soaks or steels"
 
@@ -44,7 +37,7 @@ def compare(
     Returns
     -------
     Comparison
-        Prints as a table; ``to_frame()`` is one row per state.
+        Prints as a table; ``to_frame()`` and ``to_csv()`` give one row per state.
 
     Raises
     ------
@@ -86,31 +79,3 @@ def _listed(values: Any) -> Any:
     if values is None or isinstance(values, Iterable):
         return values
     return [values]
-
-
-def comparison_to_frame(comparison: Comparison) -> pd.DataFrame:
-    """Table of a comparison, one row per state; units are in the column names.
-
-    Parameters
-    ----------
-    comparison : Comparison
-
-    Returns
-    -------
-    pandas.DataFrame
-        Steel, temperature, analysis as given (0 where an element is not listed), one
-        column for every row of the comparison, and how far to trust the state, as in
-        `Sweep.to_frame`. ``attrs`` as there.
-    """
-    given = [state.analysis.given for state in comparison.states]
-    symbols = dict.fromkeys(symbol for analysis in given for symbol in analysis)
-    rows = []
-    for i, state in enumerate(comparison.states):
-        numbers = {steel_column(e): given[i].get(e, 0.0) for e in symbols}
-        numbers |= {row.label: row.values[i] for row in comparison.rows}
-        rows.append((state, numbers))
-    frame = state_columns(rows)
-    carried = [comparison.warnings_of(i) for i in range(len(comparison))]
-    frame["warnings"] = [warning_numbers(warnings) for warnings in carried]
-    units = {row.label: row.unit or "1" for row in comparison.rows}
-    return trace(frame, about(comparison.states), units=units)

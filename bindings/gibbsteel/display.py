@@ -33,9 +33,11 @@ from ._core import (
 )
 from .arrays import array
 from .calibration_files import calibration_to_frame, numbers_to_frame, save_layer
+from .comparison_frames import comparison_to_csv, comparison_to_frame
 from .evidence import evidence_to_frame
 from .export import to_csv, to_json
 from .frames import to_frame, to_xarray
+from .hardening_frames import estimates_to_frame
 from .html_inputs import parameter_set_html
 from .html_results import (
     matrix_html,
@@ -78,7 +80,9 @@ METHODS: dict[type, dict[str, object]] = {
         "save_layer": save_layer,
         "to_frame": calibration_to_frame,
     },
+    Comparison: {"to_csv": comparison_to_csv, "to_frame": comparison_to_frame},
     Evidence: {"to_frame": evidence_to_frame},
+    HardeningEstimates: {"to_frame": estimates_to_frame},
     Report: {
         "_repr_html_": report_html,
         "html": property(report_html, doc="The page as HTML."),

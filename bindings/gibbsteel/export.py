@@ -7,10 +7,11 @@ import io
 import json
 import math
 import os
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import Any
 
-from ._core import Occurrence, State, Sweep
+from ._core import Occurrence, SoakWarning, State, Sweep
 from .rows import Row, columns_of, rows_of, states_of
 from .trace import about
 
@@ -24,16 +25,24 @@ def _listed(weight_percent: dict[str, float]) -> str:
     return " ".join(amounts) or "nothing"
 
 
-def _header(result: State | Sweep) -> list[str]:
+def _steels(states: Iterable[State]) -> list[str]:
+    """Name and analysis of each steel, once."""
+    told: dict[tuple[str, ...], None] = {}
+    for state in states:
+        analysis = state.analysis
+        of_steel = (
+            f"steel: {state.steel}",
+            f"analysis as given, wt%: {_listed(analysis.given)}",
+            f"not modelled, wt%: {_listed(analysis.not_modelled)}",
+        )
+        told[of_steel] = None
+    return [line for of_steel in told for line in of_steel]
+
+
+def _header(states: Sequence[State], warnings: Iterable[SoakWarning]) -> list[str]:
     """The lines that stand above a table, the first one says how many there are."""
-    states = states_of(result)
     lines = [f"{label}: {text}" for label, text in about(states).items()]
-    if states:
-        analysis = states[0].analysis
-        lines.append(f"steel: {states[0].steel}")
-        lines.append(f"analysis as given, wt%: {_listed(analysis.given)}")
-        lines.append(f"not modelled, wt%: {_listed(analysis.not_modelled)}")
-    warnings = result.warnings
+    lines += _steels(states)
     lines += [str(warning) for warning in warnings]
     top = f"gibbsteel table; lines of header: {len(lines) + 1}"
     return [_one_line(line) for line in (top, *lines)]
@@ -75,15 +84,18 @@ def to_csv(
     ...     file.read_text().splitlines()[4]
     '# limit: long-hold limit (true equilibrium)'
     """
-    write_csv(self, rows_of(self, wide=wide), path)
+    write_csv(states_of(self), self.warnings, rows_of(self, wide=wide), path)
 
 
 def write_csv(
-    origin: State | Sweep, rows: list[Row], path: str | os.PathLike[str]
+    states: Sequence[State],
+    warnings: Iterable[SoakWarning],
+    rows: list[Row],
+    path: str | os.PathLike[str],
 ) -> None:
-    """Write rows below the lines that trace them to a state or a sweep."""
+    """Write rows below the lines that trace them to their states."""
     text = io.StringIO()
-    for line in _header(origin):
+    for line in _header(states, warnings):
         text.write(f"# {line}\n")
     columns = columns_of(rows)
     writer = csv.writer(text, quoting=csv.QUOTE_NONNUMERIC, lineterminator="\n")

@@ -9,7 +9,7 @@ import numpy as np
 
 from ._core import State, Sweep
 from .optional import needed
-from .rows import columns_of, conditions, kinds_of, rows_of, states_of, trust
+from .rows import columns_of, kinds_of, rows_of, states_of
 from .trace import about, trace
 
 if TYPE_CHECKING:
@@ -52,14 +52,6 @@ def to_frame(self: State | Sweep, *, wide: bool = False) -> pd.DataFrame:
     rows = rows_of(self, wide=wide)
     frame: pd.DataFrame = pandas.DataFrame(rows, columns=columns_of(rows))
     return trace(frame, about(states_of(self)))
-
-
-def state_columns(rows: list[tuple[State, dict[str, float]]]) -> pd.DataFrame:
-    """One row per state: its conditions, the given numbers, and how far to trust it."""
-    pandas = needed("pandas", "to_frame()")
-    all_rows = [{**conditions(s), **numbers, **trust(s)} for s, numbers in rows]
-    frame: pd.DataFrame = pandas.DataFrame(all_rows)
-    return frame
 
 
 def _grid(

@@ -26,6 +26,7 @@ __all__ = [
     "carbide_volume_percent",
     "carbon_activity",
     "driving_force",
+    "grain_limit",
     "hardening_quantity",
     "hardness_hrc",
     "hardness_hv",
@@ -150,8 +151,23 @@ def hardness_hrc(**settings: Any) -> Quantity:
     return _core.quantity_hardness_hrc(hardening_options(**settings))
 
 
+def grain_limit(particle_diameter: float, **settings: Any) -> Quantity:
+    """Austenite grain limit [um]: where carbide of a mean diameter [um] stops grains.
+
+    NaN without carbide. Settings as `martensite_start`; ``grain_pinning`` bears on it.
+
+    Examples
+    --------
+    >>> from gibbsteel import quantities
+    >>> quantities.grain_limit(0.5)
+    <Quantity austenite grain limit [um]>
+    """
+    options = hardening_options(particle_diameter=particle_diameter, **settings)
+    return _core.quantity_grain_limit(options)
+
+
 def hardening_quantity(name: str, *settings: str) -> Quantity:
-    """One of the five above from texts ``"family=bearing"``: what pickle calls."""
+    """One of the six above from texts ``"family=bearing"``: what pickle calls."""
     given = dict(setting.split("=", 1) for setting in settings)
 
     def number(key: str) -> float | None:
@@ -170,6 +186,7 @@ def hardening_quantity(name: str, *settings: str) -> Quantity:
     )
     of_matrix = _core.quantity_retained_austenite_of_matrix
     made_by = {
+        "grain_limit": _core.quantity_grain_limit,
         "martensite_start": _core.quantity_martensite_start,
         "retained_austenite": _core.quantity_retained_austenite,
         "retained_austenite_of_matrix": of_matrix,

@@ -124,4 +124,4 @@ def short_soak_to_csv(self: ShortSoak, path: str | os.PathLike[str]) -> None:
     ...     file.read_text().splitlines()[4]
     '# limit: timed soak of 30 min, matrix by mass balance'
     """
-    write_csv(self.state, short_soak_rows(self), path)
+    write_csv([self.state], self.state.warnings, short_soak_rows(self), path)

@@ -15,6 +15,11 @@ struct ComparisonRow {
   std::string name;            ///< as Quantity::name(): "C in the matrix", "M6C"
   std::string unit;            ///< "wt%", "vol%", "" for a pure number
   std::vector<double> values;  ///< one per state; NaN where the state is not usable
+  /// Ends of the band, one per state as `values`; both empty for what has none, see
+  /// Quantity::has_band().
+  std::vector<double> low, high;
+
+  bool has_band() const noexcept { return !low.empty(); }
 
   std::string label() const;  ///< "C in the matrix [wt%]"
   bool operator==(const ComparisonRow&) const = default;

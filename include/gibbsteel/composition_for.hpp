@@ -78,7 +78,7 @@ struct CompositionSearch {
   std::vector<Warning> of_quantity;  ///< Quantity::warnings() of those states
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
   std::vector<PercentGap> no_value;  ///< as TemperatureSearch::no_value
-  Quantity::Span span_of_nearest;    ///< as of a TemperatureSearch
+  Quantity::Ends band_of_nearest;    ///< as of a TemperatureSearch
 
   /// True when nothing in the range is unknown.
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }

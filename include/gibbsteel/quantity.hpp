@@ -18,6 +18,13 @@ class Quantity {
   using Value = std::function<double(const State&)>;
   using Slope = std::function<double(const State&, const StateSlope&)>;
   using Warnings = std::function<std::vector<Warning>(const State&)>;
+  /// Of a band; NaN where there is none.
+  struct Ends {
+    double low = std::numeric_limits<double>::quiet_NaN();
+    double high = std::numeric_limits<double>::quiet_NaN();
+    bool operator==(const Ends&) const = default;
+  };
+  using EndsOf = std::function<Ends(const State&)>;
 
   /// @param name   for tables, "carbon in the matrix"
   /// @param unit   "wt%", "vol%", "" for a pure number
@@ -70,18 +77,13 @@ class Quantity {
   std::vector<Warning> warnings(const State& state) const;
   /// This quantity, with such warnings.
   Quantity with_warnings(Warnings warnings) const;
-
-  /// Between which a measurement should lie, of an estimate; NaN of any other quantity.
-  struct Span {
-    double low = std::numeric_limits<double>::quiet_NaN();
-    double high = std::numeric_limits<double>::quiet_NaN();
-    bool operator==(const Span&) const = default;
-  };
-  using SpanOf = std::function<Span(const State&)>;
-  /// NaN when the state is not usable.
-  Span span(const State& state) const;
-  /// This quantity, as an estimate with such spans.
-  Quantity with_span(SpanOf span) const;
+  /// Whether its values come with a band: those of hardening estimates do.
+  bool has_band() const noexcept { return static_cast<bool>(ends_); }
+  /// Low and high as those of an Estimate; NaN where value() is, or without has_band().
+  /// @throws InputError as value()
+  Ends band(const State& state) const;
+  /// This quantity, with a band.
+  Quantity with_band(EndsOf ends) const;
   /// True: a function that was given without its slope, or made of one. It may rest on
   /// more than the state that it gets, for instance on a soak of another steel.
   bool may_rest_on_more() const noexcept { return may_rest_on_more_; }
@@ -95,7 +97,7 @@ class Quantity {
   Value value_;
   Slope slope_;
   Warnings warnings_;
-  SpanOf span_;
+  EndsOf ends_;
   bool by_family_ = false, may_rest_on_more_ = false;
 };
 

@@ -74,5 +74,8 @@ std::vector<std::pair<std::string, std::string>> provenance(const State& state);
 std::vector<std::pair<std::string, std::string>> provenance(
     const std::string& parameters, const std::string& parameters_hash,
     std::optional<VolumeBasis> basis = std::nullopt);
+/// The same of hardening estimates, without a basis.
+std::vector<std::pair<std::string, std::string>> provenance(
+    const HardeningEstimates& estimates);
 
 }  // namespace gibbsteel

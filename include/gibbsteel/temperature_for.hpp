@@ -90,8 +90,8 @@ struct TemperatureSearch {
   /// austenite"). Between two soaks without a value none is looked for.
   std::vector<PhaseGap> no_value;
   /// Where the value is never reached, of the soak that comes nearest: between which a
-  /// measurement should lie there (Quantity::span()). Else NaN.
-  Quantity::Span span_of_nearest;
+  /// measurement should lie there (Quantity::band()). Else NaN.
+  Quantity::Ends band_of_nearest;
 
   /// True when nothing in the range is unknown.
   bool complete() const noexcept { return gaps.empty() && stopped.empty(); }

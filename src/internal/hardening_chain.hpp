@@ -19,6 +19,7 @@ struct HardeningChoice {
   double hardness_error = 0.0;   ///< standard deviation [HV]
   double coldest_celsius = 20.0;
   double cooling_rate = 0.0;
+  double particle_diameter = Estimate::kUnknown;  ///< [um]; for the grain limit alone
 };
 
 /// One per family that the options or the composition lead to, the largest share first.
@@ -50,6 +51,9 @@ Along martensite_start(const HardeningBasis& basis, const HardeningChoice& choic
 Along retained_fraction(const HardeningBasis& basis, const HardeningChoice& choice,
                         Along start);
 Along martensite_hardness(const HardeningBasis& basis, const HardeningChoice& choice);
+
+/// Diameter at which carbide stops the grains [um]; NaN without carbide.
+Along grain_limit(const HardeningBasis& basis, const HardeningChoice& choice);
 
 /// Eq. (H20) twice: carbide not counted, and counted up to 12 % of the volume [HV].
 /// With the offset of the family.

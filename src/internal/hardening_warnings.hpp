@@ -24,4 +24,7 @@ std::vector<Warning> estimate_warnings(const State& state, bool by_mass,
 /// Appends them, and the warnings of the state, to result.warnings.
 void check_hardening(const State& state, bool by_mass, HardeningEstimates& result);
 
+/// The caution that fits the state, by the warning that it hands on.
+std::string caution_of(const HardeningEstimates& result);
+
 }  // namespace gibbsteel::internal

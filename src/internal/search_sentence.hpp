@@ -36,11 +36,11 @@ std::string steepness(const Search& search, const Crossing& crossing,
 /// holds the target.
 template <class Search, class Words>
 std::string nearest_text(const Search& search, const Words& words) {
-  const Quantity::Span& span = search.span_of_nearest;
-  if (!(span.low <= search.target && search.target <= span.high)) return "";
+  const Quantity::Ends& band = search.band_of_nearest;
+  if (!(band.low <= search.target && search.target <= band.high)) return "";
   const bool up = search.target > search.highest.value;
-  return ", though a measurement may lie between " + words.number(search, span.low) +
-         " and " + words.number(search, span.high) + " at " +
+  return ", though a measurement may lie between " + words.number(search, band.low) +
+         " and " + words.number(search, band.high) + " at " +
          words.place(search, up ? search.highest : search.lowest);
 }
 

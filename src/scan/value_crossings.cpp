@@ -78,7 +78,7 @@ TemperatureSearch find_crossings(const TemperatureScan& scan, const Quantity& qu
     found.no_value.push_back({scan.at(gap.from), scan.at(gap.to), gap.reason});
   found.lowest = {line.lowest.value, scan.at(line.lowest.s)};
   found.highest = {line.highest.value, scan.at(line.highest.s)};
-  found.span_of_nearest = line.span_of_nearest;
+  found.band_of_nearest = line.band_of_nearest;
   found.low = line.low;
   found.high = line.high;
   found.soaks = line.soaks;

@@ -224,15 +224,15 @@ class CrossingSearch {
       note_extreme(found_.lowest, here, -1.0);
       note_extreme(found_.highest, here, 1.0);
     }
-    if (found_.crossings.empty() && found_.equal.empty()) note_span();
+    if (found_.crossings.empty() && found_.equal.empty()) note_band();
   }
 
-  void note_span() {
+  void note_band() {
     const double up = found_.target - found_.highest.value;
     const double down = found_.lowest.value - found_.target;
     if (std::isnan(up)) return;
     const LineValue& nearest = up > down ? found_.highest : found_.lowest;
-    found_.span_of_nearest = quantity_.span(samples_.at(nearest.s).state);
+    found_.band_of_nearest = quantity_.band(samples_.at(nearest.s).state);
   }
 
   /// On a plateau, the first point of it: what differs by rounding counts as equal.

@@ -55,7 +55,7 @@ struct LineSearch {
   std::vector<LineGap> no_value;  ///< the soaks are known and have none
   LineValue lowest, highest;
   /// Of the one nearer to the target where no crossing and no equal span was found.
-  Quantity::Span span_of_nearest;
+  Quantity::Ends band_of_nearest;
   State low, high;  ///< first and last
   std::size_t soaks = 0;
   std::string stopped;

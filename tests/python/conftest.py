@@ -36,3 +36,15 @@ def high_speed():
 @pytest.fixture(scope="session")
 def state(high_speed):
     return high_speed.soak(celsius=1150)
+
+
+@pytest.fixture
+def nothing_left_behind(monkeypatch):
+    """No figure is shown, no setting of matplotlib changes, all figures are closed."""
+    matplotlib = pytest.importorskip("matplotlib")
+    plt = pytest.importorskip("matplotlib.pyplot")
+    monkeypatch.setattr(plt, "show", lambda *a, **k: pytest.fail("show() was called"))
+    before = dict(matplotlib.rcParams)
+    yield
+    plt.close("all")
+    assert dict(matplotlib.rcParams) == before

@@ -257,3 +257,67 @@ def test_high_ends_above_the_scale_go_on_along_its_curve():
         on_curve = 99.8 - 36700 / (getattr(hv, end) + 223.5)
         assert getattr(hrc, end) == pytest.approx(on_curve, rel=1e-12)
     assert "(H21) is for 238 to 940 HV" not in hrc.remarks
+
+
+def test_a_table_of_estimates():
+    pytest.importorskip("pandas")
+    estimates = STATE.hardening(coldest_celsius=-75)
+    frame = estimates.to_frame()
+    assert list(frame.columns) == [
+        "steel",
+        "temperature_C",
+        "coldest_C",
+        "name",
+        "value",
+        "low",
+        "high",
+        "unit",
+        "equation",
+        "source",
+        "in_range",
+        "remarks",
+    ]
+    hardness = frame[frame["unit"] == "HRC"].iloc[0]
+    wanted = estimates.hardness_hrc
+    assert (hardness["value"], hardness["low"]) == (wanted.value, wanted.low)
+    assert hardness["high"] == wanted.high
+    assert hardness["remarks"] == "; ".join(wanted.remarks) != ""
+    assert hardness["temperature_C"] == pytest.approx(1120.0)
+    assert hardness["coldest_C"] == pytest.approx(-75.0)
+    assert math.isnan(frame[frame["unit"] == "um"]["value"].iloc[0])
+    attrs = frame.attrs
+    assert attrs["parameters"] == STATE.parameters
+    assert attrs["limit"] == "long-hold limit (true equilibrium)"
+    assert attrs["family"] == estimates.family.name
+    assert attrs["warnings"] == [str(warning) for warning in estimates.warnings]
+    assert attrs["units"] == {"temperature_C": "degC", "coldest_C": "degC"}
+
+
+def test_a_table_of_estimates_of_a_soak_of_minutes():
+    pytest.importorskip("pandas")
+    ring = gs.Steel({"C": 1.0, "Cr": 1.45, "Mn": 0.35, "Si": 0.25}, name="ring")
+    estimates = ring.soak(celsius=860).timed_soak(30).hardening()
+    assert estimates.condition == "timed soak of 30 min"
+    attrs = estimates.to_frame().attrs
+    assert attrs["limit"] == "timed soak of 30 min, matrix by mass balance"
+    assert attrs["caution"].startswith("Estimate of a soak of minutes, counted from ")
+    assert str(estimates).replace("\n", " ").endswith(attrs["caution"] + " ")
+
+
+def test_the_grain_limit_as_a_quantity():
+    limit = quantities.grain_limit(0.4, grain_pinning="zener")
+    estimate = STATE.hardening(
+        particle_diameter=0.4, grain_pinning="zener"
+    ).grain_diameter
+    assert limit.value(STATE) == estimate.value
+    assert limit.band(STATE) == (estimate.low, estimate.high)
+    copy = pickle.loads(pickle.dumps(limit))
+    assert copy.value(STATE) == estimate.value
+    assert raised(lambda: quantities.grain_limit(-1.0).value(STATE)) == (
+        "[gibbsteel.input.244] particle diameter: is -1; give the mean diameter in "
+        "micrometres, for instance 0.5"
+    )
+    assert raised(lambda: quantities.grain_limit(None)) == (
+        "[gibbsteel.input.244] particle diameter: is not given; give the mean diameter "
+        "in micrometres, for instance 0.5"
+    )

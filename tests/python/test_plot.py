@@ -11,20 +11,10 @@ import gibbsteel as gs
 import numpy as np
 import pytest
 
-matplotlib = pytest.importorskip("matplotlib", reason="Debian: python3-matplotlib")
-plt = pytest.importorskip("matplotlib.pyplot")
+plt = pytest.importorskip("matplotlib.pyplot", reason="Debian: python3-matplotlib")
+pytestmark = pytest.mark.usefixtures("nothing_left_behind")
 
 DIE = {"C": 1.55, "Cr": 11.8, "Mo": 0.8, "V": 0.8}
-
-
-@pytest.fixture(autouse=True)
-def nothing_left_behind(monkeypatch):
-    """No figure is shown, no setting changes, all figures are closed."""
-    monkeypatch.setattr(plt, "show", lambda *a, **k: pytest.fail("show() was called"))
-    before = dict(matplotlib.rcParams)
-    yield
-    plt.close("all")
-    assert dict(matplotlib.rcParams) == before
 
 
 @pytest.fixture(scope="module")

@@ -8,20 +8,14 @@ import gibbsteel as gs
 import numpy as np
 import pytest
 
-matplotlib = pytest.importorskip("matplotlib", reason="Debian: python3-matplotlib")
-plt = pytest.importorskip("matplotlib.pyplot")
+plt = pytest.importorskip("matplotlib.pyplot", reason="Debian: python3-matplotlib")
+pytestmark = pytest.mark.usefixtures("nothing_left_behind")
 
 CARBON = gs.quantities.matrix("C")
-
-
-@pytest.fixture(autouse=True)
-def nothing_left_behind(monkeypatch):
-    """No figure is shown, no setting changes, all figures are closed."""
-    monkeypatch.setattr(plt, "show", lambda *a, **k: pytest.fail("show() was called"))
-    before = dict(matplotlib.rcParams)
-    yield
-    plt.close("all")
-    assert dict(matplotlib.rcParams) == before
+KEYWORDS = (
+    "levels, cmap, colors, norm, vmin, vmax, alpha, extend, hatches, locator, "
+    "antialiased, corner_mask, algorithm, nchunk, zorder"
+)
 
 
 @pytest.fixture(scope="module")
@@ -254,3 +248,49 @@ def test_what_is_no_map_is_named(grid, punch, state):
         lambda: gs.plot.maps(grid, axes=[]),
         "[gibbsteel.input.297] axes: are 0; give two",
     )
+    refused(
+        lambda: gs.plot.map(grid, CARBON, color="red"),
+        "[gibbsteel.input.298] keyword: is 'color'; choose from: " + KEYWORDS,
+    )
+    refused(
+        lambda: gs.plot.maps(grid, kelvin=True),
+        "[gibbsteel.input.298] keyword: is 'kelvin'; choose from: " + KEYWORDS,
+    )
+
+
+def test_every_keyword_that_is_offered_is_one_of_filled_contours(grid):
+    given = {"levels": 5, "cmap": "Greys", "vmin": 0.0, "vmax": 1.0, "alpha": 0.5}
+    given |= {"extend": "both", "hatches": ["/"], "antialiased": True, "zorder": 1}
+    given |= {"corner_mask": False, "algorithm": "serial", "nchunk": 0}
+    given |= dict.fromkeys(("colors", "norm", "locator"))
+    assert sorted(given) == sorted(KEYWORDS.split(", "))
+    gs.plot.map(grid, CARBON, **given)  # pytest turns warnings into errors
+
+
+def fahrenheit_scale(ax):
+    (second,) = ax.child_axes
+    ax.figure.canvas.draw()
+    assert second.get_ylabel() == "soak temperature [°F]"
+    assert second.get_ylim() == pytest.approx([1.8 * y + 32.0 for y in ax.get_ylim()])
+    return second
+
+
+@pytest.mark.parametrize("plain", [False, True])
+def test_a_second_scale_in_fahrenheit_beside_the_bar(grid, plain):
+    ax = gs.plot.map(
+        grid, CARBON, ax=plt.subplots()[1] if plain else None, fahrenheit=True
+    )
+    second = fahrenheit_scale(ax)
+    renderer = ax.figure.canvas.get_renderer()
+    (bar,) = [other for other in ax.figure.axes if other is not ax]
+    assert second.get_tightbbox(renderer).x1 < bar.get_window_extent().x0
+    for one in gs.plot.maps(grid, fahrenheit=True):
+        fahrenheit_scale(one)
+
+
+def test_a_temperature_that_is_not_swept_stands_in_both_units(punch):
+    grid = punch.grid(C=[0.5, 0.6], Co=[0, 2], celsius=1120)
+    ax = gs.plot.map(grid, CARBON, fahrenheit=True)
+    assert "Long-hold limit at 1120 °C (2048 °F). " in notes(ax)
+    assert ax.child_axes == []
+    assert "Long-hold limit at 1120 °C. " in notes(gs.plot.map(grid, CARBON))

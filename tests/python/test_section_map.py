@@ -204,3 +204,20 @@ def test_the_figure_refuses_what_is_no_section():
         "[gibbsteel.input.297] section_map: is str, not SectionMap; give what "
         "steel.section_map(C=(0, 2), celsius=(650, 1200)) returns"
     )
+
+
+def test_degrees_fahrenheit_on_a_second_scale_or_in_the_heading(iron_carbon):
+    plt = pytest.importorskip("matplotlib.pyplot")
+    ax = gs.plot.section(iron_carbon, fahrenheit=True)
+    (second,) = ax.child_axes
+    ax.figure.canvas.draw()
+    assert second.get_ylabel() == "temperature [°F]"
+    assert second.get_ylim() == pytest.approx([1.8 * y + 32.0 for y in ax.get_ylim()])
+    coarse = gs.SectionOptions(columns=3, rows=3, percent_tolerance=0.05)
+    steel = gs.Steel({"C": 0.6, "Cr": 1.0}, name="bar 4")
+    found = steel.section_map(C=(0.2, 0.6), Cr=(0.5, 1.5), celsius=900, section=coarse)
+    ax = gs.plot.section(found, fahrenheit=True)
+    (text,) = [t.get_text() for t in ax.texts if t.get_gid() == "notes"][:1]
+    assert "Long-hold limit at 900 °C (1652 °F). " in " ".join(text.split())
+    assert ax.child_axes == []
+    plt.close("all")

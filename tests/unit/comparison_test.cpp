@@ -83,6 +83,49 @@ TEST_CASE("comparison: a short soak beside the long one is marked") {
   CHECK(text.find("no better than the count") != std::string::npos);
 }
 
+TEST_CASE("comparison: bands of what has one") {
+  const std::array states{punch().soak(Temperature::celsius(1120)),
+                          cold_work().soak(Temperature::celsius(1030))};
+  const std::array more{quantities::hardness_hrc()};
+  const Comparison table = compare(states, more);
+  const ComparisonRow& hardness = table.row("as-quenched hardness");
+  REQUIRE(hardness.has_band());
+  for (std::size_t i = 0; i < states.size(); ++i) {
+    const Estimate estimate = hardening(states[i]).hardness_hrc;
+    CHECK(hardness.low[i] == estimate.low);
+    CHECK(hardness.high[i] == estimate.high);
+  }
+  CHECK(!table.row("carbide").has_band());
+  const std::string bands =
+      "low to high: about two in three measurements, for this austenite; of hardness\n"
+      "  all 38 that were compared, 15 of them fitted to.\n";
+  CHECK(table.full().find(bands) != std::string::npos);
+  CHECK(table.full().find("\n  low  ") < table.full().find("\n  high  "));
+  CHECK(compare(states).full().find("low to high") == std::string::npos);
+}
+
+TEST_CASE("comparison: states of several parameter sets tell whose is which") {
+  std::array states{punch().soak(Temperature::celsius(1120)),
+                    punch().soak(Temperature::celsius(1120)),
+                    cold_work().soak(Temperature::celsius(1030))};
+  for (State& state : states) state.parameters = "First set (edition 1)";
+  CHECK(compare(states).full().find("\nparameters: " + states[0].parameters + "\n") !=
+        std::string::npos);
+  CHECK(compare(states).brief().find("parameter sets") == std::string::npos);
+  states[1].parameters = "Shop set (edition 2)";
+  states[1].parameters_hash = "0123456789abcdef";
+  CHECK(compare(states).full().find("\nparameters of A, C: " + states[0].parameters +
+                                    "\nparameters of B: Shop set (edition 2)\n") !=
+        std::string::npos);
+  CHECK(compare(states).brief() ==
+        "comparison of 3 states, long-hold limit, 2 parameter sets: punch heat 7 at "
+        "1120 C, punch heat 7 at 1120 C, punch heat 3 at 1030 C");
+  for (State& state : states) state.parameters = "Shop set";
+  CHECK(compare(states).full().find(
+            "\nparameters of A, C: Shop set, " + states[0].parameters_hash +
+            "\nparameters of B: Shop set, 0123456789abcdef\n") != std::string::npos);
+}
+
 TEST_CASE("comparison: nothing to compare, no such row") {
   CHECK(message([] { compare(std::span<const State>{}); }) ==
         "[gibbsteel.input.267] states: is empty; give at least one state");

@@ -54,10 +54,10 @@ TEST_CASE("a hardness that the mean never reaches may still be measured") {
   REQUIRE(found.status == TargetStatus::never_reached);
   const auto at = found.highest.temperature;
   const Estimate estimate = hardening(m2().soak(at)).hardness_hrc;
-  CHECK(found.span_of_nearest.low == doctest::Approx(estimate.low).epsilon(1e-9));
-  CHECK(found.span_of_nearest.high == doctest::Approx(estimate.high).epsilon(1e-9));
+  CHECK(found.band_of_nearest.low == doctest::Approx(estimate.low).epsilon(1e-9));
+  CHECK(found.band_of_nearest.high == doctest::Approx(estimate.high).epsilon(1e-9));
   CHECK(found.highest.value < 65);
-  CHECK(found.span_of_nearest.high > 65);
+  CHECK(found.band_of_nearest.high > 65);
   const auto number = [](double value) {
     return internal::significant(value, 4) + " HRC";
   };
@@ -71,12 +71,12 @@ TEST_CASE("a hardness that the mean never reaches may still be measured") {
 TEST_CASE("nothing is said of a measurement far away, nor of what is no estimate") {
   const auto far =
       temperature_for(m2(), quantities::hardness_hrc(), 72, range(1000, 1220));
-  CHECK(far.span_of_nearest.high < 72);
+  CHECK(far.band_of_nearest.high < 72);
   CHECK(far.text.ends_with(" in the range and never 72 HRC"));
   const auto carbon =
       temperature_for(m2(), quantities::matrix("C"), 0.8, range(1000, 1220));
   REQUIRE(carbon.status == TargetStatus::never_reached);
-  CHECK(std::isnan(carbon.span_of_nearest.high));
+  CHECK(std::isnan(carbon.band_of_nearest.high));
   CHECK(carbon.text.ends_with(" in the range and never 0.8 wt%"));
 }
 
@@ -91,7 +91,7 @@ TEST_CASE("slope of a crossing: that of soaks beside it, and told of an estimate
   CHECK(crossing.slope == doctest::Approx(apart).epsilon(1e-3));
   CHECK(found.text.find("(rising, " + steepness(crossing.slope) + " C, at least +-") !=
         std::string::npos);
-  CHECK(std::isnan(found.span_of_nearest.low));
+  CHECK(std::isnan(found.band_of_nearest.low));
 
   SoakOptions fahrenheit;
   fahrenheit.temperature_unit = TemperatureUnit::fahrenheit;

@@ -437,12 +437,75 @@ TEST_CASE("quantities are the numbers of hardening()") {
   CHECK(quantities::hardness_hv(options).value(state) == result.hardness_hv.value);
   CHECK(quantities::hardness_hrc(options).value(state) == result.hardness_hrc.value);
   CHECK(quantities::hardness_hrc().label() == "as-quenched hardness [HRC]");
+  options.particle_diameter = 0.5;
+  const double limit = hardening(state, options).grain_diameter.value;
+  CHECK(quantities::grain_limit(options).value(state) == limit);
+  CHECK(quantities::grain_limit(options).label() == "austenite grain limit [um]");
+}
+
+TEST_CASE("bands of quantities are those of hardening()") {
+  HardeningOptions options;
+  options.particle_diameter = 0.5;
+  const std::pair<Quantity, Estimate HardeningEstimates::*> all[]{
+      {quantities::martensite_start(options), &HardeningEstimates::martensite_start},
+      {quantities::retained_austenite(options),
+       &HardeningEstimates::retained_austenite},
+      {quantities::retained_austenite_of_matrix(options),
+       &HardeningEstimates::retained_austenite_of_matrix},
+      {quantities::hardness_hv(options), &HardeningEstimates::hardness_hv},
+      {quantities::hardness_hrc(options), &HardeningEstimates::hardness_hrc},
+      {quantities::grain_limit(options), &HardeningEstimates::grain_diameter}};
+  // One family, and a mixture of two near a border.
+  for (const Steel& steel :
+       {matrix_type(), Steel({{"C", 0.6}, {"Cr", 5.0}, {"Mo", 2.7}, {"V", 0.5}})}) {
+    const State state = steel.soak(Temperature::celsius(1020));
+    const HardeningEstimates result = hardening(state, options);
+    for (const auto& [quantity, estimate] : all) {
+      CAPTURE(quantity.label());
+      CHECK(quantity.has_band());
+      const Quantity::Ends ends = quantity.band(state);
+      CHECK(ends.low == (result.*estimate).low);
+      CHECK(ends.high == (result.*estimate).high);
+      CHECK(std::isnan(quantity.band(State{}).low));
+    }
+  }
+  CHECK(!quantities::matrix("C").has_band());
+  CHECK(std::isnan(quantities::matrix("C").band(by_hand(kX, 5.0)).high));
+}
+
+TEST_CASE("grain limit as a quantity: of the carbide, not of the family") {
+  CHECK_THROWS_WITH_AS(
+      quantities::grain_limit({}),
+      "[gibbsteel.input.244] particle diameter: is not given; give the mean diameter "
+      "in micrometres, for instance 0.5",
+      InputError);
+  HardeningOptions options;
+  options.particle_diameter = 0.5;
+  const Quantity limit = quantities::grain_limit(options);
+  CHECK(!limit.by_family());
+  CHECK(std::abs(limit.value(by_hand(kX, 5.0)) - 4.4) <= 0.051);
+  CHECK(std::isnan(limit.value(by_hand(kX, 0.0))));
+  // Near a border, where martensite start is told to be a mean of two families.
+  const State between = Steel({{"C", 0.6}, {"Cr", 5.0}, {"Mo", 2.7}, {"V", 0.5}})
+                            .soak(Temperature::celsius(1020));
+  REQUIRE(hardening(between).family_shares.size() == 2);
+  CHECK(limit.value(between) == hardening(between, options).grain_diameter.value);
+  const auto has_335 = [&](const Quantity& quantity) {
+    for (const Warning& warning : quantity.warnings(between))
+      if (warning.code == "gibbsteel.warning.335") return true;
+    return false;
+  };
+  CHECK(has_335(quantities::martensite_start()));
+  CHECK(!has_335(limit));
 }
 
 TEST_CASE("slopes of quantities agree with central differences of the state") {
-  HardeningOptions cold;
+  HardeningOptions usual;
+  usual.particle_diameter = 0.5;
+  HardeningOptions cold = usual;
   cold.coldest = Temperature::celsius(-75);
   HardeningOptions other = general();
+  other.particle_diameter = 2.0;
   other.martensite_start = "andrews-product";
   other.retained_austenite = "van-bohemen-rate";
   other.martensite_hardness = "just";
@@ -454,12 +517,12 @@ TEST_CASE("slopes of quantities agree with central differences of the state") {
   for (const auto& pair : cases) {
     const Sensitivities all =
         sensitivities(pair.first, Temperature::celsius(pair.second));
-    for (const HardeningOptions& options : {HardeningOptions{}, cold, other})
+    for (const HardeningOptions& options : {usual, cold, other})
       for (const Quantity& quantity :
            {quantities::martensite_start(options),
             quantities::retained_austenite(options), quantities::hardness_hv(options),
             quantities::retained_austenite_of_matrix(options),
-            quantities::hardness_hrc(options)})
+            quantities::hardness_hrc(options), quantities::grain_limit(options)})
         for (const StateSlope& slope : all.slopes) {
           CAPTURE(quantity.name());
           CAPTURE(slope.input.name);

@@ -356,6 +356,16 @@ TEST_CASE("a result without a state is traced by its parameter set") {
   for (const auto& entry : told) CHECK(entry.first != "basis");
 }
 
+TEST_CASE("hardening estimates are traced as their state is") {
+  const State state = Steel({{"C", 1.0}, {"Cr", 1.45}, {"Mn", 0.35}, {"Si", 0.25}})
+                          .soak(Temperature::celsius(860));
+  for (const State& one : {state, timed_soak(state, 30).state}) {
+    auto told = provenance(one);
+    told.erase(told.begin() + 4);  // the basis
+    CHECK(provenance(hardening(one)) == told);
+  }
+}
+
 TEST_CASE("provenance traces a table to its data") {
   const State state = plain().soak(Temperature::celsius(900));
   const auto told = provenance(state);

@@ -148,6 +148,22 @@ TEST_CASE("what is to know about a hardness is to know about it after minutes") 
   CHECK(early.warnings(bearing().soak(celsius(600))).empty());
 }
 
+TEST_CASE("the band of a hardness is that of the soak of minutes") {
+  const Quantity hardness = quantities::hardness_hrc();
+  const Quantity early = quantities::after_minutes(hardness, 30);
+  const State long_hold = bearing().soak(celsius(860));
+  const State soak = timed_soak(long_hold, 30).state;
+  REQUIRE(early.has_band());
+  const Quantity::Ends ends = hardness.band(soak);
+  REQUIRE(ends.low < ends.high);
+  for (const State& state : {long_hold, soak}) {
+    CHECK(early.band(state).low == ends.low);
+    CHECK(early.band(state).high == ends.high);
+  }
+  CHECK(std::isnan(early.band(bearing().soak(celsius(600))).low));
+  CHECK(!quantities::after_minutes(quantities::matrix("C"), 30).has_band());
+}
+
 TEST_CASE("bands fall back on an annealing that can be taken, at both ends") {
   const Steel steel(
       {{"C", 0.5}, {"Cr", 1.0}, {"Mn", 0.3}, {"Si", 0.25}, {"Mo", 0.3}, {"W", 0.4}});

@@ -1,5 +1,6 @@
 """bind_comparison.cpp; see ../_core.pyi."""
 
+import os
 from collections.abc import Sequence
 from typing import ClassVar
 
@@ -24,6 +25,12 @@ class ComparisonRow(_Compiled):
     @property
     def values(self) -> list[float]:
         """One per state; NaN where the state is not usable."""
+    @property
+    def low(self) -> list[float]:
+        """Low end of the band, one per state; empty for what has none."""
+    @property
+    def high(self) -> list[float]:
+        """High end of the band, one per state; empty for what has none."""
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
@@ -44,6 +51,8 @@ class Comparison(_Compiled):
         """Those that bear on one state, by its number."""
     def to_frame(self) -> pd.DataFrame:
         """One row per state (pandas)."""
+    def to_csv(self, path: str | os.PathLike[str]) -> None:
+        """The same as a file."""
     def __getitem__(self, name: str) -> ComparisonRow: ...
     def __len__(self) -> int: ...
 

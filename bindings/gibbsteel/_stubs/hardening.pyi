@@ -2,6 +2,8 @@
 
 from typing import ClassVar
 
+import pandas as pd
+
 from .analysis import MillAnalysis
 from .compiled import _Compiled
 from .estimate import Estimate, HardeningFamily, TradeIndices
@@ -42,6 +44,9 @@ class HardeningEstimates(_Compiled):
     @property
     def parameters_hash(self) -> str:
         """Of its content."""
+    @property
+    def condition(self) -> str:
+        """How it was soaked: ``"long-hold limit"``, ``"timed soak of 30 min"``."""
     @property
     def soak_kelvin(self) -> float:
         """Soak temperature [K]."""
@@ -96,6 +101,8 @@ class HardeningEstimates(_Compiled):
     @property
     def warnings(self) -> list[SoakWarning]:
         """What to know about these estimates."""
+    def to_frame(self) -> pd.DataFrame:
+        """One row per estimate (pandas)."""
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
@@ -116,3 +123,6 @@ def quantity_hardness_hv(options: HardeningOptions) -> Quantity:
 
 def quantity_hardness_hrc(options: HardeningOptions) -> Quantity:
     """As quenched [HRC]."""
+
+def quantity_grain_limit(options: HardeningOptions) -> Quantity:
+    """[um]"""

@@ -26,6 +26,11 @@ class Quantity(_Compiled):
     @property
     def by_family(self) -> bool:
         """True: it rests on the hardening family of the steel."""
+    @property
+    def has_band(self) -> bool:
+        """True: its values come with a band, as hardening estimates do."""
+    def band(self, state: State) -> tuple[float, float]:
+        """Low and high end of the band of its value; NaN where there is none."""
     def value(self, state: State) -> float:
         """NaN when the state is not usable."""
     def problems(self, parameters: ParameterSet) -> list[Problem]:

@@ -4,7 +4,7 @@ import os
 from typing import ClassVar
 
 from .compiled import _Compiled
-from .hardening import HardeningOptions
+from .hardening import HardeningEstimates, HardeningOptions
 from .measured_carbide import ShortSoak
 from .state import State
 from .sweep import Sweep
@@ -76,3 +76,6 @@ def long_hold_provenance(
     parameters: str, parameters_hash: str, at_soak_temperature: bool | None
 ) -> dict[str, str]:
     """The same of a result of long holds that keeps no state."""
+
+def estimates_provenance(estimates: HardeningEstimates) -> dict[str, str]:
+    """The same of hardening estimates."""

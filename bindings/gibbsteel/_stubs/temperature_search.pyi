@@ -132,7 +132,7 @@ class TemperatureSearch(_Compiled):
     def warnings(self) -> list[SoakWarning]:
         """The distinct warnings of the crossings; without one, of `low` and `high`."""
     @property
-    def span_of_nearest(self) -> tuple[float, float]:
+    def band_of_nearest(self) -> tuple[float, float]:
         """Of an estimate that never reaches the value; else NaN."""
     @property
     def low(self) -> State:

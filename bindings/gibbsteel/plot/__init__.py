@@ -8,6 +8,7 @@ file; what they share is in ``axes.py``, looks in ``phase_styles.py`` and
 
 from .plot_carbides import carbides
 from .plot_compare import compare
+from .plot_curves import curves
 from .plot_element_shares import carbon_shares, element_shares
 from .plot_map import map
 from .plot_maps import maps
@@ -20,6 +21,7 @@ __all__ = [
     "carbides",
     "carbon_shares",
     "compare",
+    "curves",
     "element_shares",
     "map",
     "maps",

@@ -10,7 +10,7 @@ import math
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
-from .._core import Problem
+from .._core import Problem, Quantity
 from ..errors import InputError
 from .cautions import Caution
 
@@ -18,6 +18,11 @@ if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
 SMALL = 7.5  # of notes [pt]
+_NOTES = "notes"  # of the text under a title
+_ANOTHER_AX = (
+    "give one without, or several steels to "
+    "gs.plot.curves([sweep, other], gs.quantities.matrix(\"C\"))"
+)
 _LEGEND_ROW = 13.0  # [pt]
 _CAUTION_ROW = 10.5  # [pt]
 _LETTER = 3.9  # mean width of a letter of a note [pt]
@@ -39,6 +44,20 @@ def cannot_draw(place: str, what: str, remedy: str) -> InputError:
     return InputError([Problem("gibbsteel.input.297", place, what, remedy)])
 
 
+def axis_label(quantity: Quantity) -> str:
+    """Name and unit as figures write them: "martensite start [°C]"."""
+    unit = {"C": "°C", "um": "µm"}.get(quantity.unit, quantity.unit)
+    return f"{quantity.name} [{unit}]" if unit else quantity.name
+
+
+def check_quantity(quantity: object) -> None:
+    """InputError for what is no Quantity."""
+    if not isinstance(quantity, Quantity):
+        what = f"is {type(quantity).__name__}, not Quantity"
+        remedy = 'give for instance gs.quantities.matrix("C")'
+        raise cannot_draw("quantity", what, remedy)
+
+
 def no_such_option(place: str, value: object, known: Sequence[str]) -> InputError:
     """gibbsteel.input.298"""
     what, remedy = f"is {value!r}", "choose from: " + ", ".join(known)
@@ -53,6 +72,8 @@ def own_or_given(ax: Axes | None, size: tuple[float, float] = (7.0, 4.8)) -> Axe
     if not hasattr(ax, "get_xaxis_transform"):
         what = f"is {type(ax).__name__}, not Axes"
         raise cannot_draw("ax", what, "give one Axes, for instance of plt.subplots()")
+    if any(text.get_gid() == _NOTES for text in ax.texts):
+        raise cannot_draw("ax", "holds such a figure already", _ANOTHER_AX)
     return ax
 
 
@@ -80,7 +101,7 @@ def heading(ax: Axes, title: str, notes: Sequence[str], raised: float = 0.0) -> 
         fontsize=SMALL,
         color="0.35",
         linespacing=1.15,
-        gid="notes",
+        gid=_NOTES,
     )
     lines = _wrap(text, notes, width)
     pad = 5.0 + raised + lines * SMALL * 1.22
@@ -102,6 +123,28 @@ def _wrap(text: Any, notes: Sequence[str], width: float) -> int:
         letters = max(24, min(letters - 1, int(letters * width / wide)))
 
 
+def to_fahrenheit(celsius: Any) -> Any:
+    """Of a number or an array."""
+    return 1.8 * celsius + 32.0
+
+
+def to_celsius(fahrenheit: Any) -> Any:
+    """Of a number or an array."""
+    return (fahrenheit - 32.0) / 1.8
+
+
+def fahrenheit_on_the_right(ax: Axes, label: str) -> None:
+    """A second scale, for axes whose temperature points upwards."""
+    second = ax.secondary_yaxis("right", functions=(to_fahrenheit, to_celsius))
+    second.set_ylabel(f"{label} [°F]")
+
+
+def degrees(celsius: float, fahrenheit: bool) -> str:
+    """"1120 °C" or "1120 °C (2048 °F)"."""
+    also = f" ({to_fahrenheit(celsius):.0f} °F)" if fahrenheit else ""
+    return f"{celsius:.0f} °C{also}"
+
+
 def temperature_axis(ax: Axes, celsius: Sequence[float], fahrenheit: bool) -> float:
     """Limits and label in C; a second scale in F when asked for: its height [pt]."""
     low, high = min(celsius), max(celsius)
@@ -110,10 +153,8 @@ def temperature_axis(ax: Axes, celsius: Sequence[float], fahrenheit: bool) -> fl
     ax.set_xlabel("soak temperature [°C]")
     if not fahrenheit:
         return 0.0
-    to_f, to_c = lambda c: 1.8 * c + 32.0, lambda f: (f - 32.0) / 1.8
-    ax.secondary_xaxis("top", functions=(to_f, to_c)).set_xlabel(
-        "soak temperature [°F]"
-    )
+    both = (to_fahrenheit, to_celsius)
+    ax.secondary_xaxis("top", functions=both).set_xlabel("soak temperature [°F]")
     return 33.0
 
 
@@ -133,13 +174,16 @@ def room_on_top(
     handles: Sequence[Any],
     cautions: Sequence[Caution],
     gaps: Sequence[tuple[float, float]] = (),
-) -> None:
+    floor: float = 0.0,
+) -> float:
     """A legend and the cautions above all data, which reach up to the given numbers.
 
-    `gaps` are temperature ranges without a usable result: hatched, below all that.
+    `gaps` are temperature ranges without a usable result: hatched, below all that. The
+    scales begin at `floor`.
 
     The first of the axes carries them; the others (of a second scale) get the same
-    room, so that nothing lies under the legend.
+    room, so that nothing lies under the legend. Returns the share of the height that is
+    left for the data.
     """
     ax = axes[0][0]
     width, height = size_in_points(ax)
@@ -164,7 +208,9 @@ def room_on_top(
     share = min(0.7, (used + 4.0) / height)
     mark_not_usable(ax, gaps, 1.0 - share)
     for one, highest in axes:
-        one.set_ylim(0.0, (highest if highest > 0.0 else 1.0) / (1.0 - share))
+        rise = highest - floor if highest > floor else 1.0
+        one.set_ylim(floor, floor + rise / (1.0 - share))
+    return 1.0 - share
 
 
 def _draw_caution(ax: Axes, caution: Caution, y: float, width: float) -> None:

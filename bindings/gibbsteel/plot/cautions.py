@@ -26,6 +26,19 @@ WORDS = {
     "gibbsteel.warning.312": "carbide former not modelled",
 }
 
+# Of hardening estimates. 330 says what 305 does; 335 and 357 are about steels, not
+# about temperatures.
+OF_ESTIMATES = {
+    "gibbsteel.warning.331": "outside the range of an equation",
+    "gibbsteel.warning.332": "martensite start not above the end of the quench",
+    "gibbsteel.warning.333": "nitrogen left out",
+    "gibbsteel.warning.334": "mass fractions stand for volume",
+    "gibbsteel.warning.336": "minutes may leave more carbide, less carbon",
+    "gibbsteel.warning.337": "estimates of the solid part",
+}
+_NO_VALUE = "no value (gap)"
+Ranges = tuple[tuple[float, float], ...]
+
 
 @dataclass(frozen=True)
 class Caution:
@@ -76,6 +89,57 @@ def cautions_of(states: Sequence[State]) -> list[Caution]:
         if ranges:
             found.append(Caution(words, ranges))
     return found
+
+
+def cautions_of_steels(
+    labels: Sequence[str],
+    steels: Sequence[Sequence[State]],
+    codes: Sequence[Sequence[set[str]]],
+    no_value: Sequence[Sequence[bool]],
+) -> list[Caution]:
+    """The cautions of several steels on one Axes, from the codes of each state; with
+    the names of the steels where not all carry it. Last where there is no number."""
+    flagged = {
+        words: [[code in state for state in steel] for steel in codes]
+        for code, words in {**WORDS, **OF_ESTIMATES}.items()
+    }
+    flagged[_NO_VALUE] = [list(flags) for flags in no_value]
+    found = []
+    for words, flags in flagged.items():
+        places = [
+            ranges_where([state.celsius for state in states], of_steel)
+            for states, of_steel in zip(steels, flags, strict=True)
+        ]
+        who = [name for name, ranges in zip(labels, places, strict=True) if ranges]
+        if who:
+            names = "" if len(who) == len(labels) else f" ({', '.join(who)})"
+            found.append(Caution(words + names, _joined(places)))
+    return found
+
+
+def _joined(several: Sequence[Ranges]) -> Ranges:
+    """What lies in any of them."""
+    joined: list[tuple[float, float]] = []
+    for low, high in sorted(one for ranges in several for one in ranges):
+        if joined and low <= joined[-1][1]:
+            low, high = joined[-1][0], max(high, joined.pop()[1])
+        joined.append((low, high))
+    return tuple(joined)
+
+
+def common_ranges(several: Sequence[Ranges]) -> Ranges:
+    """What lies in all of them.
+
+    Examples
+    --------
+    >>> common_ranges([((900.0, 950.0),), ((930.0, 990.0), (1000.0, 1010.0))])
+    ((930.0, 950.0),)
+    """
+    common = several[0]
+    for ranges in several[1:]:
+        ends = [(max(a, c), min(b, d)) for a, b in common for c, d in ranges]
+        common = tuple((low, high) for low, high in ends if low < high)
+    return common
 
 
 def not_usable(states: Sequence[State]) -> tuple[tuple[float, float], ...]:

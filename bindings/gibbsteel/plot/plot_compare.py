@@ -10,7 +10,7 @@ from .axes import cannot_draw, no_such_option, pyplot
 from .plot_carbides import carbides
 from .plot_element_shares import carbon_shares
 from .plot_matrix import matrix
-from .sweeps import celsius_of, states_of
+from .sweeps import as_list, celsius_of, states_of
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -65,7 +65,7 @@ def compare(
     """
     if what not in _PLOTS:
         raise no_such_option("what", what, list(_PLOTS))
-    chosen = [sweeps] if isinstance(sweeps, Sweep) else list(sweeps)
+    chosen = as_list(sweeps)
     celsius = [c for sweep in chosen for c in celsius_of(states_of(sweep))]
     if not chosen:
         raise cannot_draw("sweeps", "are none", "give two or more sweeps in a list")

@@ -9,19 +9,50 @@ import numpy as np
 import numpy.typing as npt
 
 from .._core import Quantity, SoakGrid, SweptVariable
-from .axes import cannot_draw, heading, own_or_given
+from .axes import (
+    axis_label,
+    cannot_draw,
+    check_quantity,
+    degrees,
+    fahrenheit_on_the_right,
+    heading,
+    no_such_option,
+    own_or_given,
+)
 from .map_marks import family_notes, mark_soaks
-from .sweeps import volume_basis
+from .sweeps import limit_words, volume_basis
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
 MAP_COLORS = ["#fbf6e3", "#c9dcc4", "#86b6b3", "#4c86a3", "#3a5f8f"]
+_LOOK = (  # of filled contours
+    "levels",
+    "cmap",
+    "colors",
+    "norm",
+    "vmin",
+    "vmax",
+    "alpha",
+    "extend",
+    "hatches",
+    "locator",
+    "antialiased",
+    "corner_mask",
+    "algorithm",
+    "nchunk",
+    "zorder",
+)
 _REMEDY = "give what steel.grid(C=[0.5, 0.6], celsius=range(1000, 1201, 50)) returns"
 
 
 def map(
-    grid: SoakGrid, quantity: Quantity, *, ax: Axes | None = None, **kw: Any
+    grid: SoakGrid,
+    quantity: Quantity,
+    *,
+    ax: Axes | None = None,
+    fahrenheit: bool = False,
+    **kw: Any,
 ) -> Axes:
     """A quantity over the two swept variables: filled contours, and lines with numbers.
 
@@ -34,6 +65,9 @@ def map(
         For instance ``gs.quantities.matrix("C")``.
     ax : matplotlib.axes.Axes, optional
         Where to draw; a new figure when left out.
+    fahrenheit : bool
+        A second scale on the right where temperature is swept; otherwise the
+        temperature of the soaks in both units.
     **kw
         Passed on to the filled contours, for instance ``levels=12``, ``cmap="Greys"``.
 
@@ -44,7 +78,8 @@ def map(
     Raises
     ------
     InputError
-        What is given is no grid, or has one row or column; what is no quantity.
+        What is given is no grid, or has one row or column; what is no quantity; a
+        keyword that filled contours do not know.
 
     Notes
     -----
@@ -66,13 +101,11 @@ def map(
     ('C in the steel [wt%]', 'soak temperature [°C]')
     """
     check_grid(grid)
-    if not isinstance(quantity, Quantity):
-        what = f"is {type(quantity).__name__}, not Quantity"
-        remedy = 'give for instance gs.quantities.matrix("C")'
-        raise cannot_draw("quantity", what, remedy)
+    check_quantity(quantity)
+    check_look(kw)
     ax = own_or_given(ax, (6.4, 5.2))
-    marks = draw_map(ax, grid, quantity, kw)
-    map_heading(ax, grid, quantity, marks)
+    marks = draw_map(ax, grid, quantity, fahrenheit, kw)
+    map_heading(ax, grid, quantity, fahrenheit, marks)
     return ax
 
 
@@ -85,8 +118,20 @@ def check_grid(grid: object) -> None:
         raise cannot_draw("grid", what, "sweep two or more values of each variable")
 
 
+def check_look(kw: Mapping[str, Any]) -> None:
+    """InputError for a keyword that filled contours do not know: matplotlib would only
+    say on the side that it was not used."""
+    for name in kw:
+        if name not in _LOOK:
+            raise no_such_option("keyword", name, _LOOK)
+
+
 def draw_map(
-    ax: Axes, grid: SoakGrid, quantity: Quantity, kw: Mapping[str, Any]
+    ax: Axes,
+    grid: SoakGrid,
+    quantity: Quantity,
+    fahrenheit: bool,
+    kw: Mapping[str, Any],
 ) -> list[str]:
     """Everything but the heading; words that explain the marks."""
     columns, rows = np.argsort(grid.first.values), np.argsort(grid.second.values)
@@ -97,35 +142,43 @@ def draw_map(
     ax.set_xlim(x[0], x[-1])
     ax.set_ylim(y[0], y[-1])
     _hatch_background(ax)
-    _draw_contours(ax, x, y, z, quantity, kw)
+    gap = 0.05
+    if fahrenheit and grid.second.is_temperature:
+        fahrenheit_on_the_right(ax, "soak temperature")
+        gap = 0.2 if ax.figure.get_layout_engine() is None else gap
+    _draw_contours(ax, x, y, z, quantity, gap, kw)
     return mark_soaks(ax, grid) + family_notes(grid, quantity)
 
 
 def map_heading(
-    ax: Axes, grid: SoakGrid, quantity: Quantity, marks: Sequence[str]
+    ax: Axes,
+    grid: SoakGrid,
+    quantity: Quantity,
+    fahrenheit: bool,
+    marks: Sequence[str],
 ) -> None:
     """Steel and quantity; composition, soak, basis and edition; words for the marks."""
-    volumes = quantity.unit == "vol%"
     title = f"{grid.steel or 'steel'}: {quantity.name}"
-    heading(ax, title, [*_notes(grid, volumes), *marks])
+    heading(ax, title, [*_notes(grid, quantity, fahrenheit), *marks])
 
 
 def _label(variable: SweptVariable) -> str:
     return "soak temperature [°C]" if variable.is_temperature else variable.label
 
 
-def _notes(grid: SoakGrid, volumes: bool) -> list[str]:
+def _notes(grid: SoakGrid, quantity: Quantity, fahrenheit: bool) -> list[str]:
     """What is swept, the rest of the composition and the basis of volumes; soak and
     edition of the file."""
     swept = [v.name for v in (grid.first, grid.second) if not v.is_temperature]
     given = grid.analysis.given
     fixed = " ".join(f"{x:g}{s}" for s, x in given.items() if s not in ("Fe", *swept))
     done = [state for state in grid.states if state is not None]
+    volumes = quantity.unit == "vol%"
     basis = volume_basis(done[0]) if volumes and done else ""
-    at = "" if grid.celsius is None else f" at {grid.celsius:.0f} °C"
+    at = "" if grid.celsius is None else f" at {degrees(grid.celsius, fahrenheit)}"
     return [
         f"{' and '.join(swept)} swept; {fixed}, balance Fe [wt%]{basis}",
-        f"Long-hold limit{at}. {grid.parameters}",
+        f"{limit_words(quantity, at)}{grid.parameters}",
     ]
 
 
@@ -163,8 +216,11 @@ def _draw_contours(
     y: npt.NDArray[np.float64],
     z: npt.NDArray[np.float64],
     quantity: Quantity,
+    gap: float,
     kw: Mapping[str, Any],
 ) -> None:
+    """`gap`: between map and bar, as a share of the width; a layout adds what stands
+    between them."""
     known = z[~np.isnan(z)]  # matplotlib leaves the others out
     if known.size == 0:
         return
@@ -175,8 +231,8 @@ def _draw_contours(
     # No corner masks: a cell with a soak that failed is left open as a whole.
     look = {"levels": 10, "cmap": _colors(), "corner_mask": False, **kw}
     filled = ax.contourf(x, y, z, **look)
-    bar = ax.figure.colorbar(filled, ax=ax)
-    bar.set_label(quantity.label)
+    bar = ax.figure.colorbar(filled, ax=ax, pad=gap)
+    bar.set_label(axis_label(quantity))
     if level:
         bar.set_ticks([lowest])
         return

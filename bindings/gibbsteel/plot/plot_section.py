@@ -5,7 +5,13 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from .._core import SectionAxis, SectionMap
-from .axes import cannot_draw, heading, own_or_given
+from .axes import (
+    cannot_draw,
+    degrees,
+    fahrenheit_on_the_right,
+    heading,
+    own_or_given,
+)
 from .section_labels import count_small, name_fields
 
 if TYPE_CHECKING:
@@ -37,7 +43,8 @@ def section(
     ax : matplotlib.axes.Axes, optional
         Where to draw; a new figure when left out.
     fahrenheit : bool
-        A second scale on the right, for maps over temperature.
+        A second scale on the right, for maps over temperature; the temperature of the
+        others in both units.
 
     Returns
     -------
@@ -72,14 +79,14 @@ def section(
     _set_axes(ax, section_map, fahrenheit)
     _draw_gaps(ax, section_map)
     _draw_boundaries(ax, section_map)
-    _write_names(ax, section_map)
+    _write_names(ax, section_map, fahrenheit)
     return ax
 
 
-def _write_names(ax: Axes, section_map: SectionMap) -> None:
+def _write_names(ax: Axes, section_map: SectionMap, fahrenheit: bool) -> None:
     """Heading and names. A number more in the heading leaves the map less room, so that
     another name may not fit: until nothing changes."""
-    title, notes = _title(section_map), _notes(section_map)
+    title, notes = _title(section_map), _notes(section_map, fahrenheit)
     fields = count_small(ax, section_map.fields)
     numbers: dict[str, int] = {}
     while True:
@@ -101,9 +108,7 @@ def _set_axes(ax: Axes, section_map: SectionMap, fahrenheit: bool) -> None:
     ax.set_xlabel(_label(x))
     ax.set_ylabel(_label(y))
     if fahrenheit and not y.element:
-        to_f, to_c = lambda c: 1.8 * c + 32.0, lambda f: (f - 32.0) / 1.8
-        second = ax.secondary_yaxis("right", functions=(to_f, to_c))
-        second.set_ylabel("temperature [°F]")
+        fahrenheit_on_the_right(ax, "temperature")
 
 
 def _draw_gaps(ax: Axes, section_map: SectionMap) -> None:
@@ -138,7 +143,7 @@ def _title(section_map: SectionMap) -> str:
     return f"{name}: phases over {' and '.join(axes or ['temperature'])}"
 
 
-def _notes(section_map: SectionMap) -> list[str]:
+def _notes(section_map: SectionMap, fahrenheit: bool) -> list[str]:
     """The rest of the composition; long-hold limit, edition of the file; cautions."""
     swept = {section_map.x.element, section_map.y.element, "Fe"}
     given = section_map.analysis.given
@@ -147,7 +152,7 @@ def _notes(section_map: SectionMap) -> list[str]:
     )
     rest = f"{fixed}, balance Fe [wt%]" if fixed else "balance Fe"
     celsius = section_map.celsius
-    at = "" if celsius is None else f" at {celsius:.0f} °C"
+    at = "" if celsius is None else f" at {degrees(celsius, fahrenheit)}"
     notes = [rest, f"Long-hold limit{at}. {section_map.parameters}"]
     codes = dict.fromkeys(warning.code for warning in section_map.warnings)
     cautions = [_WORDS[code] for code in codes if code in _WORDS]
