@@ -235,7 +235,7 @@ std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
   Warnings out;
   check_ranges(set, state, unit, out);
   check_melting(set, state, unit, out);
-  check_certificate(set, state.analysis, out);
+  check_certificate(set, state.analysis, unit, out);
   if (!state.usable()) {
     out.push_back({"gibbsteel.warning.308",
                    "The calculation gave no usable result: " +
