@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "internal/certificate_warnings.hpp"
+#include "internal/error_codes.hpp"
 #include "internal/layer_remedy.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
@@ -251,6 +252,21 @@ std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
   check_graphite(state, out);
   check_weak_spots(set, state, out);
   return out;
+}
+
+void ask_for_celsius(Temperature given, TemperatureUnit unit,
+                     std::vector<Warning>& warnings) {
+  constexpr double kColdest = 800.0, kHottest = 1250.0;  // of hardening [C]
+  const double number = given.in_fahrenheit();
+  if (unit != TemperatureUnit::fahrenheit || number < kColdest || number > kHottest)
+    return;
+  for (Warning& warning : warnings) {
+    if (warning.code == codes::kTemperatureOutside) return;  // asks by itself
+    if (warning.code == codes::kMatrixNotAustenite)
+      warning.text += " Did you mean " +
+                      as_given(Temperature::celsius(number), TemperatureUnit::celsius) +
+                      "? It was given as " + as_given(given, unit) + ".";
+  }
 }
 
 }  // namespace gibbsteel::internal
