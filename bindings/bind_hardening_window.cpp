@@ -58,8 +58,8 @@ void bind_span(py::module_& m) {
           },
           [](const py::tuple& t) {
             return WindowSpan{range_of(t[0].cast<Pair>()),
-                              enumerator(t[1], WindowRule::melting),
-                              enumerator(t[2], WindowRule::melting)};
+                              enumerator(t[1], WindowRule::left_out),
+                              enumerator(t[2], WindowRule::left_out)};
           }));
 }
 
@@ -77,7 +77,7 @@ void bind_rule_spans(py::module_& m) {
             return py::make_tuple(static_cast<int>(r.rule), r.text, r.spans);
           },
           [](const py::tuple& t) {
-            return RuleSpans{enumerator(t[0], WindowRule::melting),
+            return RuleSpans{enumerator(t[0], WindowRule::left_out),
                              t[1].cast<std::string>(),
                              t[2].cast<std::vector<WindowSpan>>()};
           }));
@@ -99,8 +99,8 @@ HardeningWindow window_from(const py::tuple& t) {
   w.status = enumerator(t[2], WindowStatus::not_known);
   w.floor = temperature_of(t[3].cast<std::optional<double>>());
   w.ceiling = temperature_of(t[4].cast<std::optional<double>>());
-  w.floor_rule = enumerator(t[5], WindowRule::melting);
-  w.ceiling_rule = enumerator(t[6], WindowRule::melting);
+  w.floor_rule = enumerator(t[5], WindowRule::left_out);
+  w.ceiling_rule = enumerator(t[6], WindowRule::left_out);
   w.spans = t[7].cast<std::vector<WindowSpan>>();
   w.rules = t[8].cast<std::vector<RuleSpans>>();
   w.at_floor = t[9].cast<State>();

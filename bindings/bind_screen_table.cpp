@@ -69,6 +69,12 @@ std::map<std::string, std::string> warning_texts(const ScreenTable& table) {
   return texts;
 }
 
+std::vector<std::string> family_keys(const ScreenTable& table) {
+  std::vector<std::string> keys;
+  for (const ScreenFamily& family : table.families) keys.push_back(family.key);
+  return keys;
+}
+
 std::map<std::string, std::size_t> count(const ScreenTable& table) {
   std::map<std::string, std::size_t> named;
   for (const auto& [status, rows] : table.count())
@@ -135,6 +141,22 @@ void bind_columns(Class& c) {
       "Shape (rows,), bool: every number of the row may be used.");
 }
 
+void bind_warnings(Class& c) {
+  c.def("count_warnings", &ScreenTable::count_warnings,
+        "Code of a warning -> number of rows that carry it.")
+      .def_property_readonly(
+          "warning_texts", &warning_texts,
+          "Code -> text in the first row that carries it; others may "
+          "hold other numbers.")
+      .def_property_readonly(
+          "families", &family_keys,
+          "Families of steels of the usable rows, where a quantity rests on them.")
+      .def_property_readonly("table_warnings", &ScreenTable::table_warnings,
+                             "What no row tells alone: rows of several families.")
+      .def_property_readonly("_first_warnings", &first_warnings)
+      .def_property_readonly("_first_of_families", &first_of_families);
+}
+
 void bind_about(Class& c) {
   c.def_readonly("first_row", &ScreenTable::first_row,
                  "Number of the first row within the whole screen.")
@@ -157,13 +179,6 @@ void bind_about(Class& c) {
       .def_readonly("parameters_hash", &ScreenTable::parameters_hash,
                     "ParameterSet.content_hash of the parameter file.")
       .def("count", &count, "Status name -> number of rows, for those that occur.")
-      .def("count_warnings", &ScreenTable::count_warnings,
-           "Code of a warning -> number of rows that carry it.")
-      .def_property_readonly(
-          "warning_texts", &warning_texts,
-          "Code -> text in the first row that carries it; others may "
-          "hold other numbers.")
-      .def_property_readonly("_first_warnings", &first_warnings)
       .def("__len__", &ScreenTable::rows)
       .def("__repr__",
            [](const ScreenTable& t) { return "<ScreenTable: " + t.brief() + ">"; })
@@ -187,6 +202,7 @@ void bind_screen_table(py::module_& m) {
   Class table(m, "ScreenTable", "Rows of a screen: numbers side by side.");
   bind_conditions(table);
   bind_columns(table);
+  bind_warnings(table);
   bind_about(table);
   table
       .def(
@@ -198,7 +214,7 @@ void bind_screen_table(py::module_& m) {
           py::kw_only(), py::arg("absent") = false,
           "Table, one row per row (pandas); see gibbsteel.screen_frames.")
       .def_static("_restored", &screen_table_from, py::arg("stored"))
-      .def(tagged_pickle(&screen_table_state, &screen_table_from, 2));
+      .def(tagged_pickle(&screen_table_state, &screen_table_from, 3));
   m.def("join_screens", &join, py::arg("tables"), "One table from consecutive ones.");
 }
 

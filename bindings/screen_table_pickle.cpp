@@ -32,6 +32,21 @@ bool is_code(const std::string& code) {
          code.find_first_not_of("0123456789", kStart.size()) == std::string::npos;
 }
 
+/// What came with formats 2 and 3.
+void fill_later(const py::tuple& s, ScreenTable& t) {
+  fill(t.kelvin, s[19]);
+  fill(t.steel_weight_percent, s[20]);
+  fill(t.warning_bits, s[21]);
+  t.rows_per_composition = s[23].cast<std::size_t>();
+  for (const auto& [code, row, text] : s[22].cast<std::vector<FirstWarning>>()) {
+    if (!is_code(code)) throw py::value_error("no code of a warning");
+    t.warning_texts.push_back({code, row, text});
+  }
+  if (s.size() > 24)  // since format 3
+    for (const auto& [key, row] : s[24].cast<std::vector<FirstOfFamily>>())
+      t.families.push_back({key, row});
+}
+
 }  // namespace
 
 std::vector<FirstWarning> first_warnings(const ScreenTable& table) {
@@ -41,16 +56,22 @@ std::vector<FirstWarning> first_warnings(const ScreenTable& table) {
   return all;
 }
 
+std::vector<FirstOfFamily> first_of_families(const ScreenTable& table) {
+  std::vector<FirstOfFamily> all;
+  for (const ScreenFamily& f : table.families) all.emplace_back(f.key, f.first_row);
+  return all;
+}
+
 py::tuple screen_table_state(const ScreenTable& t) {
-  return py::make_tuple(t.first_row, t.rows_asked, t.kinds, t.elements, t.quantities,
-                        t.basis == VolumeBasis::soak, t.parameters, t.parameters_hash,
-                        t.rows(), bytes_of(t.status), bytes_of(t.certificate),
-                        bytes_of(t.warnings), bytes_of(t.carbide_volume_percent),
-                        bytes_of(t.carbon_activity), bytes_of(t.gibbs_energy),
-                        bytes_of(t.volume_percent), bytes_of(t.matrix_weight_percent),
-                        bytes_of(t.quantity), t.steel_elements, bytes_of(t.kelvin),
-                        bytes_of(t.steel_weight_percent), bytes_of(t.warning_bits),
-                        first_warnings(t), t.rows_per_composition);
+  return py::make_tuple(
+      t.first_row, t.rows_asked, t.kinds, t.elements, t.quantities,
+      t.basis == VolumeBasis::soak, t.parameters, t.parameters_hash, t.rows(),
+      bytes_of(t.status), bytes_of(t.certificate), bytes_of(t.warnings),
+      bytes_of(t.carbide_volume_percent), bytes_of(t.carbon_activity),
+      bytes_of(t.gibbs_energy), bytes_of(t.volume_percent),
+      bytes_of(t.matrix_weight_percent), bytes_of(t.quantity), t.steel_elements,
+      bytes_of(t.kelvin), bytes_of(t.steel_weight_percent), bytes_of(t.warning_bits),
+      first_warnings(t), t.rows_per_composition, first_of_families(t));
 }
 
 ScreenTable screen_table_from(const py::tuple& s) {
@@ -80,15 +101,7 @@ ScreenTable screen_table_from(const py::tuple& s) {
   fill(t.volume_percent, s[15]);
   fill(t.matrix_weight_percent, s[16]);
   fill(t.quantity, s[17]);
-  if (!has_conditions) return t;
-  fill(t.kelvin, s[19]);
-  fill(t.steel_weight_percent, s[20]);
-  fill(t.warning_bits, s[21]);
-  t.rows_per_composition = s[23].cast<std::size_t>();
-  for (const auto& [code, row, text] : s[22].cast<std::vector<FirstWarning>>()) {
-    if (!is_code(code)) throw py::value_error("no code of a warning");
-    t.warning_texts.push_back({code, row, text});
-  }
+  if (has_conditions) fill_later(s, t);
   return t;
 }
 

@@ -15,6 +15,10 @@ namespace gibbsteel::python {
 using FirstWarning = std::tuple<std::string, std::size_t, std::string>;
 std::vector<FirstWarning> first_warnings(const ScreenTable& table);
 
+/// Key of a family of steels, first row that belongs to it.
+using FirstOfFamily = std::tuple<std::string, std::size_t>;
+std::vector<FirstOfFamily> first_of_families(const ScreenTable& table);
+
 py::tuple screen_table_state(const ScreenTable& table);
 /// @throws py::value_error
 ScreenTable screen_table_from(const py::tuple& fields);

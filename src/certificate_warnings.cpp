@@ -3,6 +3,7 @@
 #include <initializer_list>
 
 #include "internal/layer_remedy.hpp"
+#include "internal/left_out.hpp"
 #include "internal/number_format.hpp"
 
 namespace gibbsteel::internal {
@@ -73,8 +74,9 @@ void check_units(const NamedValues& given, std::vector<Warning>& out) {
 }  // namespace
 
 void check_certificate(const ParameterSet& set, const MillAnalysis& analysis,
-                       std::vector<Warning>& out) {
+                       TemperatureUnit unit, std::vector<Warning>& out) {
   check_left_out(analysis, out);
+  if (const auto much = left_out_warning(analysis, unit)) out.push_back(*much);
   check_carbide_formers(set, analysis.not_modelled, out);
   check_units(analysis.given, out);
 }

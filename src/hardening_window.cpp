@@ -6,6 +6,7 @@
 #include "internal/distinct_warnings.hpp"
 #include "internal/family_borders.hpp"
 #include "internal/kind_names.hpp"
+#include "internal/left_out.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/melting_rule.hpp"
 #include "internal/number_format.hpp"
@@ -70,6 +71,7 @@ class WindowSearch {
                 *rules_.least_pinning_volume_percent);
     add_solidus();
     if (may_melt_) add_melting();
+    add_left_out();
   }
 
   void add_least(WindowRule rule, const Quantity& quantity, double least) {
@@ -136,6 +138,19 @@ class WindowSearch {
     add(WindowRule::melting, rule.text, rule.spans, changes_.gaps);
   }
 
+  void add_left_out() {
+    const auto melt =
+        internal::possible_melt(window_.analysis, window_.temperature_unit);
+    const TemperatureRange& range = scan_.range;
+    if (!melt || melt->from >= range.high) return;
+    internal::WindowSpans spans;
+    if (range.low < melt->from)
+      spans.push_back(
+          {{range.low, melt->from}, WindowRule::range, WindowRule::left_out});
+    add(WindowRule::left_out, melt->text, std::move(spans),
+        {{std::max(range.low, melt->from), range.high, melt->text}});
+  }
+
   /// @param gaps  where it is not known whether the rule is kept
   void add(WindowRule rule, std::string text, internal::WindowSpans spans,
            std::vector<PhaseGap> gaps = {}) {
@@ -176,7 +191,9 @@ class WindowSearch {
       window_.status = all_known() ? WindowStatus::no_window : WindowStatus::not_known;
     else
       take(window_.spans.front());
-    const bool known = may_melt_ || known_solidus_;
+    const bool known =
+        may_melt_ || known_solidus_ ||
+        internal::possible_melt(window_.analysis, window_.temperature_unit).has_value();
     const std::string melting =
         known ? "" : internal::no_melting_known(scan_.problem.system.parameters());
     window_.remarks =
@@ -235,6 +252,7 @@ std::vector<Warning> HardeningWindow::warnings() const {
   std::vector<Warning> all = internal::distinct_warnings({&at_floor, &at_ceiling});
   for (const Warning& warning : of_hardness) internal::add_distinct(warning, all);
   if (by_family) internal::add_distinct(internal::near_border(analysis.modelled), all);
+  internal::add_distinct(internal::left_out_warning(analysis, temperature_unit), all);
   return all;
 }
 

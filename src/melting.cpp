@@ -6,9 +6,11 @@
 #include "internal/distinct_warnings.hpp"
 #include "internal/error_codes.hpp"
 #include "internal/layer_remedy.hpp"
+#include "internal/left_out.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/melting_text.hpp"
 #include "internal/soak_problem.hpp"
+#include "internal/temperature_text.hpp"
 #include "scan/temperature_scan.hpp"
 
 namespace gibbsteel {
@@ -142,12 +144,22 @@ std::string no_liquid(const State& low, const ParameterSet& set) {
   return "the parameter file has no liquid" + (how.empty() ? "" : ": " + how);
 }
 
+/// "computed without B 2 wt%, not modelled (possible melt of ...): "; empty for most.
+std::string without(const MeltingRange& found) {
+  const std::string missing = internal::left_out_text(found.analysis);
+  if (missing.empty()) return "";
+  const auto melt = internal::possible_melt(found.analysis, found.temperature_unit);
+  return "computed without " + missing + ", not modelled" +
+         internal::in_brackets(melt ? melt->text : "") + ": ";
+}
+
 /// @param low,high  at the ends of what was searched
 /// @param set       on which a layer with liquid would be laid
 void conclude(const State& low, const State& high, const std::vector<PhaseGap>& gaps,
               const ParameterSet& set, MeltingRange& found) {
   found.text = internal::melting_text(found, no_liquid(low, set), gaps);
   if (found.status == MeltingStatus::no_liquid) return;
+  found.text = without(found) + found.text;
   found.noted =
       internal::distinct_warnings({found.solidus ? &found.at_solidus : &low,
                                    found.liquidus ? &found.at_liquidus : &high});

@@ -5,6 +5,7 @@
 #include <cstring>
 
 #include "gibbsteel/errors.hpp"
+#include "internal/family_borders.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -44,6 +45,17 @@ void keep_first(ScreenWarning warning, std::vector<ScreenWarning>& all) {
     *place = std::move(warning);
 }
 
+/// Where the family is or belongs; the list is ordered by key.
+void keep_first(ScreenFamily family, std::vector<ScreenFamily>& all) {
+  const auto place = std::lower_bound(
+      all.begin(), all.end(), family.key,
+      [](const ScreenFamily& f, const std::string& key) { return f.key < key; });
+  if (place == all.end() || place->key != family.key)
+    all.insert(place, std::move(family));
+  else
+    place->first_row = std::min(place->first_row, family.first_row);
+}
+
 /// Number of the bit of a code: 3 for "gibbsteel.warning.303".
 /// @pre tests/parameter_file/error_codes_test.cpp holds that every code has one
 unsigned bit_of(const std::string& code) {
@@ -58,11 +70,15 @@ bool same_columns(const ScreenTable& a, const ScreenTable& b) {
          a.parameters_hash == b.parameters_hash;
 }
 
-/// The first to carry a code is in the table that comes first.
+/// The first to carry a code, or of a family, is in the table that comes first.
 void append_warnings(const ScreenTable& next, ScreenTable& table) {
   for (ScreenWarning warning : next.warning_texts) {
     warning.first_row += table.rows();
     keep_first(std::move(warning), table.warning_texts);
+  }
+  for (ScreenFamily family : next.families) {
+    family.first_row += table.rows();
+    keep_first(std::move(family), table.families);
   }
 }
 
@@ -85,6 +101,8 @@ void ScreenTable::resize(std::size_t rows) {
   warning_bits.resize(rows, 0);
   std::erase_if(warning_texts,
                 [rows](const ScreenWarning& w) { return w.first_row >= rows; });
+  std::erase_if(families,
+                [rows](const ScreenFamily& f) { return f.first_row >= rows; });
   for (auto* column :
        {&kelvin, &carbide_volume_percent, &carbon_activity, &gibbs_energy})
     column->resize(rows, kNone);
@@ -121,6 +139,18 @@ std::map<ScreenStatus, std::size_t> ScreenTable::count() const {
   return rows;
 }
 
+void ScreenTable::note_family(std::size_t at, const std::string& key) {
+  keep_first({key, at}, families);
+}
+
+std::vector<Warning> ScreenTable::table_warnings() const {
+  std::vector<std::string> keys;
+  for (const ScreenFamily& family : families) keys.push_back(family.key);
+  std::vector<Warning> all;
+  internal::add_distinct(internal::several_families(keys), all);
+  return all;
+}
+
 void ScreenTable::note_warnings(std::size_t at, const std::vector<Warning>& carried) {
   warnings[at] = static_cast<std::int32_t>(carried.size());
   for (const Warning& warning : carried) {
@@ -147,7 +177,7 @@ bool ScreenTable::operator==(const ScreenTable& other) const {
          same_bits(status, other.status) && same_bits(certificate, other.certificate) &&
          same_bits(warnings, other.warnings) &&
          same_bits(warning_bits, other.warning_bits) &&
-         warning_texts == other.warning_texts &&
+         warning_texts == other.warning_texts && families == other.families &&
          same_bits(carbide_volume_percent, other.carbide_volume_percent) &&
          same_bits(carbon_activity, other.carbon_activity) &&
          same_bits(gibbs_energy, other.gibbs_energy) &&

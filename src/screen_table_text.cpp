@@ -48,6 +48,9 @@ std::string ScreenTable::brief() const {
              std::to_string(rows);
   const std::size_t others = without_codes(*this);
   if (others > 0) named += ", warnings in " + rows_text(others);
+  for (const Warning& warning : table_warnings())
+    named += (named.empty() ? ", warnings: " : ", ") + number_of(warning.code) +
+             " of the whole table";
   return counts_text(*this) + named;
 }
 
@@ -65,6 +68,9 @@ std::string ScreenTable::full() const {
             ", first in row " + std::to_string(first_row + warning.first_row) + ": " +
             warning.text,
         kWidth, 2);
+  for (const Warning& warning : table_warnings())
+    text += internal::wrapped(
+        "! [" + warning.code + "] of the whole table: " + warning.text, kWidth, 2);
   const std::size_t others = without_codes(*this);
   if (others > 0) text += "! " + rows_text(others) + " with warnings of unknown code\n";
   return text + internal::wrapped(internal::kCaution, kWidth, 0);

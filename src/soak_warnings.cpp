@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "internal/certificate_warnings.hpp"
+#include "internal/error_codes.hpp"
 #include "internal/layer_remedy.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
@@ -235,7 +236,7 @@ std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
   Warnings out;
   check_ranges(set, state, unit, out);
   check_melting(set, state, unit, out);
-  check_certificate(set, state.analysis, out);
+  check_certificate(set, state.analysis, unit, out);
   if (!state.usable()) {
     out.push_back({"gibbsteel.warning.308",
                    "The calculation gave no usable result: " +
@@ -251,6 +252,21 @@ std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
   check_graphite(state, out);
   check_weak_spots(set, state, out);
   return out;
+}
+
+void ask_for_celsius(Temperature given, TemperatureUnit unit,
+                     std::vector<Warning>& warnings) {
+  constexpr double kColdest = 800.0, kHottest = 1250.0;  // of hardening [C]
+  const double number = given.in_fahrenheit();
+  if (unit != TemperatureUnit::fahrenheit || number < kColdest || number > kHottest)
+    return;
+  for (Warning& warning : warnings) {
+    if (warning.code == codes::kTemperatureOutside) return;  // asks by itself
+    if (warning.code == codes::kMatrixNotAustenite)
+      warning.text += " Did you mean " +
+                      as_given(Temperature::celsius(number), TemperatureUnit::celsius) +
+                      "? It was given as " + as_given(given, unit) + ".";
+  }
 }
 
 }  // namespace gibbsteel::internal

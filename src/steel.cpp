@@ -4,6 +4,7 @@
 #include "internal/run_sweep.hpp"
 #include "internal/shared_hash.hpp"
 #include "internal/soak_problem.hpp"
+#include "internal/soak_warnings.hpp"
 #include "internal/variant_name.hpp"
 
 namespace gibbsteel {
@@ -25,7 +26,9 @@ Steel::Steel(const NamedValues& weight_percent, SteelOptions options)
 State Steel::soak(Temperature t, const SoakOptions& options) const {
   internal::check_temperatures({&t, 1}, options.temperature_unit);
   const internal::SoakProblem problem(*this, options);
-  return problem.state_of(problem.solve(t));
+  State state = problem.state_of(problem.solve(t));
+  internal::ask_for_celsius(t, options.temperature_unit, state.warnings);
+  return state;
 }
 
 Sweep Steel::sweep(std::span<const Temperature> temperatures,

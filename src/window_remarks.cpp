@@ -3,6 +3,7 @@
 #include "gibbsteel/hardening_quantities.hpp"
 #include "internal/hardening_warnings.hpp"
 #include "internal/layer_remedy.hpp"
+#include "internal/left_out.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/temperature_text.hpp"
 #include "internal/window_rules.hpp"
@@ -23,6 +24,13 @@ void tell_unknown(const HardeningWindow& window, const std::string& stopped,
     text += (text.empty() ? "" : "; ") + std::string("above ") +
             degrees(reached, window.temperature_unit) + " (" + stopped + ")";
   if (!text.empty()) remarks.push_back("Not known and left out: " + text + ".");
+}
+
+void tell_left_out(const MillAnalysis& analysis, Remarks& remarks) {
+  const std::string missing = left_out_text(analysis);
+  if (!missing.empty())
+    remarks.push_back("Hardening and melting were judged without " + missing +
+                      ", not modelled: they are not those of this steel.");
 }
 
 void tell_grain_growth(const WindowRules& rules, Remarks& remarks) {
@@ -75,6 +83,7 @@ std::vector<std::string> window_remarks(const HardeningWindow& window,
                                         Temperature reached) {
   Remarks remarks;
   tell_unknown(window, stopped, reached, remarks);
+  tell_left_out(window.analysis, remarks);
   if (!melting.empty()) remarks.push_back(melting);
   tell_grain_growth(rules, remarks);
   tell_hardness(window, rules, remarks);

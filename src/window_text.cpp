@@ -90,6 +90,8 @@ std::string_view to_string(WindowRule rule) noexcept {
       return "solidus";
     case WindowRule::melting:
       return "melting";
+    case WindowRule::left_out:
+      return "left out";
     case WindowRule::unknown:
       break;
   }

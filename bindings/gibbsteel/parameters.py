@@ -139,7 +139,7 @@ def load_parameters(
         JSON; the format is described in ``thermo_data/README.md``.
     on_top_of : ParameterSet, optional
         The file is then a layer: it may replace terms and add elements, phases,
-        curves and sources of the set below.
+        curves and sources of the set below. A layer is refused without it.
 
     Returns
     -------
@@ -149,7 +149,8 @@ def load_parameters(
     Raises
     ------
     DataError
-        With every problem of the file: place, what is wrong, what would be right.
+        With every problem of the file: place, what is wrong, what would be right. A
+        layer without the set below: gibbsteel.data.172 alone.
 
     Examples
     --------

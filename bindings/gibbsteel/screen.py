@@ -63,8 +63,8 @@ def screen(
     quantities : Quantity or sequence of Quantity
         More columns, for instance ``[gs.quantities.hardness_hrc()]``. Called from
         several threads. Where one is a hardening estimate, rows carry its warnings too
-        (gibbsteel.warning.330 to .337), and those of a block of
-        ``gs.SCREEN_BLOCK_ROWS`` that holds several families say so (.357).
+        (gibbsteel.warning.330 to .337); that rows are of several families (.357) stands
+        in ``table_warnings``, and the families in ``families``.
     parameters : ParameterSet, optional
         `default_parameters` when left out.
     bind_tramp_elements : bool

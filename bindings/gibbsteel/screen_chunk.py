@@ -17,8 +17,10 @@ from .screen_arrays import COLUMNS
 
 OLD_COLUMNS = 9  # of COLUMNS, in folders of an earlier format
 TEXTS = "warning_texts"  # code, first row and text of each warning
+FAMILIES = "families"  # key and first row of each family of steels
 FIRST_ROW = "first_row"
 SCREEN = "screen"  # hash of what decides the numbers
+_Firsts = list[tuple[Any, ...]]
 _FILES = (OSError, EOFError, zipfile.BadZipFile, zlib.error)
 UNREADABLE = (*_FILES, AttributeError, KeyError, TypeError, ValueError, RuntimeError)
 
@@ -46,6 +48,7 @@ def write_chunk(table: ScreenTable, file: Path, screen: str) -> None:
     """Puts a finished chunk in its place, whole or not at all."""
     columns = {name: getattr(table, name) for name in COLUMNS}
     columns[TEXTS] = np.array(json.dumps(table._first_warnings))
+    columns[FAMILIES] = np.array(json.dumps(table._first_of_families))
     columns[FIRST_ROW] = np.array(table.first_row)
     columns[SCREEN] = np.array(screen)
     part = file.with_suffix(".part")
@@ -54,15 +57,22 @@ def write_chunk(table: ScreenTable, file: Path, screen: str) -> None:
     part.replace(file)
 
 
-def _columns(file: Path, first: int, screen: str | None) -> tuple[dict[str, Any], str]:
-    """Bytes of every column, and the texts of the warnings."""
+def _columns(
+    file: Path, first: int, screen: str | None
+) -> tuple[dict[str, Any], _Firsts, _Firsts]:
+    """Bytes of every column, the texts of the warnings, and the families."""
     with file.open("rb") as stream, np.load(stream, allow_pickle=False) as stored:
         if screen is not None:
             of = int(stored[FIRST_ROW]), str(stored[SCREEN])
             if of != (first, screen):
                 raise ValueError(f"{file.name} holds other rows, from {of[0]} on")
-        texts = str(stored[TEXTS]) if TEXTS in stored.files else "[]"
-        return {name: stored[name].tobytes() for name in stored.files}, texts
+        columns = {name: stored[name].tobytes() for name in stored.files}
+        return columns, _firsts(stored, TEXTS), _firsts(stored, FAMILIES)
+
+
+def _firsts(stored: Mapping[str, Any], name: str) -> _Firsts:
+    """None in a chunk of an earlier version."""
+    return [tuple(one) for one in json.loads(str(stored.get(name, "[]")))]
 
 
 def read_chunk(
@@ -84,16 +94,18 @@ def read_chunk(
     """
     first, last = rows
     columns: dict[str, Any] = dict.fromkeys(COLUMNS, b"")
-    texts = "[]"
+    texts: _Firsts = []
+    families: _Firsts = []
     if last > first:
-        columns, texts = _columns(file, first, screen)
+        columns, texts, families = _columns(file, first, screen)
     later: tuple[Any, ...] = ()
     if "steel_elements" in about:
         later = (
             about["steel_elements"],
             *(columns[name] for name in COLUMNS[OLD_COLUMNS:]),
-            [tuple(warning) for warning in json.loads(texts)],
+            texts,
             about["rows_per_composition"],
+            families,
         )
     return ScreenTable._restored(
         (

@@ -40,7 +40,8 @@ def screen_to_frame(table: ScreenTable, *, absent: bool = False) -> pd.DataFrame
         What was soaked: ``composition``, counted from 0 in the order given,
         temperatures, weight percents as given. Then the numbers. Last ``usable``,
         status and certificate as words, and ``warnings``, codes such as ``"303 310"``.
-        ``attrs`` as in `Sweep.to_frame`, and ``warning_texts`` by code.
+        ``attrs`` as in `Sweep.to_frame`, ``warning_texts`` by code, and
+        ``table_warnings`` where there are any.
 
     Examples
     --------
@@ -62,6 +63,8 @@ def screen_to_frame(table: ScreenTable, *, absent: bool = False) -> pd.DataFrame
     rows = pandas.RangeIndex(table.first_row, table.next_row, name="row")
     frame: pd.DataFrame = pandas.DataFrame(data, index=rows)
     hot = table.at_soak_temperature
+    of_table = [str(warning) for warning in table.table_warnings]
+    told = {"table_warnings": of_table} if of_table else {}
     return trace(
         frame,
         about_set(table.parameters, table.parameters_hash, hot),
@@ -69,6 +72,7 @@ def screen_to_frame(table: ScreenTable, *, absent: bool = False) -> pd.DataFrame
         library_version=_core.version,
         volumes_at="soak temperature" if hot else "room temperature",
         warning_texts=table.warning_texts,
+        **told,
     )
 
 

@@ -42,6 +42,7 @@ enum class WindowRule {
   solidus,   ///< what is known of the melting of a similar steel
   unknown,   ///< temperatures beyond are not known
   melting,   ///< the computed solidus, less the margin
+  left_out,  ///< melt that an element may bring that is not modelled
 };
 std::string_view to_string(WindowRule) noexcept;
 
@@ -92,7 +93,8 @@ struct HardeningWindow {
   TemperatureUnit temperature_unit = TemperatureUnit::celsius;  ///< beside C in texts
 
   /// The distinct ones of both soaks and of the hardness there; with by_family also
-  /// that the steel is near a border of its family (gibbsteel.warning.335).
+  /// that the steel is near a border of its family (gibbsteel.warning.335); and that it
+  /// holds much of what is not modelled (.318), window or none.
   std::vector<Warning> warnings() const;
   std::string brief() const;  ///< one line
   std::string full() const;   ///< rules, soaks at both ends, warnings and cautions

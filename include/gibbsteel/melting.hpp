@@ -30,7 +30,8 @@ enum class MeltingStatus {
 std::string_view to_string(MeltingStatus) noexcept;
 
 /// Long-hold limit of the mean composition. A cast or segregated steel begins to melt
-/// lower (incipient melting), and so does one with much P or S.
+/// lower (incipient melting), and so does one with P, S or B, which are not modelled:
+/// with much of them the text begins with that (gibbsteel.warning.318).
 struct MeltingRange {
   std::string steel;
   TemperatureRange range{Temperature::kelvin(0.0), Temperature::kelvin(0.0)};

@@ -35,7 +35,8 @@ struct FileLimits {
 /// Reads one complete file, or a layer: with `on_top_of` the file may leave out
 /// anything that lies below; it may replace terms, add elements, curves, sources,
 /// phases and constituents. Numbers keep the name of the file they came from.
-/// @throws DataError with every problem of the file
+/// @throws DataError with every problem of the file; gibbsteel.data.172 alone where it
+///         is a layer and nothing is given to lie on
 SharedParameters load_parameters(const std::filesystem::path& file,
                                  const SharedParameters& on_top_of = nullptr);
 

@@ -40,6 +40,13 @@ struct ScreenWarning {
   bool operator==(const ScreenWarning&) const = default;
 };
 
+/// A family of steels that rows of a screen belong to.
+struct ScreenFamily {
+  std::string key;            ///< "high-speed", see hardening_family.hpp
+  std::size_t first_row = 0;  ///< of those that belong to it, counted within the table
+  bool operator==(const ScreenFamily&) const = default;
+};
+
 /// A run of consecutive rows of a screen. Tables of several columns stand row by row:
 /// number k of row i is at i * columns + k. A number that does not exist is NaN.
 struct ScreenTable {
@@ -60,12 +67,14 @@ struct ScreenTable {
   std::vector<ScreenStatus> status;
   std::vector<Certificate> certificate;
   /// How many the state of the row would carry; with hardening estimates among the
-  /// quantities also theirs (gibbsteel.warning.330 to .337), and that it is in a block
-  /// of rows of several families (.357).
+  /// quantities also theirs (gibbsteel.warning.330 to .337).
   std::vector<std::int32_t> warnings;
   /// Which: bit n stands for "gibbsteel.warning.(300 + n)".
   std::vector<std::uint64_t> warning_bits;
   std::vector<ScreenWarning> warning_texts;  ///< each code that occurs, by code
+  /// Of the usable rows, by key, where a quantity rests on them
+  /// (Quantity::by_family()).
+  std::vector<ScreenFamily> families;
   std::vector<double> carbide_volume_percent;
   std::vector<double> carbon_activity;  ///< relative to graphite
   std::vector<double> gibbs_energy;     ///< [J/mol of atoms]
@@ -88,12 +97,18 @@ struct ScreenTable {
   std::map<ScreenStatus, std::size_t> count() const;
   /// Rows that carry each code of warning_texts.
   std::map<std::string, std::size_t> count_warnings() const;
+  /// What no row tells alone: that the rows are of several families
+  /// (gibbsteel.warning.357).
+  std::vector<Warning> table_warnings() const;
+  /// Notes the family of row `at`. Not safe from several threads.
+  void note_family(std::size_t at, const std::string& key);
   /// Notes the warnings of row `at`. Not safe from several threads.
   void note_warnings(std::size_t at, const std::vector<Warning>& carried);
   /// Same bits throughout; NaN equals NaN.
   bool operator==(const ScreenTable& other) const;
   std::string brief() const;  ///< one line
-  std::string full() const;   ///< rows by status, every code of warning with a text
+  /// Rows by status, every code of warning with a text, warnings of the table.
+  std::string full() const;
 };
 
 }  // namespace gibbsteel

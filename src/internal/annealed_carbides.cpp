@@ -19,6 +19,14 @@ constexpr double kAnnealed = 700.0, kBelowA1 = 10.0;
 const char* const kInstead =
     "take the long-hold limit, or count the carbide and use with_measured_carbide";
 
+/// Common practice, no source.
+const char* const kLessInPractice =
+    "take the long-hold limit (after minutes less carbon is in the matrix in "
+    "practice), or count the carbide and use with_measured_carbide";
+
+const char* const kWhatFor =
+    "are for steels whose annealed carbide is cementite (52100, O1, W1 types): ";
+
 /// Common practice, no source: WC comes with long heating, which spoils such steels.
 const char* const kSuppress =
     "soak with suppressed=\"hexagonal MC\", which commercial stock hardly holds, or ";
@@ -46,6 +54,14 @@ double carbon_in(const CarbideShare& share) {
   return held;
 }
 
+[[noreturn]] void refuse_other_carbide(const State& annealed, const std::string& what,
+                                       bool by_hexagonal) {
+  refuse_limit(
+      "short and timed soaks",
+      kWhatFor + ("annealing at " + degrees(annealed.temperature)) + " " + what,
+      (by_hexagonal ? kSuppress : "") + std::string(kLessInPractice));
+}
+
 void check_other_carbide(const State& annealed,
                          const std::vector<CarbideShare>& shares) {
   double held = 0.0, in_hexagonal = 0.0;
@@ -58,11 +74,11 @@ void check_other_carbide(const State& annealed,
   const double carbon = annealed.analysis.modelled["C"];
   if (held <= kMostElsewhere * carbon) return;
   const bool by_hexagonal = held - in_hexagonal <= kMostElsewhere * carbon;
-  refuse_limit("annealing at " + degrees(annealed.temperature),
-               "leaves " + fixed(held, 2) + " of " + fixed(carbon, 2) +
-                   " wt% carbon, more than a tenth, in " + kNotFree +
-                   other_kinds(shares),
-               by_hexagonal ? std::string(kSuppress) + kInstead : kInstead);
+  refuse_other_carbide(annealed,
+                       "leaves " + fixed(held, 2) + " of " + fixed(carbon, 2) +
+                           " wt% carbon, more than a tenth, in " + kNotFree +
+                           other_kinds(shares),
+                       by_hexagonal);
 }
 
 [[noreturn]] void refuse_austenite(const State& annealed, const std::string& place) {
@@ -129,14 +145,11 @@ void check_annealed(const State& annealed, const std::vector<CarbideShare>& shar
                    "give a temperature from " + degrees(coldest) +
                        " to A1; where A1 is lower there is no estimate");
   if (holds_austenite(annealed)) refuse_austenite(annealed, place);
+  if (shares.empty()) refuse_limit(place, "leaves no carbide", kInstead);
   if (std::none_of(shares.begin(), shares.end(), is_cementite))
-    refuse_limit(place,
-                 shares.empty()
-                     ? "leaves no carbide"
-                     : "leaves no M3C, but " + (kNotFree + other_kinds(shares)),
-                 std::any_of(shares.begin(), shares.end(), is_hexagonal)
-                     ? std::string(kSuppress) + kInstead
-                     : kInstead);
+    refuse_other_carbide(annealed,
+                         "leaves no M3C, but " + (kNotFree + other_kinds(shares)),
+                         std::any_of(shares.begin(), shares.end(), is_hexagonal));
   for (const CarbideShare& share : shares)
     if (is_cementite(share) && share.occurrences.size() > 1)
       refuse_limit(place, "holds M3C of two compositions", kInstead);

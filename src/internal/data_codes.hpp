@@ -66,6 +66,7 @@ inline constexpr std::string_view kVolumeMissing = "gibbsteel.data.160";
 // Layers.
 inline constexpr std::string_view kLayerRedefines = "gibbsteel.data.170";
 inline constexpr std::string_view kLayerChanges = "gibbsteel.data.171";
+inline constexpr std::string_view kLayerAlone = "gibbsteel.data.172";
 // Standard deviations and correlations.
 inline constexpr std::string_view kDeviationWithoutNumber = "gibbsteel.data.180";
 inline constexpr std::string_view kCorrelationUnknown = "gibbsteel.data.181";
@@ -124,6 +125,7 @@ inline constexpr auto kDataCodes = std::to_array<CodeMeaning>({
     {kVolumeMissing, "an end member has no volume though others have"},
     {kLayerRedefines, "a layer defines again what a lower file defines"},
     {kLayerChanges, "a layer changes what a layer cannot change"},
+    {kLayerAlone, "a layer is read without the file that it lies on"},
     {kDeviationWithoutNumber,
      "a standard deviation is given for a coefficient that the term lacks"},
     {kCorrelationUnknown, "a correlation names a coefficient that does not exist"},

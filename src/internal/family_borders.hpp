@@ -18,6 +18,9 @@ std::optional<Warning> near_border(const NamedValues& steel_weight_percent);
 std::optional<Warning> several_families(
     const std::vector<const NamedValues*>& steels_weight_percent);
 
+/// The same of their keys, each once: "general", "high-speed".
+std::optional<Warning> several_families(const std::vector<std::string>& keys);
+
 /// gibbsteel.warning.357, when the steel lies between families somewhere as one element
 /// goes from `low` to `high`, the others as in `steel_weight_percent` [wt%]. Stretches
 /// shorter than a 500th of the range may be missed.

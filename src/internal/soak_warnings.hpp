@@ -14,4 +14,9 @@ namespace gibbsteel::internal {
 std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
                                    TemperatureUnit unit = TemperatureUnit::celsius);
 
+/// Of one soak: where the matrix is not austenite at a temperature in F, and the same
+/// number would be a hardening temperature in C, warning 305 asks whether C was meant.
+void ask_for_celsius(Temperature given, TemperatureUnit unit,
+                     std::vector<Warning>& warnings);
+
 }  // namespace gibbsteel::internal

@@ -3,6 +3,7 @@
 #include <array>
 #include <string_view>
 
+#include "../internal/error_codes.hpp"
 #include "field_reader.hpp"
 #include "file_format.hpp"
 #include "message_text.hpp"
@@ -18,6 +19,22 @@ constexpr std::array<std::string_view, 13> kTopKeys{
     "format",          "title",        "edition",       "licence",  "units",
     "reference_state", "validity",     "sources",       "elements", "curves",
     "phases",          "correlations", "solidus_bounds"};
+
+/// What only a file that lies on another may lack, and what of it is not there.
+std::string missing_below(const JsonNode& root) {
+  std::string missing;
+  for (const char* key : {"units", "reference_state", "validity", "elements", "curves"})
+    if (root.find(key) == nullptr)
+      missing += (missing.empty() ? "" : ", ") + in_quotes(key);
+  return missing;
+}
+
+/// Files that stand alone have all of units, reference state and elements.
+bool looks_like_layer(const JsonNode& root) {
+  return root.find("title") != nullptr && root.find("reference_state") == nullptr &&
+         (root.find("units") == nullptr || root.find("elements") == nullptr);
+}
+
 FileRecord read_record(const FieldReader& top, const std::string& file) {
   FileRecord record;
   record.name = file;
@@ -52,8 +69,15 @@ std::optional<Draft> read_draft(const JsonNode& root, const std::string& file,
                                 const ParameterSet* below, const FileLimits& limits,
                                 Problems& problems) {
   if (!has_format(root, "parameter file", problems)) return std::nullopt;
-  Draft draft;
   const bool layer = below != nullptr;
+  if (!layer && looks_like_layer(root)) {
+    problems.add(codes::kLayerAlone, "",
+                 "looks like a layer, which lies on another file: it has no " +
+                     missing_below(root),
+                 "give the set below as on_top_of, for instance default_parameters()");
+    return std::nullopt;
+  }
+  Draft draft;
   const FieldReader top(root, "", problems, kTopKeys);
   draft.record = read_record(top, file);
   const SectionReader sections{top, file, layer, limits, problems};

@@ -1,12 +1,11 @@
 #include "screening/screen_rows.hpp"
 
 #include <algorithm>
-#include <optional>
 
 #include "gibbsteel/errors.hpp"
+#include "gibbsteel/hardening_family.hpp"
 #include "internal/candidate_phases.hpp"
 #include "internal/error_codes.hpp"
-#include "internal/family_borders.hpp"
 #include "internal/kind_names.hpp"
 #include "internal/other_kinds.hpp"
 #include "internal/quantity_warnings.hpp"
@@ -69,14 +68,6 @@ Composition composition_of(const NamedValues& weight_percent, const ParameterSet
   return found;
 }
 
-std::optional<Warning> families_of(const std::vector<Composition>& compositions) {
-  std::vector<const NamedValues*> steels;
-  for (const Composition& composition : compositions)
-    if (composition.refused == ScreenStatus::not_done)
-      steels.push_back(&composition.analysis.modelled);
-  return several_families(steels);
-}
-
 }  // namespace
 
 struct ScreenRows::Prepared {
@@ -84,7 +75,6 @@ struct ScreenRows::Prepared {
   std::vector<RowProblem> problems;    ///< of the rows that can be solved
   std::vector<std::size_t> made_from;  ///< problem -> composition
   std::vector<std::pair<std::size_t, ScreenStatus>> refused;  ///< row, why
-  std::optional<Warning> families;  ///< several in the block, and a quantity minds
 };
 
 ScreenRows::ScreenRows(const ScreenInput& input, const ScreenOptions& options)
@@ -133,7 +123,6 @@ ScreenRows::Prepared ScreenRows::prepare(std::size_t block) {
       ready.made_from.push_back(ready.compositions.size() - 1);
     }
   }
-  if (by_family_) ready.families = families_of(ready.compositions);
   return ready;
 }
 
@@ -144,8 +133,8 @@ void ScreenRows::solve(std::size_t block, ScreenTable& table) {
     if (row >= table.first_row && row < table.next_row())
       table.status[row - table.first_row] = why;
   const auto deliver = [&](std::size_t i, const Equilibrium& result) {
-    write(ready.problems[i], ready.compositions[ready.made_from[i]].analysis,
-          ready.families, result, table);
+    write(ready.problems[i], ready.compositions[ready.made_from[i]].analysis, result,
+          table);
   };
   // No column shows them; a quantity of the user may.
   solve_block(ready.problems, options_.soak.solve, deliver,
@@ -168,7 +157,6 @@ void ScreenRows::write_conditions(std::size_t block, ScreenTable& table) const {
 }
 
 void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
-                       const std::optional<Warning>& block_families,
                        const Equilibrium& result, ScreenTable& table) {
   if (problem.row < table.first_row || problem.row >= table.next_row()) return;
   const std::size_t at = problem.row - table.first_row;
@@ -178,11 +166,7 @@ void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
   table.status[at] = status_of(result.report);
   table.certificate[at] = result.report.certificate;
   add_quantity_warnings(state);
-  if (by_family_ && state.usable()) add_distinct(block_families, state.warnings);
-  if (!state.warnings.empty()) {
-    const std::lock_guard lock(warnings_);
-    table.note_warnings(at, state.warnings);
-  }
+  note(state, at, table);
   if (!state.usable()) return;
   table.carbide_volume_percent[at] = state.carbide_volume_percent;
   table.carbon_activity[at] = state.carbon_activity;
@@ -195,6 +179,16 @@ void ScreenRows::write(const RowProblem& problem, const MillAnalysis& analysis,
   double* matrix = table.matrix_weight_percent.data() + at * table.elements.size();
   for (std::size_t e = 0; e < table.elements.size(); ++e)
     matrix[e] = state.matrix.weight_percent[table.elements[e]];
+}
+
+/// Its warnings, and the family that its estimates rest on.
+void ScreenRows::note(const State& state, std::size_t at, ScreenTable& table) const {
+  const bool has_family = by_family_ && state.usable();
+  if (state.warnings.empty() && !has_family) return;
+  const std::lock_guard lock(warnings_);
+  if (!state.warnings.empty()) table.note_warnings(at, state.warnings);
+  if (has_family)
+    table.note_family(at, hardening_family_of(state.analysis.modelled).key);
 }
 
 /// A quantity that fails flags the row when its value is written.

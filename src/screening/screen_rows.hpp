@@ -27,8 +27,8 @@ class ScreenRows {
   Prepared prepare(std::size_t block);
   void write_conditions(std::size_t block, ScreenTable& table) const;
   void write(const RowProblem& problem, const MillAnalysis& analysis,
-             const std::optional<Warning>& block_families, const Equilibrium& result,
-             ScreenTable& table);
+             const Equilibrium& result, ScreenTable& table);
+  void note(const State& state, std::size_t at, ScreenTable& table) const;
   void add_quantity_warnings(State& state) const;
   void write_quantities(const State& state, std::size_t at, ScreenTable& table) const;
 
@@ -37,7 +37,7 @@ class ScreenRows {
   std::size_t rows_;
   bool by_family_ = false;  ///< a quantity rests on the family of the steel
   SystemCache systems_;
-  mutable std::mutex warnings_;  ///< of a table: threads share their list of texts
+  mutable std::mutex warnings_;  ///< of a table: threads share their lists
   State blank_state_;
   ScreenTable blank_table_;
 };

@@ -19,6 +19,7 @@ NOW = dict.fromkeys(
         "dissolution",
         "hardening_estimates",
         "hardening_window",
+        "screen_table",
         "state",
         "temperature_search",
     ],
@@ -80,6 +81,14 @@ def test_estimates_do_not_say_what_soak_they_do_not_know(folder):
     assert " to 20 C (68 F), estimates\nfamily: " in str(found)
     assert (found.parameters, found.parameters_hash) == ("", "")
     assert len(found.analysis.given) == 0
+
+
+def test_rows_of_a_screen_carried_that_the_families_differ():
+    found = pickle.loads((SECOND / "screen_table.pickle").read_bytes())
+    assert found.families == found.table_warnings == []
+    assert found.count_warnings()["gibbsteel.warning.357"] == 2
+    assert all(int(bits) >> 57 & 1 for bits in found.warning_bits)
+    assert found.to_frame()["warnings"].str.endswith("357").all()
 
 
 def test_ends_of_minutes_were_in_the_text_alone():

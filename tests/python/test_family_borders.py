@@ -82,13 +82,16 @@ def test_searches_for_temperatures_near_a_border():
     assert BOTH in match.to_frame().attrs["warnings"]
 
 
-def test_rows_of_a_screen_carry_one_warning_more_on_each_count():
+def test_a_screen_tells_of_the_border_in_the_row_and_of_families_in_the_table():
     heats = [[1.0, 5, 2, mo] for mo in (1.5, 2.5, 3.6)]
     plain = gs.screen(heats, ["C", "Cr", "V", "Mo"], celsius=1040)
     hard = gs.screen(
         heats, ["C", "Cr", "V", "Mo"], celsius=1040, quantities=[q.hardness_hrc()]
     )
-    assert list(hard.warnings - plain.warnings) == [1, 2, 1]
+    assert list(hard.warnings - plain.warnings) == [0, 1, 0]
+    assert hard.families == ["general", "high-speed"]
+    assert told(hard.table_warnings) == [BOTH]
+    assert plain.families == [] and plain.table_warnings == []
 
 
 def test_grids_designs_and_windows():

@@ -44,6 +44,19 @@ def test_a_missing_file(tmp_path):
     )
 
 
+def test_a_layer_without_the_file_that_it_lies_on():
+    layer = gs.parameter_files()["layers/iron_as_measured.json"]
+    with pytest.raises(gs.DataError) as error:
+        gs.load_parameters(layer)
+    assert str(error.value) == (
+        "[gibbsteel.data.172] iron_as_measured.json: looks like a layer, which lies on "
+        'another file: it has no "units", "reference_state", "validity", "elements", '
+        '"curves"; give the set below as on_top_of, for instance default_parameters()'
+    )
+    laid = gs.load_parameters(layer, on_top_of=gs.default_parameters())
+    assert laid == gs.default_parameters("iron_as_measured")
+
+
 def test_phase_model(parameters):
     model = parameters.phase_model("austenite", elements=["Fe", "C"])
     assert [c.name for c in model.constituents] == ["Fe", "C", "vacancy"]

@@ -85,7 +85,7 @@ def test_pickle(table):
 
 def test_a_damaged_pickle_is_refused(table):
     mark, fields = table.__reduce_ex__(4)[2]
-    assert mark == "gibbsteel ScreenTable 2"
+    assert mark == "gibbsteel ScreenTable 3"
     for at, wrong in ((9, b"\x0c" * 4), (10, b"\xff" * 16), (8, 10**12), (15, b"")):
         damaged = (*fields[:at], wrong, *fields[at + 1 :])
         refused(

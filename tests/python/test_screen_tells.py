@@ -137,7 +137,7 @@ def test_parts_know_their_compositions():
 
 def test_a_pickle_of_the_first_format_has_no_conditions(table):
     mark, fields = table.__reduce_ex__(4)[2]
-    assert mark == "gibbsteel ScreenTable 2"
+    assert mark == "gibbsteel ScreenTable 3"
     old = gs.ScreenTable.__new__(gs.ScreenTable)
     old.__setstate__(("gibbsteel ScreenTable 1", fields[:18]))
     assert old.gibbs_energy.tolist() == table.gibbs_energy.tolist()

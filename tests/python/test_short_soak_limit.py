@@ -53,9 +53,11 @@ def test_steels_without_cementite_are_refused():
     with pytest.raises(gs.InputError) as caught:
         a2.soak(celsius=960).short_soak_limit()
     assert str(caught.value) == (
-        "[gibbsteel.input.284] annealing at 700 C: leaves no M3C, but carbide that "
-        "gives up carbon only with its metals: M7C3, MC; take the long-hold limit, or "
-        "count the carbide and use with_measured_carbide"
+        "[gibbsteel.input.284] short and timed soaks: are for steels whose annealed "
+        "carbide is cementite (52100, O1, W1 types): annealing at 700 C leaves no "
+        "M3C, but carbide that gives up carbon only with its metals: M7C3, MC; take "
+        "the long-hold limit (after minutes less carbon is in the matrix in "
+        "practice), or count the carbide and use with_measured_carbide"
     )
 
 

@@ -138,7 +138,7 @@ TEST_CASE("family borders: a grid across one") {
   CHECK(told(grid.warnings_of(quantities::matrix("C"))).empty());
 }
 
-TEST_CASE("family borders: rows of a screen count them") {
+TEST_CASE("family borders: a row of a screen counts its own, the table says the rest") {
   const std::vector<std::string> elements{"C", "Cr", "V", "Mo"};
   const std::vector<double> numbers{1.0, 5.0, 2.0, 1.5, 1.0, 5.0,
                                     2.0, 2.5, 1.0, 5.0, 2.0, 3.6};
@@ -147,13 +147,21 @@ TEST_CASE("family borders: rows of a screen count them") {
   ScreenOptions options;
   const std::vector<std::int32_t> plain = screen(input, options).warnings;
   options.quantities = {quantities::hardness_hrc()};
-  const std::vector<std::int32_t> more = screen(input, options).warnings;
+  const ScreenTable table = screen(input, options);
+  const std::vector<std::int32_t>& more = table.warnings;
   REQUIRE(more.size() == 3);
-  CHECK(more[0] == plain[0] + 1);  // several families in the block
-  CHECK(more[1] == plain[1] + 2);  // and near the border
-  CHECK(more[2] == plain[2] + 1);
+  CHECK(more[0] == plain[0]);
+  CHECK(more[1] == plain[1] + 1);  // near the border
+  CHECK(more[2] == plain[2]);
+  CHECK(table.families == std::vector<ScreenFamily>{{"general", 0}, {"high-speed", 2}});
+  CHECK(told(table.table_warnings()) == Texts{kBoth});
+  CHECK(table.brief().ends_with(", 357 of the whole table"));
+  ScreenTable first = table;
+  first.resize(2);
+  CHECK(first.table_warnings().empty());
   options.quantities = {of_family("general")};
   CHECK(screen(input, options).warnings == plain);
+  CHECK(screen(input, options).families.empty());
 }
 
 TEST_CASE("family borders: bands, and a design") {

@@ -24,10 +24,12 @@ TEST_CASE("hexagonal MC that stands in the way can be left out, and it says so")
   const Steel tungsten(
       {{"C", 1.2}, {"Cr", 0.2}, {"W", 2.0}, {"Mn", 0.3}, {"Si", 0.25}});
   CHECK(message([&] { short_soak_limit(tungsten.soak(celsius(800))); }) ==
-        "[gibbsteel.input.284] annealing at 700 C: leaves 0.13 of 1.20 wt% carbon, "
-        "more than a tenth, in carbide that gives up carbon only with its metals: "
-        "hexagonal MC; soak with suppressed=\"hexagonal MC\", which commercial stock "
-        "hardly holds, or take the long-hold limit, or count the carbide and use "
+        "[gibbsteel.input.284] short and timed soaks: are for steels whose annealed "
+        "carbide is cementite (52100, O1, W1 types): annealing at 700 C leaves 0.13 "
+        "of 1.20 wt% carbon, more than a tenth, in carbide that gives up carbon only "
+        "with its metals: hexagonal MC; soak with suppressed=\"hexagonal MC\", which "
+        "commercial stock hardly holds, or take the long-hold limit (after minutes "
+        "less carbon is in the matrix in practice), or count the carbide and use "
         "with_measured_carbide");
   SoakOptions stock;
   stock.suppressed = {"hexagonal MC"};

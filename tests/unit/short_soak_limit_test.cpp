@@ -276,17 +276,19 @@ low, high: this limit and the long-hold limit
 TEST_CASE("without cementite, or without austenite, there is no such limit") {
   const Steel d2({{"C", 1.55}, {"Cr", 11.8}, {"Mo", 0.8}, {"V", 0.8}});
   CHECK(message([&] { short_soak_limit(d2.soak(celsius(1030))); }) ==
-        "[gibbsteel.input.284] annealing at 700 C: leaves no M3C, but carbide that "
-        "gives up carbon only with its metals: M7C3, MC; take the long-hold limit, or "
-        "count the carbide and use with_measured_carbide");
+        "[gibbsteel.input.284] short and timed soaks: are for steels whose annealed "
+        "carbide is cementite (52100, O1, W1 types): annealing at 700 C leaves no "
+        "M3C, but carbide that gives up carbon only with its metals: M7C3, MC; take "
+        "the long-hold limit (after minutes less carbon is in the matrix in "
+        "practice), or count the carbide and use with_measured_carbide");
   const Steel s1({{"C", 0.5}, {"Cr", 1.4}, {"W", 2.2}, {"V", 0.2}, {"Si", 0.8}});
   CHECK(message([&] { short_soak_limit(s1.soak(celsius(955))); }) ==
-        "[gibbsteel.input.284] annealing at 700 C: leaves 0.34 of 0.50 wt% carbon, "
-        "more than "
-        "a tenth, in carbide that gives up carbon only with its metals: M23C6, "
-        "hexagonal MC, MC; "
-        "take the long-hold limit, or count the carbide and use "
-        "with_measured_carbide");
+        "[gibbsteel.input.284] short and timed soaks: are for steels whose annealed "
+        "carbide is cementite (52100, O1, W1 types): annealing at 700 C leaves 0.34 "
+        "of 0.50 wt% carbon, more than a tenth, in carbide that gives up carbon only "
+        "with its metals: M23C6, hexagonal MC, MC; take the long-hold limit (after "
+        "minutes less carbon is in the matrix in practice), or count the carbide and "
+        "use with_measured_carbide");
 }
 
 TEST_CASE("annealing above A1 or far below it is refused") {

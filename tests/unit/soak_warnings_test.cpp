@@ -494,6 +494,27 @@ TEST_CASE("315: many soaks share one warning from the least to the most liquid")
   CHECK(table.find("     0.00  100.00       -  l\n") != std::string::npos);
 }
 
+TEST_CASE("305: C given as F is asked for, where it would be a hardening temperature") {
+  const auto told = [](double number, TemperatureUnit unit, const NamedValues& steel) {
+    SoakOptions options;
+    options.temperature_unit = unit;
+    return texts(Steel(steel).soak(temperature_in(unit, number), options), "305");
+  };
+  using enum TemperatureUnit;
+  const NamedValues hot_work{{"C", 0.4}, {"Cr", 5.2}, {"Mo", 1.3}, {"V", 1.0}};
+  const std::string cold =
+      "The matrix is ferrite: below the hardening range (annealed condition).";
+  CHECK(told(1120, fahrenheit, hot_work) ==
+        cold + " Did you mean 1120 C? It was given as 1120 F.");
+  CHECK(told(1250, fahrenheit, hot_work) ==
+        cold + " Did you mean 1250 C? It was given as 1250 F.");
+  CHECK(told(1260, fahrenheit, hot_work) == cold);
+  CHECK(told(650, celsius, hot_work) == cold);
+  CHECK(told(900, kelvin, hot_work) == cold);
+  CHECK(told(1050, fahrenheit, hot_work) == cold);  // 301 asks
+  CHECK(told(1900, fahrenheit, hot_work).empty());
+}
+
 TEST_CASE("316: an element that the liquid cannot hold") {
   auto set = std::make_shared<ParameterSet>(*with_liquid());
   for (Phase& phase : set->phases)

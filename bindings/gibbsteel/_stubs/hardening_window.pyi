@@ -104,7 +104,8 @@ class HardeningWindow(_Compiled):
         """What sets the floor.
 
         ``"range"``, ``"ferrite"``, ``"hardness"``, ``"pinning"``, ``"solidus"``,
-        ``"melting"`` or ``"unknown"``.
+        ``"melting"``, ``"left out"`` (possible melt of what is not modelled) or
+        ``"unknown"``.
         """
     @property
     def ceiling_rule(self) -> str:

@@ -8,6 +8,7 @@ import numpy.typing as npt
 import pandas as pd
 
 from .compiled import _Array, _Compiled
+from .state import SoakWarning
 
 class ScreenTable(_Compiled):
     """Rows of a screen: numbers side by side. NaN where there is none."""
@@ -32,6 +33,16 @@ class ScreenTable(_Compiled):
         numbers."""
     @property
     def _first_warnings(self) -> list[tuple[str, int, str]]: ...
+    @property
+    def families(self) -> list[str]:
+        """Families of steels of the usable rows, by key, where a quantity is a
+        hardening estimate by the family of the steel; else empty."""
+    @property
+    def _first_of_families(self) -> list[tuple[str, int]]: ...
+    @property
+    def table_warnings(self) -> list[SoakWarning]:
+        """What no row tells alone: that the rows are of several families
+        (gibbsteel.warning.357)."""
     def count_warnings(self) -> dict[str, int]:
         """Code of a warning -> number of rows that carry it."""
     @property

@@ -24,6 +24,7 @@ WORDS = {
     "gibbsteel.warning.310": "known weak spot of the file",
     "gibbsteel.warning.358": "no published record of a steel like it",
     "gibbsteel.warning.312": "carbide former not modelled",
+    "gibbsteel.warning.318": "much that is not modelled: not this steel's numbers",
 }
 
 # Of hardening estimates. 330 says what 305 does; 335 and 357 are about steels, not

@@ -26,6 +26,7 @@ _WORDS = {
     "gibbsteel.warning.306": "sigma, Laves or mu may form (not in the file)",
     "gibbsteel.warning.310": "known weak spot of the file",
     "gibbsteel.warning.312": "carbide former not modelled",
+    "gibbsteel.warning.318": "much that is not modelled: not this steel's numbers",
     "gibbsteel.warning.358": "no published record of a steel like it",
     "gibbsteel.warning.355": "not complete: hatched parts are not known",
 }

@@ -1,0 +1,144 @@
+#include "internal/left_out.hpp"
+
+#include <algorithm>
+
+#include "gibbsteel/elements.hpp"
+#include "internal/number_format.hpp"
+#include "internal/phase_change_text.hpp"
+#include "internal/temperature_text.hpp"
+
+namespace gibbsteel::internal {
+namespace {
+
+/// How much of an element may be left out, and what more of it does.
+struct Limit {
+  const char* symbol;
+  double percent;  ///< by weight; what is above counts
+  const char* effect;
+  double melts_at = 0.0;     ///< [C] with iron; 0: not in a soak
+  double melts_above = 0.0;  ///< percent that austenite dissolves
+};
+
+// Percents: what steels hold as residual or micro-addition, common practice, this
+// library's own bounds. Temperatures: lowest eutectics of the binary systems with iron,
+// handbook values, all from memory.
+constexpr Limit kLimits[] = {
+    // Boron steels have 0.0005 to 0.005; Fe + Fe2B.
+    {"B", 0.01, "forms borides, which bind iron, Cr, Mo and W", 1175.0},
+    // Tool steels hold 0.03 at the most; Fe + Fe3P, with carbon near 950 C.
+    {"P", 0.05, "forms phosphide, and makes grain boundaries brittle", 1050.0},
+    // Scrap brings 0.1 to 0.4; peritectic of liquid copper.
+    {"Cu", 0.5, "stays in the matrix and lowers martensite start", 1095.0, 8.0},
+    // Killed steels hold 0.02 to 0.05; nitriding steels are made with 1.
+    {"Al", 0.2, "stays in the matrix and makes for ferrite"},
+    // Leaded steels hold 0.15 to 0.35, and nothing of it is dissolved.
+    {"Pb", 0.35, "does not dissolve in steel"},
+    // Free-machining steels hold 0.15 to 0.35, bound by Mn.
+    {"Se", 0.35, "binds Mn in selenide"},
+    // Residuals of scrap, where a parameter set lacks these.
+    {"Si", 0.5, ""},
+    {"Mn", 0.5, ""},
+    {"Ni", 0.4, ""},
+    {"Cr", 0.3, ""},
+};
+
+/// Of sulphur that Mn can bind free-machining steels hold up to 0.35.
+constexpr Limit kBoundSulphur{"S", 0.35, "binds Mn in sulphide"};
+/// Other steels hold 0.03 at the most; Fe + FeS.
+constexpr Limit kFreeSulphur{
+    "S", 0.1, "forms iron sulphide, as there is too little Mn to bind it", 988.0};
+
+constexpr double kOthers = 0.1;  ///< [wt%] of an element that is not listed
+/// How much lower melt may be with carbon and alloy [K]: own judgement.
+constexpr double kSooner = 100.0;
+
+bool is_told_elsewhere(const std::string& symbol) {
+  constexpr const char* kCarbideFormers[] = {"Nb", "Ti", "Zr", "Ta", "N"};
+  return std::find(std::begin(kCarbideFormers), std::end(kCarbideFormers), symbol) !=
+         std::end(kCarbideFormers);
+}
+
+const Limit& limit_of_sulphur(const MillAnalysis& analysis) {
+  const double manganese = analysis.modelled["Mn"] + analysis.not_modelled["Mn"];
+  const double needed = analysis.not_modelled["S"] * find_element("Mn")->molar_mass /
+                        find_element("S")->molar_mass;
+  return manganese < needed ? kFreeSulphur : kBoundSulphur;
+}
+
+Limit limit_of(const std::string& symbol, const MillAnalysis& analysis) {
+  if (symbol == "S") return limit_of_sulphur(analysis);
+  for (const Limit& limit : kLimits)
+    if (symbol == limit.symbol) return limit;
+  return {"", kOthers, ""};
+}
+
+std::optional<double> melts_at(const Limit& limit, double percent) {
+  if (limit.melts_at == 0.0 || percent <= limit.melts_above) return {};
+  return limit.melts_at;
+}
+
+std::string amount(const LeftOut& each) {
+  return each.symbol + " " + significant(each.percent, 3) + " wt%";
+}
+
+/// "melts with iron from 1175 C"
+std::string start_of_melt(double celsius, TemperatureUnit unit) {
+  return "melts with iron from " + degrees_inside(Temperature::celsius(celsius), unit);
+}
+
+constexpr const char* kLower = ", with carbon and alloy lower";
+
+/// "B 2 wt% (forms borides, ...; melts with iron from 1175 C, ...)"
+std::string reason(const LeftOut& each, TemperatureUnit unit) {
+  std::string why = each.effect;
+  if (each.melts_at)
+    why += (why.empty() ? "" : "; ") + start_of_melt(*each.melts_at, unit) + kLower;
+  return amount(each) + in_brackets(why);
+}
+
+}  // namespace
+
+std::vector<LeftOut> left_out(const MillAnalysis& analysis) {
+  std::vector<LeftOut> found;
+  for (const auto& [symbol, percent] : analysis.not_modelled) {
+    if (is_told_elsewhere(symbol)) continue;
+    const Limit limit = limit_of(symbol, analysis);
+    if (percent > limit.percent)
+      found.push_back({symbol, percent, limit.effect, melts_at(limit, percent)});
+  }
+  return found;
+}
+
+std::optional<Warning> left_out_warning(const MillAnalysis& analysis,
+                                        TemperatureUnit unit) {
+  std::vector<std::string> reasons;
+  for (const LeftOut& each : left_out(analysis)) reasons.push_back(reason(each, unit));
+  if (reasons.empty()) return {};
+  return Warning{"gibbsteel.warning.318",
+                 "Not modelled, and more than a residual or a micro-addition: " +
+                     joined(reasons, "; ") +
+                     ". The numbers are those of a steel without, not of this one."};
+}
+
+std::string left_out_text(const MillAnalysis& analysis) {
+  std::vector<std::string> amounts;
+  for (const LeftOut& each : left_out(analysis)) amounts.push_back(amount(each));
+  return joined(amounts, ", ");
+}
+
+std::optional<PossibleMelt> possible_melt(const MillAnalysis& analysis,
+                                          TemperatureUnit unit) {
+  std::vector<std::string> starts;
+  double lowest = 0.0;
+  for (const LeftOut& each : left_out(analysis)) {
+    if (!each.melts_at) continue;
+    lowest = starts.empty() ? *each.melts_at : std::min(lowest, *each.melts_at);
+    starts.push_back(each.symbol + " " + start_of_melt(*each.melts_at, unit));
+  }
+  if (starts.empty()) return {};
+  return PossibleMelt{
+      Temperature::celsius(lowest - kSooner),
+      "possible melt of what is not modelled: " + joined(starts, ", ") + kLower};
+}
+
+}  // namespace gibbsteel::internal

@@ -1,0 +1,88 @@
+"""That rows of a screen are of several families is told of the table as a whole: it
+does not depend on where a row stands, nor on how the screen is cut."""
+
+import pickle
+
+import gibbsteel as gs
+import numpy as np
+import pytest
+
+q = gs.quantities
+ELEMENTS = ["C", "Cr", "Mo", "W", "V"]
+M2 = [0.88, 4.15, 4.95, 6.28, 1.86]
+D2 = [1.5, 11.5, 0.8, 0.0, 0.9]
+BOTH = (
+    "[gibbsteel.warning.357] The steels are of the families chromium-cold-work and "
+    "high-speed: their hardening estimates have offsets and errors of their own."
+)
+SETTINGS = {"celsius": 1050, "quantities": q.hardness_hrc()}
+
+
+def screened(heats, **more):
+    return gs.screen(heats, ELEMENTS, **{**SETTINGS, **more})
+
+
+def told(table):
+    return [str(warning) for warning in table.table_warnings]
+
+
+@pytest.fixture(scope="module")
+def table():
+    return screened([M2] * 63 + [D2] + [M2] * 64)
+
+
+def test_the_same_row_carries_the_same_wherever_it_stands(table):
+    other = screened([M2] * 127 + [D2])
+    order = [*range(63), *range(64, 128), 63]
+    assert np.array_equal(table.warnings[order], other.warnings)
+    assert np.array_equal(table.warning_bits[order], other.warning_bits)
+    assert told(table) == told(other) == [BOTH]
+    assert table.families == other.families == ["chromium-cold-work", "high-speed"]
+    assert "gibbsteel.warning.357" not in table.count_warnings()
+
+
+@pytest.mark.parametrize("seed", [1, 2, 3])
+def test_a_permuted_screen_has_the_same_warnings_row_by_row(seed):
+    general = [0.4, 1.0, 0.2, 0.0, 0.1]
+    heats = np.array([M2, D2, general, [-1.0, 0, 0, 0, 0]] * 20)
+    order = np.random.default_rng(seed).permutation(len(heats))
+    straight, mixed = screened(heats), screened(heats[order])
+    assert np.array_equal(straight.warnings[order], mixed.warnings)
+    assert np.array_equal(straight.warning_bits[order], mixed.warning_bits)
+    assert told(straight) == told(mixed)
+    assert straight.count_warnings() == mixed.count_warnings()
+
+
+def test_it_prints_and_goes_into_frames_and_pickles(table):
+    assert repr(table).endswith("warnings: 310 in 1, 357 of the whole table>")
+    code, text = BOTH.split("] ")
+    assert f"! {code}] of the whole table: {text}" in " ".join(str(table).split())
+    assert table.to_frame().attrs["table_warnings"] == [BOTH]
+    assert "table_warnings" not in screened([M2]).to_frame().attrs
+    again = pickle.loads(pickle.dumps(table))
+    assert again == table and told(again) == [BOTH]
+
+
+def test_pieces_chunks_and_folders_agree_with_the_table(table, tmp_path):
+    heats = [M2] * 63 + [D2] + [M2] * 64
+    pieces = [screened(heats[:64]), screened(heats[64:])]
+    assert [told(piece) for piece in pieces] == [[BOTH], []]
+    assert gs.join_screens(pieces) == table
+    chunks = gs.screen_chunks(heats, ELEMENTS, chunk_rows=64, **SETTINGS)
+    assert gs.join_screens(list(chunks)) == table
+    folder = gs.screen_to_folder(tmp_path, heats, ELEMENTS, chunk_rows=64, **SETTINGS)
+    assert folder.table() == table
+    assert gs.join_screens([screened([M2]), screened([D2])]).families == table.families
+
+
+def test_steels_of_one_family_and_rows_that_cannot_be_used_tell_of_none():
+    assert told(screened([M2, M2])) == []
+    assert told(screened([M2, [-1.0, 11.5, 0.8, 0.0, 0.9]])) == []
+    own = q.hardness_hrc(family="high-speed")
+    assert screened([M2, D2], quantities=own).families == []
+
+
+def test_a_screen_that_was_stopped_tells_of_the_rows_that_it_has():
+    heats = [M2] * 64 + [D2] * 64
+    part = screened(heats, threads=1, progress=lambda done: False)
+    assert part.cancelled and part.families == ["high-speed"]
