@@ -101,8 +101,9 @@ void check_short_soak(const State& state, const HardeningEstimates& result,
 /// The state's own warnings that bear on the austenite; the others stay with the state.
 void check_state(const State& state, Warnings& out) {
   for (const Warning& warning : state.warnings)
-    for (const char* code : {"301", "302", "303", "304", "308", "310", "311", "312",
-                             "315", "345", "346", "347", "348", "349", "358", "360"})
+    for (const char* code :
+         {"301", "302", "303", "304", "308", "310", "311", "312", "315", "319", "345",
+          "346", "347", "348", "349", "358", "360"})
       if (warning.code == std::string("gibbsteel.warning.") + code)
         out.push_back(warning);
 }

@@ -5,8 +5,10 @@
 #include <utility>
 
 #include "internal/certificate_warnings.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/layer_remedy.hpp"
 #include "internal/liquid_share.hpp"
+#include "internal/missing_carbon.hpp"
 #include "internal/number_format.hpp"
 #include "internal/solidus_bounds.hpp"
 #include "internal/temperature_text.hpp"
@@ -233,6 +235,7 @@ void check_graphite(const State& state, Warnings& out) {
 std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
                                    TemperatureUnit unit) {
   Warnings out;
+  add_distinct(missing_carbon(state.analysis), out);
   check_ranges(set, state, unit, out);
   check_melting(set, state, unit, out);
   check_certificate(set, state.analysis, out);
