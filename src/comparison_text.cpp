@@ -4,6 +4,8 @@
 #include <cmath>
 
 #include "gibbsteel/comparison.hpp"
+#include "internal/error_codes.hpp"
+#include "internal/folded_traces.hpp"
 #include "internal/hardening_warnings.hpp"
 #include "internal/number_format.hpp"
 #include "internal/result_text.hpp"
@@ -115,23 +117,53 @@ std::string sets(const Comparison& comparison) {
   return text;
 }
 
-/// Every distinct warning with the letters of the states that carry it.
-std::string warnings_text(const Comparison& comparison) {
-  std::vector<std::pair<Warning, std::string>> all;
+/// A warning and the states that carry it.
+using Carried = std::pair<Warning, std::vector<std::size_t>>;
+
+std::vector<Carried> carried_warnings(const Comparison& comparison) {
+  std::vector<Carried> all;
   for (std::size_t i = 0; i < comparison.states.size(); ++i)
     for (const Warning& warning : comparison.warnings_of(i)) {
       const auto known = std::find_if(all.begin(), all.end(), [&](const auto& entry) {
         return entry.first == warning;
       });
       if (known == all.end())
-        all.emplace_back(warning, letters(i));
+        all.emplace_back(warning, std::vector{i});
       else
-        known->second += ", " + letters(i);
+        known->second.push_back(i);
     }
+  return all;
+}
+
+bool tells_of_traces(const Carried& carried) {
+  return carried.first.code == codes::kLeftOut;
+}
+
+/// Traces differ from heat to heat: one line at the end stands for all of them.
+void fold_traces(const Comparison& comparison, std::vector<Carried>& all) {
+  if (std::count_if(all.begin(), all.end(), tells_of_traces) < 2) return;
+  std::vector<std::size_t> who;
+  for (const Carried& carried : all)
+    if (tells_of_traces(carried))
+      who.insert(who.end(), carried.second.begin(), carried.second.end());
+  std::sort(who.begin(), who.end());
+  std::vector<const MillAnalysis*> analyses;
+  for (const std::size_t i : who) analyses.push_back(&comparison.states[i].analysis);
+  std::erase_if(all, tells_of_traces);
+  all.emplace_back(internal::folded_traces(analyses), std::move(who));
+}
+
+/// Every distinct warning with the letters of the states that carry it.
+std::string warnings_text(const Comparison& comparison) {
+  std::vector<Carried> all = carried_warnings(comparison);
+  fold_traces(comparison, all);
   std::string text;
-  for (const auto& [warning, who] : all)
+  for (const auto& [warning, states] : all) {
+    std::string who;
+    for (const std::size_t i : states) who += (who.empty() ? "" : ", ") + letters(i);
     text += internal::wrapped("! " + who + ": [" + warning.code + "] " + warning.text,
                               kWidth, 2);
+  }
   return text;
 }
 

@@ -106,8 +106,8 @@ void check_short_soak(const State& state, const HardeningEstimates& result,
 void check_state(const State& state, Warnings& out) {
   for (const Warning& warning : state.warnings)
     for (const char* code :
-         {"301", "302", "303", "304", "308", "310", "311", "312", "315", "318", "345",
-          "346", "347", "348", "349", "358", "360"})
+         {"301", "302", "303", "304", "308", "310", "311", "312", "315", "318", "319",
+          "345", "346", "347", "348", "349", "358", "360"})
       if (warning.code == std::string("gibbsteel.warning.") + code)
         out.push_back(warning);
 }

@@ -1,6 +1,7 @@
 /// How a ScreenTable prints; see screen_table.hpp.
 
 #include <algorithm>
+#include <cmath>
 
 #include "gibbsteel/screen_table.hpp"
 #include "internal/text_table.hpp"
@@ -39,6 +40,38 @@ std::string counts_text(const ScreenTable& table) {
   return text;
 }
 
+constexpr std::size_t kMostNamed = 5;  ///< elements in one line
+
+/// "Co in 2 rows, Cu in 1 row", the first elements whose weight percent is not finite.
+std::string not_finite_text(const ScreenTable& table) {
+  std::string text;
+  const std::size_t columns = table.steel_elements.size();
+  std::size_t named = 0;
+  for (std::size_t e = 0; e < columns; ++e) {
+    std::size_t rows = 0;
+    for (std::size_t row = 0; row < table.rows(); ++row)
+      rows += !std::isfinite(table.steel_weight_percent[row * columns + e]);
+    if (rows == 0) continue;
+    if (++named > kMostNamed) return text + " and others";
+    text +=
+        (text.empty() ? "" : ", ") + table.steel_elements[e] + " in " + rows_text(rows);
+  }
+  return text;
+}
+
+/// What is missing where compositions are not finite.
+std::string missing_text(const ScreenTable& table) {
+  const auto first = std::find(table.status.begin(), table.status.end(),
+                               ScreenStatus::composition_not_finite);
+  if (first == table.status.end() || table.steel_elements.empty()) return "";
+  const auto row = static_cast<std::size_t>(first - table.status.begin());
+  return internal::wrapped("! composition not finite, first in row " +
+                               std::to_string(table.first_row + row) + ": " +
+                               not_finite_text(table) +
+                               ". Give 0 where an element was not measured.",
+                           kWidth, 2);
+}
+
 }  // namespace
 
 std::string ScreenTable::brief() const {
@@ -60,7 +93,8 @@ std::string ScreenTable::full() const {
       internal::wrapped("parameters: " + parameters + ", " + parameters_hash, kWidth,
                         2) +
       (basis == VolumeBasis::room ? "volumes at room temperature\n"
-                                  : "volumes at soak temperature\n");
+                                  : "volumes at soak temperature\n") +
+      missing_text(*this);
   const auto counted = count_warnings();
   for (const ScreenWarning& warning : warning_texts)
     text += internal::wrapped(

@@ -4,6 +4,7 @@
 #include <iterator>
 
 #include "internal/error_codes.hpp"
+#include "internal/missing_carbon.hpp"
 #include "internal/number_format.hpp"
 #include "internal/temperature_text.hpp"
 #include "section/label_place.hpp"
@@ -171,6 +172,8 @@ std::vector<Warning> warnings_of(const internal::SectionRequest& request,
         all.push_back({warning.code, where + warning.text});
     }
   }
+  internal::forget_swept_carbon(
+      {request.x.element, request.y ? request.y->element : std::string()}, all);
   return all;
 }
 

@@ -8,6 +8,7 @@
 #include "gibbsteel/errors.hpp"
 #include "internal/distinct_warnings.hpp"
 #include "internal/family_borders.hpp"
+#include "internal/missing_carbon.hpp"
 #include "internal/number_format.hpp"
 #include "internal/parallel_for.hpp"
 #include "internal/quantity_warnings.hpp"
@@ -180,6 +181,7 @@ std::vector<Warning> SoakGrid::warnings_of(const Quantity& quantity) const {
   for (const auto& state : states)
     if (state) done.push_back(&*state);
   std::vector<Warning> all = internal::distinct_warnings(done);
+  internal::forget_swept_carbon({first.name, second.name}, all);
   for (const State* state : done)
     for (const Warning& warning : quantity.warnings(*state))
       internal::add_new_code(warning, all);

@@ -4,6 +4,7 @@
 
 #include "gibbsteel/soak_grid.hpp"
 #include "internal/distinct_warnings.hpp"
+#include "internal/missing_carbon.hpp"
 #include "internal/number_format.hpp"
 #include "internal/other_kinds.hpp"
 #include "internal/result_text.hpp"
@@ -70,7 +71,8 @@ std::string SoakGrid::full() const {
       internal::wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2) +
       internal::wrapped("parameters: " + parameters, kWidth, 2);
   if (!done.empty()) text += internal::basis_text(*done.front());
-  const auto warnings = internal::distinct_warnings(done);
+  auto warnings = internal::distinct_warnings(done);
+  internal::forget_swept_carbon({first.name, second.name}, warnings);
   text += shown_text(*this) + "\n" +
           table(*this, quantities::carbide_volume_percent(), 2) + "\n";
   for (const std::string& kind : internal::other_kinds(done))

@@ -6,8 +6,10 @@
 
 #include "internal/certificate_warnings.hpp"
 #include "internal/error_codes.hpp"
+#include "internal/family_borders.hpp"
 #include "internal/layer_remedy.hpp"
 #include "internal/liquid_share.hpp"
+#include "internal/missing_carbon.hpp"
 #include "internal/number_format.hpp"
 #include "internal/solidus_bounds.hpp"
 #include "internal/temperature_text.hpp"
@@ -234,6 +236,7 @@ void check_graphite(const State& state, Warnings& out) {
 std::vector<Warning> soak_warnings(const ParameterSet& set, const State& state,
                                    TemperatureUnit unit) {
   Warnings out;
+  add_distinct(missing_carbon(state.analysis), out);
   check_ranges(set, state, unit, out);
   check_melting(set, state, unit, out);
   check_certificate(set, state.analysis, unit, out);

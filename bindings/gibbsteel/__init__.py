@@ -107,6 +107,7 @@ from ._core import (
 )
 from .build import build_info
 from .calibrate import calibrate, measurement
+from .certificates import steels_from_table
 from .comparison import compare
 from .design import design, matrix_targets, target
 from .display import attach as _attach
@@ -265,6 +266,7 @@ __all__ = [
     "screen_into",
     "screen_pieces",
     "screen_to_folder",
+    "steels_from_table",
     "target",
     "trade_indices",
     "write_parameters",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import operator
+from collections.abc import Iterable
 from typing import Any, TypeVar
 
 from ._core import Problem
@@ -33,6 +34,43 @@ def require(value: Any, wanted: type[_T], place: str, remedy: str) -> _T:
         return value
     what = f"is {type(value).__name__}, not {wanted.__name__}"
     raise InputError([Problem("gibbsteel.input.220", place, what, remedy)])
+
+
+def items_of(value: Any, place: str, remedy: str) -> list[tuple[Any, Any]]:
+    """Names and values of a mapping: of a dict, or anything else with ``items()``.
+
+    Raises
+    ------
+    InputError
+        gibbsteel.input.220
+
+    Examples
+    --------
+    >>> items_of({"C": (0.3, 0.9)}, "vary", "give a range by element")
+    [('C', (0.3, 0.9))]
+    """
+    if hasattr(value, "items"):
+        return list(value.items())
+    what = f"is {type(value).__name__}, not a mapping"
+    raise InputError([Problem("gibbsteel.input.220", place, what, remedy)])
+
+
+def listed(values: Any, wanted: type[_T], place: str, remedy: str) -> list[_T]:
+    """The values, when all are of the wanted type; a single one as a list of one.
+
+    Raises
+    ------
+    InputError
+        gibbsteel.input.220
+
+    Examples
+    --------
+    >>> listed("M6C", str, "kinds", "give kinds of carbide")
+    ['M6C']
+    """
+    if isinstance(values, wanted) or not isinstance(values, Iterable):
+        values = [values]
+    return [require(value, wanted, place, remedy) for value in values]
 
 
 def real(value: Any, place: str) -> float:

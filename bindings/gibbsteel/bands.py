@@ -14,27 +14,7 @@ from .progress import Callback, reporting
 from .soak_options import soak_options
 from .target_quantity import QuantityLike, as_list, as_quantity
 from .temperature import one_with_unit, refuse_without_unit
-
-
-def _limits(
-    ranges: Mapping[str, tuple[float, float]] | None,
-) -> list[tuple[str, float, float]]:
-    """(symbol, lowest, highest) of every range; all that are no pair are named."""
-    problems: list[Problem] = []
-    limits: list[tuple[str, float, float]] = []
-    for symbol, pair in (ranges or {}).items():
-        try:
-            low, high = pair
-            limits.append((str(symbol), float(low), float(high)))
-        except (TypeError, ValueError):
-            remedy = "give (lowest, highest), for instance (0.50, 0.60)"
-            place = f"ranges, {symbol}"
-            problems.append(
-                Problem("gibbsteel.input.270", place, f"is {pair!r}", remedy)
-            )
-    if problems:
-        raise InputError(problems)
-    return limits
+from .tolerance_ranges import Range, limits_of
 
 
 def _furnace_error(celsius: float, fahrenheit: float | None) -> float:
@@ -49,14 +29,17 @@ def _furnace_error(celsius: float, fahrenheit: float | None) -> float:
 
 
 def _tolerances(
-    ranges: Mapping[str, tuple[float, float]] | None,
+    given: Mapping[str, float],
+    ranges: Mapping[str, Range] | None,
     standard_deviations: Mapping[str, float] | None,
     furnace: tuple[float, float | None],
     segregation_percent: float,
 ) -> _core.HeatTolerances:
     return _core.HeatTolerances(
-        ranges=_limits(ranges),
-        standard_deviations=as_weight_percent(standard_deviations, {}),
+        ranges=limits_of(ranges, given),
+        standard_deviations=as_weight_percent(
+            standard_deviations, {}, "standard_deviations"
+        ),
         furnace_error=_furnace_error(*furnace),
         segregation_percent=segregation_percent,
     )
@@ -87,7 +70,7 @@ class BandMethods:
         celsius: Any = None,
         fahrenheit: Any = None,
         kelvin: Any = None,
-        ranges: Mapping[str, tuple[float, float]] | None = None,
+        ranges: Mapping[str, Range] | None = None,
         standard_deviations: Mapping[str, float] | None = None,
         furnace_celsius: float = 0.0,
         furnace_fahrenheit: float | None = None,
@@ -112,9 +95,10 @@ class BandMethods:
         ----------
         celsius, fahrenheit, kelvin : float
             Exactly one of them: the nominal soak.
-        ranges : mapping of str to (float, float), optional
-            Limits by element [wt%], such as those of a grade; all values between are
-            equally likely. The steel itself must lie within.
+        ranges : mapping of str to (float, float) or float, optional
+            Limits by element [wt%], such as those of a grade; one number is plus or
+            minus around the steel, not below 0. All values between are equally likely.
+            The steel itself must lie within.
         standard_deviations : mapping of str to float, optional
             Scatter by element [wt%], such as that of a mill's certificates: a normal
             distribution around the steel, cut at 0.
@@ -181,7 +165,8 @@ class BandMethods:
         drawn, first, crew = _sampling(samples, seed, threads)
         sampling = drawn, first, percentiles, corners, segregated_carbon, crew
         chosen = _core.ToleranceOptions(soak, *sampling)
-        asked = _tolerances(*scatter), _quantities(quantities), chosen
+        given = self._core.analysis.given
+        asked = _tolerances(given, *scatter), _quantities(quantities), chosen
         with reporting(progress, samples) as callback:
             return _core.tolerance_band(self._core, at, *asked, callback)
 

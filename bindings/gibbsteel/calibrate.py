@@ -7,7 +7,7 @@ from typing import Any
 
 from . import _core
 from ._core import Calibration, Measurement, ParameterSet, Problem, SolveOptions
-from .arguments import count, require, threads_of
+from .arguments import count, items_of, require, threads_of
 from .composition import as_weight_percent
 from .errors import InputError
 from .progress import Callback, counting
@@ -126,7 +126,8 @@ def _starts(start: Mapping[str, float], places: list[str]) -> dict[str, float]:
     """Place -> value, of numbers that are free."""
     found: dict[str, float] = {}
     problems: list[Problem] = []
-    for place, value in start.items():
+    remedy = "give first values by number, as those of numbers="
+    for place, value in items_of(start, "start", remedy):
         here = f"start, {place}"
         if place not in places:
             what, remedy = "is not among the numbers", "start only what is free"

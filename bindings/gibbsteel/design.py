@@ -7,9 +7,10 @@ from typing import Any
 
 from . import _core
 from ._core import Design, DesignTarget, MakeableSteps, Problem, Quantity, State
-from .arguments import count, require
+from .arguments import count, items_of, listed
 from .composition_for import range_of
 from .errors import InputError
+from .matrix_twin import steps_of
 from .progress import Callback, counting
 from .soak_options import soak_options
 from .steel import Steel
@@ -17,6 +18,7 @@ from .target_quantity import QuantityLike, as_quantity
 from .temperature import one_with_unit
 
 _CODE = "gibbsteel.input.269"
+_VARY = 'give lowest and highest weight percent by element: vary={"C": (0.3, 0.9)}'
 
 
 def target(
@@ -178,15 +180,10 @@ def design(
     """
     free = [
         (symbol, *range_of(percent, f"elements, {symbol}", _CODE))
-        for symbol, percent in vary.items()
+        for symbol, percent in items_of(vary, "vary", _VARY)
     ]
-    if isinstance(rounding, MakeableSteps):
-        steps = rounding
-    else:
-        steps = MakeableSteps() if rounding else MakeableSteps.none()
-    wanted = [targets] if isinstance(targets, DesignTarget) else list(targets)
-    for one in wanted:
-        require(one, DesignTarget, "targets", "make each with gs.target(...)")
+    steps = steps_of(rounding)
+    wanted = listed(targets, DesignTarget, "targets", "make each with gs.target(...)")
     soak = soak_options(graphite, None, suppressed, False, None)
     how: dict[str, Any] = {"steps": steps, "soak": soak}
     chosen = {"starts": (starts, 1000), "candidates": (candidates, 100000)}

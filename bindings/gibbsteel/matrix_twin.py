@@ -5,16 +5,27 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Any, Self
 
+import numpy as np
+
 from . import _core
 from ._core import CompiledSteel, MakeableSteps, Problem, State, TwinStudy
+from .arguments import require
 from .errors import InputError
 from .temperature import many_kelvin, one_kelvin, one_with_unit, refuse_without_unit
 
 
-def _steps(rounding: bool | MakeableSteps) -> MakeableSteps:
-    if isinstance(rounding, MakeableSteps):
-        return rounding
-    return MakeableSteps() if rounding else MakeableSteps.none()
+def steps_of(rounding: bool | MakeableSteps) -> MakeableSteps:
+    """To what weight percents are rounded.
+
+    Raises
+    ------
+    InputError
+        Neither True, False nor MakeableSteps (gibbsteel.input.220).
+    """
+    if isinstance(rounding, (bool, np.bool_)):
+        return MakeableSteps() if rounding else MakeableSteps.none()
+    remedy = 'give True, or for instance MakeableSteps({"C": 0.02}, others=0.1)'
+    return require(rounding, MakeableSteps, "rounding", remedy)
 
 
 def _others(celsius: Any, fahrenheit: Any) -> list[float]:
@@ -80,7 +91,7 @@ class MatrixTwinMethods:
         'matrix of heat 7 at 1120 C'
         """
         refuse_without_unit(without_unit, "matrix_twin(celsius=1200)")
-        steps = _steps(rounding)
+        steps = steps_of(rounding)
         if state is not None:
             twin = _core.matrix_twin(self._core, state, steps, keep_not_modelled)
         else:
@@ -126,7 +137,7 @@ class MatrixTwinMethods:
         refuse_without_unit(without_unit, "twin_study(celsius=1200)")
         at, unit = one_with_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
         others = _others(others_celsius, others_fahrenheit)
-        steps = _steps(rounding)
+        steps = steps_of(rounding)
         return _core.twin_study(
             self._core, at, others, steps, keep_not_modelled, unit
         )

@@ -7,6 +7,7 @@ from typing import Any, Literal
 
 from . import _core
 from ._core import MeasuredCarbide, ParameterSet, Problem, ShortSoak, State
+from .arguments import listed
 from .errors import InputError
 from .temperature import one_kelvin
 
@@ -20,7 +21,8 @@ def _counts(measured: Any) -> list[MeasuredCarbide]:
     """From a mapping, or a list as it is."""
     if not isinstance(measured, Mapping):
         if isinstance(measured, Sequence) and not isinstance(measured, str):
-            return list(measured)
+            remedy = 'make each with gs.MeasuredCarbide("M3C", 6.0)'
+            return listed(measured, MeasuredCarbide, "measured", remedy)
         raise InputError([_error("measured", f"is {measured!r}")])
     counts, problems = [], []
     for kind, value in measured.items():

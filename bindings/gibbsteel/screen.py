@@ -49,12 +49,14 @@ def screen(
 
     Parameters
     ----------
-    compositions : array of shape (n, e), or pandas DataFrame
+    compositions : array of shape (n, e), pandas DataFrame, or list of Steel
         Weight percent, one row per composition, one column per element; Fe is the
         balance. NaN, a masked number and other bad rows are flagged in the result and
-        stop nothing.
+        stop nothing. Steels, such as those of `steels_from_table`, bring their
+        parameters and bound tramp elements.
     elements : sequence of str
-        Symbol of each column; may be left out for a DataFrame.
+        Symbol of each column; may be left out for a DataFrame whose columns are the
+        symbols, and is left out for steels.
     celsius, fahrenheit, kelvin : float or sequence of float
         Exactly one of them: every composition at every temperature. Row r of the
         result is composition ``r // t`` at temperature ``r % t`` of t temperatures.

@@ -8,6 +8,7 @@ from typing import Any
 import numpy as np
 
 from ._core import Problem
+from .arguments import items_of
 from .errors import InputError
 from .progress import Callback
 from .screen import chunks_of
@@ -76,20 +77,21 @@ def screen_into(
     """
     job = screen_job(compositions, elements, **settings)
     first, last = job.range_of_rows(first_row, last_row)
-    _check_arrays(out, job)
+    arrays = items_of(out, "out", 'give arrays by column, such as {"status": array}')
+    _check_arrays(arrays, job)
     done = first
     for chunk in chunks_of(job, first, last, chunk_rows, progress):
-        for name, array in out.items():
+        for name, array in arrays:
             array[chunk.first_row : chunk.next_row] = getattr(chunk, name)
         done = chunk.next_row
     return done
 
 
-def _check_arrays(out: Mapping[str, Any], job: ScreenJob) -> None:
+def _check_arrays(arrays: list[tuple[str, Any]], job: ScreenJob) -> None:
     """Refuses what could not take a whole column without loss."""
     empty, _ = job.run(0, 0, None)
     problems = []
-    for name, array in out.items():
+    for name, array in arrays:
         if name not in COLUMNS:
             what = f"there is no column {name!r}"
             remedy = "choose from: " + ", ".join(COLUMNS)

@@ -19,19 +19,24 @@ from ._core import (
     Quantity,
     ScreenTable,
     SolveOptions,
-    element_problem,
 )
 from .arguments import require, threads_of, whole
 from .errors import InputError
 from .names import as_names
 from .parameters import content_hash, default_parameters
+from .screen_columns import (
+    as_steels,
+    compositions_of,
+    numbers_and_elements,
+    settings_of,
+)
 from .screen_numbers import real_numbers, where_no_numbers
 from .soak_options import soak_options
 from .target_quantity import as_list
 from .temperature import given_unit, many_kelvin, one_kelvin
 
+_READ = "give numbers, or gs.steels_from_table(table) instead of the table"
 _TABLE = "give an array with one row per composition and one column per element"
-_NAMES = 'name the element of each column, for instance elements=["C", "Cr", "Mo"]'
 
 
 @dataclass(frozen=True)
@@ -137,48 +142,6 @@ def _origin(quantity: Quantity) -> str:
     return repr([argument for argument in arguments if isinstance(argument, str)])
 
 
-def _table(compositions: Any, elements: Iterable[str] | None) -> tuple[Any, list[str]]:
-    """The numbers as they came, and the name of each column."""
-    if not hasattr(compositions, "columns"):
-        if elements is None:
-            what = "are not given"
-            raise InputError(
-                [Problem("gibbsteel.input.320", "elements", what, _NAMES)]
-            )
-        return compositions, as_names(elements)
-    columns = list(compositions.columns)
-    if elements is None:
-        elements = [c for c in columns if str(c).lower() != "name"]
-        _check_columns([str(column) for column in elements])
-    wanted = as_names(elements)
-    missing = [name for name in wanted if name not in columns]
-    if missing:
-        what = f"the table has no column {missing[0]!r}"
-        remedy = "choose from: " + ", ".join(map(str, columns))
-        raise InputError([Problem("gibbsteel.input.320", "elements", what, remedy)])
-    return compositions[wanted], [str(name) for name in wanted]
-
-
-def _check_columns(columns: list[str]) -> None:
-    """Refuses columns of a DataFrame that are no elements."""
-    found = [element_problem("compositions", name, [], "") for name in columns]
-    wrong = [p for p in found if p.code == "gibbsteel.input.201"]
-    if not wrong:
-        return
-    apart = {p.what for p in wrong}
-    usable = [c for c, p in zip(columns, found, strict=True) if p.what not in apart]
-    listed = ", ".join(f'"{name}"' for name in usable) or '"C", "Cr"'
-    remedy = f"name the columns to use: elements=[{listed}]"
-    problems = [
-        Problem(p.code, p.place, f"column {p.what}", _hint(p) + remedy) for p in wrong
-    ]
-    raise InputError(problems)
-
-
-def _hint(problem: Problem) -> str:
-    return f"{problem.remedy} Or " if problem.remedy.startswith("did you mean") else ""
-
-
 def _numbers(compositions: Any, elements: Sequence[str]) -> npt.NDArray[np.float64]:
     """An array of float64 in the order of rows; not copied when it is one already.
 
@@ -188,7 +151,8 @@ def _numbers(compositions: Any, elements: Sequence[str]) -> npt.NDArray[np.float
         array = np.ascontiguousarray(real_numbers(compositions), dtype=np.float64)
     except (TypeError, ValueError):
         what = where_no_numbers(compositions, elements)
-        problem = Problem("gibbsteel.input.320", "compositions", what, _TABLE)
+        remedy = _READ if hasattr(compositions, "columns") else _TABLE
+        problem = Problem("gibbsteel.input.320", "compositions", what, remedy)
         raise InputError([problem]) from None
     if array.ndim != 2 or (elements and array.shape[1] != len(elements)):
         shape = " x ".join(map(str, np.shape(compositions)))
@@ -276,7 +240,12 @@ def screen_job(
     **given: Any,
 ) -> ScreenJob:
     """See `gibbsteel.screen` for the arguments."""
-    table, names = _table(compositions, elements)
+    steels = as_steels(compositions)
+    if steels:
+        table, names = compositions_of(steels, elements)
+        given = settings_of(steels, given)
+    else:
+        table, names = numbers_and_elements(compositions, elements)
     settings = _settings(**given)
     unit = given_unit(celsius=celsius, fahrenheit=fahrenheit, kelvin=kelvin)
     return ScreenJob(

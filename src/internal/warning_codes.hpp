@@ -26,6 +26,7 @@ inline constexpr std::string_view kPartlyMolten = "gibbsteel.warning.315";
 inline constexpr std::string_view kNotInLiquid = "gibbsteel.warning.316";
 inline constexpr std::string_view kNearMelting = "gibbsteel.warning.317";
 inline constexpr std::string_view kLeftOutTooMuch = "gibbsteel.warning.318";
+inline constexpr std::string_view kNoCarbon = "gibbsteel.warning.319";
 inline constexpr std::string_view kFirstOrderDoubtful = "gibbsteel.warning.350";
 inline constexpr std::string_view kSamplesLeftOut = "gibbsteel.warning.351";
 inline constexpr std::string_view kBeyondCorners = "gibbsteel.warning.352";
@@ -75,6 +76,7 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kNearMelting, "liquid is close to forming at the temperature"},
     {kLeftOutTooMuch,
      "an element that is not modelled is more than a residual or a micro-addition"},
+    {kNoCarbon, "a steel has no carbon"},
     {kFirstOrderDoubtful, "a first-order band is one-sided or missing"},
     {kSamplesLeftOut,
      "samples gave no usable result, or have no number, and are left out of a band"},

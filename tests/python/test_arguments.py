@@ -200,3 +200,61 @@ def test_oil_hardening_steel_is_warned_of_short_soaks_annealed_steel_is_not():
     oil = gs.Steel({"C": 0.92, "Mn": 1.2, "Cr": 0.5, "W": 0.5, "V": 0.1})
     assert code in [w.code for w in oil.soak(celsius=805).hardening().warnings]
     assert code not in [w.code for w in oil.soak(celsius=680).hardening().warnings]
+
+
+def test_what_is_no_mapping(punch):
+    carbon = gs.target(gs.quantities.matrix("C"), equal=0.4, celsius=1120)
+    measured = [gs.measurement(punch, gs.quantities.matrix("C"), 0.4, 1, celsius=1120)]
+    number = ["/phases/M6C/energy/2/terms/1"]
+    for work, text in (
+        (
+            lambda: gs.design(punch, vary=["C", "Mo"], targets=[carbon]),
+            "220] vary: is list, not a mapping; give lowest and highest weight percent "
+            'by element: vary={"C": (0.3, 0.9)}',
+        ),
+        (
+            lambda: punch.tolerance_band(celsius=1120, ranges=["C"]),
+            "220] ranges: is list, not a mapping; give them by element: "
+            'ranges={"C": (0.50, 0.60)}',
+        ),
+        (
+            lambda: punch.tolerance_band(celsius=1120, standard_deviations=["C"]),
+            "202] standard_deviations: is list, not a mapping; give weight percent by "
+            'symbol, for instance {"C": 0.55}',
+        ),
+        (
+            lambda: gs.calibrate(measured, number, start=number),
+            "220] start: is list, not a mapping; give first values by number, as those "
+            "of numbers=",
+        ),
+        (
+            lambda: gs.screen_into(["status"], [[0.5]], ["C"], celsius=950),
+            "220] out: is list, not a mapping; give arrays by column, such as "
+            '{"status": array}',
+        ),
+        (
+            lambda: punch.soak(celsius=1120).with_measured_carbide(["M6C"]),
+            "220] measured: is str, not MeasuredCarbide; make each with "
+            'gs.MeasuredCarbide("M3C", 6.0)',
+        ),
+    ):
+        assert message(work) == f"[gibbsteel.input.{text}"
+
+
+def test_rounding_that_would_not_be_that_of_the_caller(punch):
+    text = (
+        "[gibbsteel.input.220] rounding: is dict, not MakeableSteps; give True, or for "
+        'instance MakeableSteps({"C": 0.02}, others=0.1)'
+    )
+    carbon = gs.target(gs.quantities.matrix("C"), equal=0.4, celsius=1120)
+    how = {"vary": {"C": (0.3, 0.9)}, "targets": carbon, "rounding": {"C": 0.1}}
+    assert message(lambda: gs.design(punch, **how)) == text
+    assert message(lambda: punch.matrix_twin(celsius=1120, rounding={"C": 1})) == text
+
+
+def test_a_single_target_and_none(punch):
+    how = {"vary": {"C": (0.3, 0.9)}}
+    assert message(lambda: gs.design(punch, targets=None, **how)) == (
+        "[gibbsteel.input.220] targets: is NoneType, not DesignTarget; make each with "
+        "gs.target(...)"
+    )

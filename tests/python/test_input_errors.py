@@ -28,8 +28,8 @@ def refused(call, *expected):
         ),
         (
             {"C": float("nan")},
-            "[gibbsteel.input.202] composition, C: is nan, not a number; "
-            "give weight percent, from 0 to 100",
+            "[gibbsteel.input.202] composition, C: is nan, not a number; give weight "
+            "percent, or leave the element out where it was not measured",
         ),
         (
             {"C": -0.5},
@@ -68,8 +68,44 @@ def refused(call, *expected):
         ),
         (
             {"C": "0.55"},
-            "[gibbsteel.input.202] composition, C: is '0.55'; "
-            "give weight percent as a number, for instance 0.55",
+            "[gibbsteel.input.202] composition, C: is '0.55', a text; give the number "
+            "0.55; gs.steels_from_table reads texts",
+        ),
+        (
+            {"C": "0,560"},
+            "[gibbsteel.input.202] composition, C: is '0,560', a text with a decimal "
+            "comma; give the number 0.56; gs.steels_from_table reads texts",
+        ),
+        (
+            {"C": "<0.01"},
+            "[gibbsteel.input.202] composition, C: is '<0.01', less than could be "
+            "measured; leave it out where that is as good as none, or give a number",
+        ),
+        (
+            {"C": " "},
+            "[gibbsteel.input.202] composition, C: is ' '; give weight percent as a "
+            "number, for instance 0.55, or leave the element out where it was not "
+            "measured",
+        ),
+        (
+            {"C %": 0.55},
+            "[gibbsteel.input.201] composition: 'C %' is not the symbol of an element; "
+            "call it 'C'",
+        ),
+        (
+            {"N ppm": 180},
+            "[gibbsteel.input.201] composition: 'N ppm' is not the symbol of an "
+            "element; call it 'N' and give weight percent: 1 of it is 10000 ppm",
+        ),
+        (
+            {"C at%": 2.5},
+            "[gibbsteel.input.201] composition: 'C at%' is not the symbol of an "
+            "element; call it 'C' and give weight percent",
+        ),
+        (
+            {"Heat": 7411.0},
+            "[gibbsteel.input.201] composition: 'Heat' is not the symbol of an "
+            "element; give symbols such as C, Cr, Mo",
         ),
     ],
 )
@@ -85,6 +121,15 @@ def test_all_problems_are_named_at_once():
         "[gibbsteel.input.201] composition: 'CR' is not the symbol of an element; "
         "did you mean 'Cr'?",
     )
+    refused(
+        lambda: gs.Steel({"C %": 0.5, "Co": float("nan"), "Heat": 7411.0}),
+        "[gibbsteel.input.201] composition: 'C %' is not the symbol of an element; "
+        "call it 'C'",
+        "[gibbsteel.input.202] composition, Co: is nan, not a number; give weight "
+        "percent, or leave the element out where it was not measured",
+        "[gibbsteel.input.201] composition: 'Heat' is not the symbol of an element; "
+        "give symbols such as C, Cr, Mo",
+    )
 
 
 def test_a_list_is_no_composition():
@@ -98,8 +143,8 @@ def test_a_list_is_no_composition():
 def test_an_element_is_given_once():
     refused(
         lambda: gs.Steel({"C": 0.55, "Cr": None}, C=0.6),
-        "[gibbsteel.input.202] composition, Cr: is None; "
-        "give weight percent as a number, for instance 0.55",
+        "[gibbsteel.input.202] composition, Cr: is None; give weight percent as a "
+        "number, for instance 0.55, or leave the element out where it was not measured",
         "[gibbsteel.input.202] composition, C: is given twice; give it once",
     )
 
@@ -211,8 +256,8 @@ def test_a_word_that_is_neither_element_nor_option():
         "give a symbol such as Cr",
         "[gibbsteel.input.201] composition: 'Name' is not the symbol of an element; "
         "give the name apart: name=",
-        "[gibbsteel.input.202] composition, Cr: is 'much'; give weight percent as a "
-        "number, for instance 0.55",
+        "[gibbsteel.input.202] composition, Cr: is 'much', no number; give weight "
+        "percent as a number, for instance 0.55",
     )
 
 

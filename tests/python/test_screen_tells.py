@@ -187,15 +187,65 @@ def test_a_data_frame_with_further_columns():
     refused(
         lambda: gs.screen(frame.rename(columns={"Cr": "cr"})[["C", "cr"]], celsius=900),
         "[gibbsteel.input.201] compositions: column 'cr' is not the symbol of an "
-        "element; did you mean 'Cr'? Or name the columns to use: "
-        'elements=["C"]',
+        "element; did you mean 'Cr'?",
     )
     frame["Cr"] = ["4.5", "much"]
     refused(
         lambda: gs.screen(frame, NAMES, celsius=1000),
         "[gibbsteel.input.320] compositions: column 'Cr' holds 'much', no number; give "
-        "an array with one row per composition and one column per element",
+        "numbers, or gs.steels_from_table(table) instead of the table",
     )
+
+
+def test_no_remedy_leaves_out_an_element():
+    """A list of columns without carbon, once pasted, would be another steel."""
+    pandas = pytest.importorskip("pandas")
+    columns = ["Heat", "No", "C %", "Cr", "N ppm", "MO"]
+    frame = pandas.DataFrame([[7411, 1, 0.5, 4.5, 180, 2.7]], columns=columns)
+    no = "is not the symbol of an element;"
+    ignored = 'gs.steels_from_table(table, ignore=["Heat", "No"]) instead of the table'
+    refused(
+        lambda: gs.screen(frame, celsius=1000),
+        f"[gibbsteel.input.201] compositions: column 'Heat' {no} leave it out; or give "
+        + ignored,
+        f"[gibbsteel.input.201] compositions: column 'No' {no} leave it out; or give "
+        + ignored,
+        f"[gibbsteel.input.201] compositions: column 'C %' {no} call it 'C'; or give "
+        + ignored,
+        f"[gibbsteel.input.201] compositions: column 'N ppm' {no} call it 'N' and give "
+        f"weight percent: 1 of it is 10000 ppm; or give {ignored}",
+        f"[gibbsteel.input.201] compositions: column 'MO' {no} did you mean 'Mo'?",
+    )
+    refused(
+        lambda: gs.screen(frame[["Heat", "Cr"]], celsius=1000),
+        f"[gibbsteel.input.201] compositions: column 'Heat' {no} leave it out; or give "
+        'gs.steels_from_table(table, ignore=["Heat"]) instead of the table',
+    )
+
+
+def test_what_is_not_finite_is_named():
+    nan, rows = float("nan"), np.full((4, 7), 0.1)
+    rows[1, 1], rows[2, 1], rows[2, 6] = nan, nan, float("inf")
+    symbols = ["C", "Co", "Cr", "Mo", "W", "V", "Mn"]
+    flat = " ".join(str(gs.screen(rows, symbols, celsius=1000)).split())
+    assert (
+        "! composition not finite, first in row 1: Co in 2 rows, Mn in 1 row. Give 0 "
+        "where an element was not measured. " in flat
+    )
+    flat = " ".join(str(gs.screen(rows * nan, symbols, celsius=1000)).split())
+    assert (
+        "! composition not finite, first in row 0: C in 4 rows, Co in 4 rows, Cr in 4 "
+        "rows, Mo in 4 rows, W in 4 rows and others. Give 0 where an element was not "
+        "measured. " in flat
+    )
+    assert "not finite," not in str(gs.screen(rows[:1], symbols, celsius=1000))
+
+
+def test_a_row_without_carbon_is_told():
+    table = gs.screen([[0.5, 4.5], [0.0, 4.5]], ["C", "Cr"], celsius=1000)
+    code = "gibbsteel.warning.319"
+    assert table.count_warnings()[code] == 1
+    assert table.warning_texts[code] == "The steel has no carbon: was it left out?"
 
 
 def test_a_quantity_without_a_list():

@@ -151,14 +151,22 @@ def test_progress_cancel_and_interrupt(punch):
     assert punch.tolerance_band(**options, progress=interrupt).cancelled
 
 
+def test_plus_or_minus_one_number(punch):
+    options = {"celsius": 1120, "samples": 8, "corners": False}
+    carbon = punch.analysis.given["C"]
+    pairs = {"C": (carbon - 0.02, carbon + 0.02), "Co": (0.0, 0.1)}
+    band = punch.tolerance_band(ranges={"C": 0.02, "Co": 0.1}, **options)
+    assert str(band) == str(punch.tolerance_band(ranges=pairs, **options))
+
+
 def test_wrong_arguments(punch):
     with pytest.raises(gs.InputError) as error:
-        punch.tolerance_band(celsius=1120, ranges={"C": 0.5, "V": ("a", 2)})
+        punch.tolerance_band(celsius=1120, ranges={"C": [0.5], "V": ("a", 2), "W": -1})
+    remedy = "give (lowest, highest), or plus or minus one number: 0.02"
     assert str(error.value) == (
-        "[gibbsteel.input.270] ranges, C: is 0.5; give (lowest, highest), for instance "
-        "(0.50, 0.60)\n"
-        "[gibbsteel.input.270] ranges, V: is ('a', 2); give (lowest, highest), for "
-        "instance (0.50, 0.60)"
+        f"[gibbsteel.input.270] ranges, C: is [0.5]; {remedy}\n"
+        f"[gibbsteel.input.270] ranges, V: is ('a', 2); {remedy}\n"
+        f"[gibbsteel.input.270] ranges, W: is -1; {remedy}"
     )
     with pytest.raises(gs.InputError) as error:
         punch.tolerance_band(celsius=1120, furnace_celsius=5, segregated_carbon="none")

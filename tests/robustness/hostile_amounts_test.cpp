@@ -49,7 +49,7 @@ TEST_CASE("weight percents that are no amounts are all named") {
                {"W", -kDenormal},
                {"V", Limits::max()}}) ==
       "[gibbsteel.input.202] composition, C: is nan, not a number; give weight "
-      "percent, from 0 to 100\n"
+      "percent, or leave the element out where it was not measured\n"
       "[gibbsteel.input.202] composition, Cr: is inf, not a finite number; give weight "
       "percent, from 0 to 100\n"
       "[gibbsteel.input.202] composition, Mo: is -inf, not a finite number; give "

@@ -83,7 +83,7 @@ TEST_CASE("hardness of what is no carbide, indices of what is no composition") {
         "[gibbsteel.input.203] composition, Mo: is negative: -5; give weight percent, "
         "from 0 to 100\n"
         "[gibbsteel.input.202] composition, W: is nan, not a number; give weight "
-        "percent, from 0 to 100\n"
+        "percent, or leave the element out where it was not measured\n"
         "[gibbsteel.input.201] composition: 'CR' is not the symbol of an element; did "
         "you mean 'Cr'?\n"
         "[gibbsteel.input.204] composition, V: is above 100: 101; give weight percent, "

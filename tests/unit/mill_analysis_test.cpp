@@ -39,19 +39,22 @@ TEST_CASE("every problem of a composition is named at once") {
                  {"C", std::nan("")},
                  {"Mo", kInfinity},
                  {"W", -0.1},
-                 {"V", 120.0}}) ==
+                 {"V", 120.0},
+                 {"Heat", 7411.0}}) ==
         "[gibbsteel.input.201] composition: 'cr' is not the symbol of an element; "
         "did you mean 'Cr'?\n"
         "[gibbsteel.input.201] composition: 'Qq' is not the symbol of an element; "
         "give symbols such as C, Cr, Mo\n"
-        "[gibbsteel.input.202] composition, C: is nan, not a number; "
-        "give weight percent, from 0 to 100\n"
+        "[gibbsteel.input.202] composition, C: is nan, not a number; give weight "
+        "percent, or leave the element out where it was not measured\n"
         "[gibbsteel.input.202] composition, Mo: is inf, not a finite number; "
         "give weight percent, from 0 to 100\n"
         "[gibbsteel.input.203] composition, W: is negative: -0.1; "
         "give weight percent, from 0 to 100\n"
         "[gibbsteel.input.204] composition, V: is above 100: 120; "
-        "give weight percent, from 0 to 100");
+        "give weight percent, from 0 to 100\n"
+        "[gibbsteel.input.201] composition: 'Heat' is not the symbol of an element; "
+        "give symbols such as C, Cr, Mo");
 }
 
 TEST_CASE("an empty composition is no steel") {

@@ -1,0 +1,181 @@
+"""Steels from tables of mill certificates, one row per heat."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from ._core import ParameterSet, Problem
+from .cells import NoNumberError, is_empty, number_of_cell
+from .certificate_columns import CODE, Columns, columns_of, trimmed
+from .changed import parameter_set
+from .errors import InputError
+from .names import as_names
+from .parameters import default_parameters
+from .steel import Steel
+
+_MOST_PROBLEMS = 30
+_BALANCE = {"bal", "bal.", "balance", "rest"}
+
+
+@dataclass(frozen=True)
+class _Row:
+    place: str  # "row 3 (7420)"
+    name: str
+    cells: tuple[Any, ...]
+
+
+def _no_table(table: Any) -> InputError:
+    what = f"is {type(table).__name__}, no table with one row per heat"
+    remedy = "give a pandas DataFrame, a list of dicts or a csv.DictReader"
+    return InputError([Problem(CODE, "table", what, remedy)])
+
+
+def _content(table: Any) -> tuple[list[Any], list[tuple[Any, ...]]]:
+    """Headings, and cells row by row."""
+    if hasattr(table, "columns") and hasattr(table, "itertuples"):
+        rows = table.itertuples(index=False, name=None)
+        return list(table.columns), list(rows)
+    if isinstance(table, (str, bytes, Mapping)) or not isinstance(table, Iterable):
+        raise _no_table(table)
+    given = list(table)
+    if not all(isinstance(row, Mapping) for row in given):
+        raise _no_table(table)
+    headings = list(dict.fromkeys(heading for row in given for heading in row))
+    return headings, [tuple(row.get(h) for h in headings) for row in given]
+
+
+def _name_text(cell: Any) -> str:
+    """A number that a table keeps as 7411.0 is 7411."""
+    if is_empty(cell):
+        return ""
+    if isinstance(cell, float) and cell.is_integer():
+        return str(int(cell))
+    return str(cell).strip()
+
+
+def _row(number: int, cells: tuple[Any, ...], columns: Columns) -> _Row:
+    name = "" if columns.name is None else _name_text(cells[columns.name])
+    place = f"row {number} ({name})" if name else f"row {number}"
+    return _Row(place, name, cells)
+
+
+def _surplus(row: _Row, columns: Columns) -> list[Problem]:
+    """What csv.DictReader finds beyond the last heading."""
+    cells = None if columns.beyond is None else row.cells[columns.beyond]
+    what = f"has more cells than the table has columns: {cells}"
+    remedy = "put texts that hold the separator in quotes, or name another one, such "
+    remedy += 'as csv.DictReader(file, delimiter=";")'
+    return [Problem(CODE, row.place, what, remedy)] if cells else []
+
+
+def _weight_percents(
+    row: _Row, columns: Columns, problems: list[Problem]
+) -> dict[str, float]:
+    """Of one heat; cells that cannot be read are problems."""
+    found: dict[str, float] = {}
+    for column in columns.elements:
+        cell = row.cells[column.number]
+        balance = column.symbol == "Fe" and str(cell).strip().lower() in _BALANCE
+        if balance or is_empty(cell):
+            continue
+        try:
+            number = number_of_cell(cell, column.per_weight_percent > 1.0)
+            found[column.symbol] = number / column.per_weight_percent
+        except NoNumberError as error:
+            place = f"{row.place}, column {column.text!r}"
+            code = "gibbsteel.input.202"
+            problems.append(Problem(code, place, error.what, error.remedy))
+    return found
+
+
+def _steel(
+    row: _Row, columns: Columns, problems: list[Problem], **settings: Any
+) -> Steel | None:
+    wrong = _surplus(row, columns)
+    percents = _weight_percents(row, columns, wrong)
+    try:
+        if not wrong:
+            return Steel(percents, name=row.name, **settings)
+    except InputError as error:
+        texts = {c.symbol: f"column {c.text!r}" for c in columns.elements}
+        for p in error.problems:
+            symbol = p.place.removeprefix("composition, ")
+            place = f"{row.place}, {texts.get(symbol, symbol)}"
+            wrong.append(Problem(p.code, place, p.what, p.remedy))
+    problems += wrong
+    return None
+
+
+def _refuse(problems: list[Problem]) -> None:
+    """All of them; of a long table the first ones and how many more there are."""
+    more = len(problems) - _MOST_PROBLEMS
+    if more > 0:
+        what = f"has {more} problems more"
+        rest = Problem(CODE, "table", what, "mend these first, then see the others")
+        problems = [*problems[:_MOST_PROBLEMS], rest]
+    if problems:
+        raise InputError(problems)
+
+
+def steels_from_table(
+    table: Any,
+    *,
+    name: str | None = None,
+    ignore: str | Iterable[str] = (),
+    parameters: ParameterSet | None = None,
+    bind_tramp_elements: bool = False,
+) -> list[Steel]:
+    """The steels of a table of mill certificates, one row per heat.
+
+    Parameters
+    ----------
+    table : pandas DataFrame, list of dict, or csv.DictReader
+        A column of an element is headed by its symbol, alone or with a unit: ``C``,
+        ``C %``, ``C [wt%]``, ``C mass%``, ``N ppm``, ``N [ppm]``; weight percent where
+        no unit is given. Numbers may be texts, with decimal point or decimal comma.
+        Empty cells (NaN, None, "", "-") were not measured: the steel has none of that
+        element. Under ``Fe``, "Bal." may stand for the balance.
+    name : str, optional
+        Column of the names of the steels; when left out, one called "name" if there is
+        one.
+    ignore : str or iterable of str
+        Columns to leave out. Every other column that is no element is refused, so that
+        nothing is lost unseen; ``No`` is a number of rows here, not nobelium.
+    parameters : ParameterSet, optional
+        `default_parameters` when left out.
+    bind_tramp_elements : bool
+        As of `Steel`.
+
+    Returns
+    -------
+    list of Steel
+        In the order of the rows. `screen` and `compare` take it as it is.
+
+    Raises
+    ------
+    InputError
+        Of all columns and cells at once, rows counted from 0. A cell such as "<0.01" is
+        refused, because nobody but you knows whether it stands for none, for the limit
+        or for something between; so is "1,234.5".
+
+    Examples
+    --------
+    >>> import gibbsteel as gs
+    >>> rows = [{"Heat": 7411, "C %": "0,56", "Cr": 4.5, "N ppm": 180, "Co": None}]
+    >>> gs.steels_from_table(rows, name="Heat")
+    [<Steel 7411: 0.56C 4.5Cr 0.018N, balance Fe (wt%)>]
+    """
+    chosen = default_parameters() if parameters is None else parameter_set(parameters)
+    settings = {"parameters": chosen, "bind_tramp_elements": bind_tramp_elements}
+    headings, rows = _content(table)
+    problems: list[Problem] = []
+    ignored = {trimmed(heading) for heading in as_names(ignore)}
+    columns = columns_of(headings, rows, name, ignored, problems)
+    steels = [
+        _steel(_row(number, cells, columns), columns, problems, **settings)
+        for number, cells in enumerate(rows)
+    ]
+    _refuse(problems)
+    return [steel for steel in steels if steel is not None]

@@ -1,0 +1,47 @@
+"""Ranges of weight percents around a steel."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any, TypeAlias
+
+from ._core import Problem
+from .arguments import items_of
+from .errors import InputError
+
+Range: TypeAlias = tuple[float, float] | float
+
+
+def _ends(value: Any, nominal: float) -> tuple[float, float]:
+    """Lowest and highest, of a pair or of plus or minus one number."""
+    if isinstance(value, str):
+        raise TypeError
+    if isinstance(value, Iterable):
+        low, high = value
+        return float(low), float(high)
+    width = float(value)
+    if not width >= 0.0:
+        raise ValueError
+    return max(0.0, nominal - width), nominal + width
+
+
+def limits_of(
+    ranges: Mapping[str, Range] | None, given: Mapping[str, float]
+) -> list[tuple[str, float, float]]:
+    """(symbol, lowest, highest) of every range; all that are none are named."""
+    problems: list[Problem] = []
+    limits: list[tuple[str, float, float]] = []
+    by_element = 'give them by element: ranges={"C": (0.50, 0.60)}'
+    pairs = [] if ranges is None else items_of(ranges, "ranges", by_element)
+    for symbol, value in pairs:
+        try:
+            limits.append((str(symbol), *_ends(value, given.get(str(symbol), 0.0))))
+        except (TypeError, ValueError):
+            remedy = "give (lowest, highest), or plus or minus one number: 0.02"
+            place = f"ranges, {symbol}"
+            problems.append(
+                Problem("gibbsteel.input.270", place, f"is {value!r}", remedy)
+            )
+    if problems:
+        raise InputError(problems)
+    return limits

@@ -1,0 +1,267 @@
+"""Tables of mill certificates: what is read, what is refused and in which words."""
+
+import csv
+import io
+
+import gibbsteel as gs
+import numpy as np
+import pytest
+
+HEATS = """Heat,C %,Si,Cr [wt%],Mo wt.%,V (mass %),Co,P,N ppm
+7411,0.56,0.31,4.48,2.71,1.02,,0.018,180
+7412,0.54,0.28,4.39,2.80,0.98,0.05,0.021,-
+"""
+READ = [
+    {"C": 0.56, "Si": 0.31, "Cr": 4.48, "Mo": 2.71, "V": 1.02, "P": 0.018, "N": 0.018},
+    {"C": 0.54, "Si": 0.28, "Cr": 4.39, "Mo": 2.8, "V": 0.98, "Co": 0.05, "P": 0.021},
+]
+
+
+def rows(text, **options):
+    return csv.DictReader(io.StringIO(text), **options)
+
+
+def refused(call, *expected):
+    with pytest.raises(gs.InputError) as error:
+        call()
+    assert str(error.value) == "\n".join(expected)
+
+
+def given(steels):
+    return [dict(steel.analysis.given) for steel in steels]
+
+
+def test_a_csv_file_as_it_is():
+    steels = gs.steels_from_table(rows(HEATS), name="Heat")
+    assert given(steels) == READ
+    assert [steel.name for steel in steels] == ["7411", "7412"]
+
+
+def test_a_data_frame():
+    pandas = pytest.importorskip("pandas")
+    frame = pandas.read_csv(io.StringIO(HEATS), na_values="-")
+    assert given(gs.steels_from_table(frame, name="Heat")) == READ
+    frame["Heat"] = frame["Heat"].astype(float)
+    frame["Si"] = frame["Si"].astype("Float64")
+    frame.loc[1, "Si"] = pandas.NA
+    first, second = gs.steels_from_table(frame, name="Heat")
+    assert (first.name, second.name) == ("7411", "7412")
+    assert "Si" not in second.analysis.given
+    assert first == gs.Steel(READ[0], name="7411")
+
+
+def test_decimal_commas_and_marks_of_spreadsheets():
+    text = "\ufeffname; C ;Fe;N [ppm];;\nA;0,56;Bal.;1.200e2;;\nB; .5 ;;;;\n"
+    a, b = gs.steels_from_table(rows(text, delimiter=";"))
+    assert (a.name, dict(a.analysis.given)) == ("A", {"C": 0.56, "N": 0.012})
+    assert (b.name, dict(b.analysis.given)) == ("B", {"C": 0.5})
+
+
+@pytest.mark.parametrize(
+    "empty", [None, float("nan"), np.float32("nan"), np.ma.masked, "", " ", "-", "NaN"]
+)
+def test_what_was_not_measured_is_left_out(empty):
+    (steel,) = gs.steels_from_table([{"C": 0.5, "Co": empty}])
+    assert dict(steel.analysis.given) == {"C": 0.5}
+
+
+@pytest.mark.parametrize(
+    ("heading", "percent"),
+    [
+        *[(h, 0.5) for h in ("C", " C ", "C%", "C %", "C wt%", "C [wt%]", "C wt.%")],
+        *[(h, 0.5) for h in ("C wt-%", "C (%)", "C mass%", "C [mass %]", "C_wt%")],
+        *[(h, 0.5) for h in ("% C", "%C", "wt% C", "C weight %")],
+        *[(h, 0.00005) for h in ("C ppm", "C [ppm]", "C wt ppm", "ppm C")],
+    ],
+)
+def test_units_in_headings(heading, percent):
+    (steel,) = gs.steels_from_table([{heading: 0.5, "Cr": 4.0}])
+    assert steel.analysis.given["C"] == percent
+
+
+def test_columns_that_are_no_elements_are_named_all_at_once():
+    table = [{"Heat": 1, "No": 1, "C": 0.5, "CR %": 4, "Mo at%": 1, "N": 0, "N ppm": 2}]
+    refused(
+        lambda: gs.steels_from_table(table, name="Melt"),
+        "[gibbsteel.input.329] name: the table has no column 'Melt'; choose from: "
+        "Heat, No, C, CR %, Mo at%, N, N ppm",
+        "[gibbsteel.input.201] table: column 'Heat' is not the symbol of an element; "
+        'give ignore=["Heat"], or name="Heat" where it names the steels',
+        "[gibbsteel.input.201] table: column 'No' is not the symbol of an element; "
+        'give ignore=["No"], or name="No" where it names the steels',
+        "[gibbsteel.input.201] table: column 'CR %' is not the symbol of an element; "
+        'did you mean \'Cr\'? Or give ignore=["CR %"], or name="CR %" where it names '
+        "the steels",
+        "[gibbsteel.input.329] table: column 'Mo at%' has the unit 'at%'; give Mo in "
+        'percent or ppm by weight, or ignore=["Mo at%"]',
+        "[gibbsteel.input.321] table: columns 'N' and 'N ppm' are one element; keep "
+        "one, or name the other in ignore=",
+    )
+    ignored = ["No", "CR %", "Mo at%", "N", "not there"]
+    (steel,) = gs.steels_from_table(table, name="Heat", ignore=ignored)
+    assert given([steel]) == [{"C": 0.5, "N": 0.0002}]
+
+
+def test_two_columns_of_one_heading():
+    pandas = pytest.importorskip("pandas")
+    frame = pandas.DataFrame([[0.5, 0.6]], columns=["C", "C"])
+    refused(
+        lambda: gs.steels_from_table(frame),
+        "[gibbsteel.input.321] table: columns 'C' and 'C' are one element; keep one, "
+        "or name the other in ignore=",
+    )
+
+
+def test_cells_that_cannot_be_read_are_named_all_at_once():
+    text = "Heat;C;Cr %;N ppm;V\n7411;<0,01;1,234.5;1,200;much\n7412;0,5;-4;x;\n;;;;\n"
+    refused(
+        lambda: gs.steels_from_table(rows(text, delimiter=";"), name="Heat"),
+        "[gibbsteel.input.202] row 0 (7411), column 'C': is '<0,01', less than could "
+        "be measured; leave it out where that is as good as none, or give a number",
+        "[gibbsteel.input.202] row 0 (7411), column 'Cr %': is '1,234.5', with more "
+        "than a decimal sign; write 1234.5 or 1234,5",
+        "[gibbsteel.input.202] row 0 (7411), column 'N ppm': is '1,200', which may be "
+        "a thousand times as much; write 1200 or 1.2",
+        "[gibbsteel.input.202] row 0 (7411), column 'V': is 'much', no number; give "
+        "weight percent as a number, for instance 0.55",
+        "[gibbsteel.input.202] row 1 (7412), column 'N ppm': is 'x', no number; give "
+        "weight percent as a number, for instance 0.55",
+        "[gibbsteel.input.208] row 2, composition: is empty; give weight percent by "
+        "symbol, for instance 0.55 C; pure iron is 100 Fe",
+    )
+
+
+@pytest.mark.parametrize("cell", [True, [0.5], 0.5 + 1j, b"0.5"])
+def test_a_cell_of_another_kind(cell):
+    refused(
+        lambda: gs.steels_from_table([{"C": cell}]),
+        f"[gibbsteel.input.202] row 0, column 'C': is {cell!r}, no number; give weight "
+        "percent as a number, for instance 0.55",
+    )
+
+
+def test_weight_percents_that_no_steel_has():
+    table = [{"C %": -0.5, "N ppm": 2e6}, {"C %": 60, "Cr": 50}]
+    refused(
+        lambda: gs.steels_from_table(table),
+        "[gibbsteel.input.203] row 0, column 'C %': is negative: -0.5; give weight "
+        "percent, from 0 to 100",
+        "[gibbsteel.input.204] row 0, column 'N ppm': is above 100: 200; give weight "
+        "percent, from 0 to 100",
+        "[gibbsteel.input.204] row 1, composition: sums to 110.00; the sum cannot be "
+        "above 100 weight percent",
+    )
+
+
+def test_a_separator_that_is_another_one():
+    refused(
+        lambda: gs.steels_from_table(rows("Heat,C,Cr\n1,0,56,4,5\n"), name="Heat"),
+        "[gibbsteel.input.329] row 0 (1): has more cells than the table has columns: "
+        "['4', '5']; put texts that hold the separator in quotes, or name another one, "
+        'such as csv.DictReader(file, delimiter=";")',
+    )
+    refused(
+        lambda: gs.steels_from_table(rows("Heat;C\n1;0.5\n"), name="Heat"),
+        "[gibbsteel.input.329] name: the table has no column 'Heat'; choose from: "
+        "Heat;C",
+        "[gibbsteel.input.201] table: column 'Heat;C' is not the symbol of an element; "
+        'give the separator of the file: delimiter=";", in pandas sep=";"',
+        "[gibbsteel.input.208] row 0, composition: is empty; give weight percent by "
+        "symbol, for instance 0.55 C; pure iron is 100 Fe",
+    )
+
+
+def test_a_long_table_names_the_first_problems():
+    with pytest.raises(gs.InputError) as error:
+        gs.steels_from_table([{"C": "much"}] * 1000)
+    assert len(error.value.problems) == 31
+    assert str(error.value.problems[-1]) == (
+        "[gibbsteel.input.329] table: has 970 problems more; mend these first, then "
+        "see the others"
+    )
+
+
+@pytest.mark.parametrize("table", [{"C": [0.5]}, "heats.csv", [[0.5]], 0.5, None])
+def test_what_is_no_table(table):
+    refused(
+        lambda: gs.steels_from_table(table),
+        f"[gibbsteel.input.329] table: is {type(table).__name__}, no table with one "
+        "row per heat; give a pandas DataFrame, a list of dicts or a csv.DictReader",
+    )
+
+
+def test_an_empty_table_has_no_steels():
+    assert gs.steels_from_table([]) == []
+    assert gs.steels_from_table(rows("C,Cr\n")) == []
+
+
+def test_settings_of_the_steels():
+    layered = gs.default_parameters("niobium_titanium_nitrogen")
+    (steel,) = gs.steels_from_table(
+        [{"C": 0.5, "Mn": 0.3, "S": 0.01}], parameters=layered, bind_tramp_elements=True
+    )
+    assert steel.parameters == layered
+    assert [bound.name for bound in steel.analysis.bound] == ["MnS"]
+    refused(
+        lambda: gs.steels_from_table([], parameters="liquid"),
+        "[gibbsteel.input.220] parameters: is str, not ParameterSet; give what "
+        'load_parameters or default_parameters("liquid") return',
+    )
+
+
+def test_a_screen_takes_the_steels():
+    steels = gs.steels_from_table(rows(HEATS), name="Heat")
+    table = gs.screen(steels, celsius=[1100, 1150])
+    assert table.steel_elements == ["C", "Si", "Cr", "Mo", "V", "P", "N", "Co"]
+    assert table.count() == {"usable": 4}
+    for row, steel in ((0, steels[0]), (3, steels[1])):
+        state = steel.soak(celsius=1100 if row == 0 else 1150)
+        np.testing.assert_allclose(
+            table.matrix_weight_percent[row, table.elements.index("C")],
+            state.matrix.weight_percent["C"],
+            rtol=1e-9,
+        )
+    assert gs.screen(steels[0], celsius=1100) == gs.screen(
+        [list(READ[0].values())], list(READ[0]), celsius=1100
+    )
+
+
+def test_a_screen_balances_iron_that_one_steel_has():
+    whole = gs.Steel({"Fe": 95.0, "C": 0.5, "Cr": 4.5})
+    table = gs.screen([whole, gs.Steel({"C": 0.5, "Cr": 5.0})], celsius=1000)
+    assert table.count() == {"usable": 2}
+    assert table.steel_weight_percent.tolist() == [[95.0, 0.5, 4.5], [94.5, 0.5, 5.0]]
+
+
+def test_a_screen_keeps_the_settings_of_its_steels():
+    layered = gs.default_parameters("niobium_titanium_nitrogen")
+    heat = {"C": 0.5, "Mn": 0.3, "S": 0.02}
+    bound = gs.Steel(heat, parameters=layered, bind_tramp_elements=True)
+    symbols, percents = list(heat), [list(heat.values())]
+    settings = {"celsius": 900, "bind_tramp_elements": True}
+    assert gs.screen([bound], celsius=900) == gs.screen(
+        percents, symbols, parameters=layered, **settings
+    )
+    plain = gs.Steel(heat)
+    own = gs.default_parameters()
+    assert gs.screen([bound, plain], parameters=own, **settings) == gs.screen(
+        percents * 2, symbols, **settings
+    )
+    refused(
+        lambda: gs.screen([bound, plain], celsius=900),
+        "[gibbsteel.input.320] compositions: are steels of several parameter sets; "
+        "give parameters=, or screen the steels of each set apart",
+    )
+    refused(
+        lambda: gs.screen([bound, plain], celsius=900, parameters=own),
+        "[gibbsteel.input.320] compositions: are steels with and without bound tramp "
+        "elements; give bind_tramp_elements=True, or screen them apart",
+    )
+    refused(
+        lambda: gs.screen([plain, [0.5]], celsius=900),
+        "[gibbsteel.input.320] compositions: are not all steels; give steels only",
+    )
+    refused(
+        lambda: gs.screen([plain], ["C"], celsius=900),
+        "[gibbsteel.input.320] elements: are given beside steels; leave them out",
+    )
