@@ -33,10 +33,14 @@ Along number_at(const State& state, const StateSlope* slope,
 /// Takes what a number does not rest on out of the estimates' ranges.
 using LeaveOut = void (*)(HardeningEstimates&);
 
-void all_but_start(HardeningEstimates& e) {
-  e.retained_austenite.in_range = e.hardness_hrc.in_range = true;
+void hardness_of(HardeningEstimates& e) {
+  e.hardness_hrc.in_range = true;
+  e.hardness_hv = {};
 }
-void hardness_of(HardeningEstimates& e) { e.hardness_hrc.in_range = true; }
+void all_but_start(HardeningEstimates& e) {
+  e.retained_austenite.in_range = true;
+  hardness_of(e);
+}
 void rockwell_of(HardeningEstimates& e) { e.hardness_hrc = e.hardness_hv; }
 void nothing(HardeningEstimates&) {}
 

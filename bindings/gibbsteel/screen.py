@@ -63,7 +63,7 @@ def screen(
     quantities : Quantity or sequence of Quantity
         More columns, for instance ``[gs.quantities.hardness_hrc()]``. Called from
         several threads. Where one is a hardening estimate, rows carry its warnings too
-        (gibbsteel.warning.330 to .337), and those of a block of
+        (gibbsteel.warning.330 to .338), and those of a block of
         ``gs.SCREEN_BLOCK_ROWS`` that holds several families say so (.357).
     parameters : ParameterSet, optional
         `default_parameters` when left out.

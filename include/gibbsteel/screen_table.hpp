@@ -60,7 +60,7 @@ struct ScreenTable {
   std::vector<ScreenStatus> status;
   std::vector<Certificate> certificate;
   /// How many the state of the row would carry; with hardening estimates among the
-  /// quantities also theirs (gibbsteel.warning.330 to .337), and that it is in a block
+  /// quantities also theirs (gibbsteel.warning.330 to .338), and that it is in a block
   /// of rows of several families (.357).
   std::vector<std::int32_t> warnings;
   /// Which: bit n stands for "gibbsteel.warning.(300 + n)".
