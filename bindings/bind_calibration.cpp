@@ -23,10 +23,10 @@ Loss loss_of(const std::string& name) {
 Calibration run(const std::vector<Measurement>& measurements,
                 const std::vector<std::pair<std::string, double>>& numbers,
                 const Holder& on, const std::string& loss, double loss_scale,
-                bool cross_validate, int most_evaluations, std::size_t threads,
-                const py::object& callback, const std::string& file_name,
-                const std::string& title, const std::string& edition,
-                const std::string& licence,
+                bool cross_validate, bool check_published, int most_evaluations,
+                std::size_t threads, const py::object& callback,
+                const std::string& file_name, const std::string& title,
+                const std::string& edition, const std::string& licence,
                 const std::map<std::string, double>& start) {
   std::vector<FreeNumber> free;
   for (const auto& [place, deviation] : numbers) {
@@ -38,6 +38,7 @@ Calibration run(const std::vector<Measurement>& measurements,
   options.loss = loss_of(loss);
   options.loss_scale = loss_scale;
   options.cross_validate = cross_validate;
+  options.check_published = check_published;
   options.most_evaluations = most_evaluations;
   options.threads = threads;
   if (!callback.is_none()) options.progress = progress_of(callback);
@@ -49,17 +50,25 @@ Calibration run(const std::vector<Measurement>& measurements,
   return calibrate(measurements, free, on, options);
 }
 
-py::tuple get_state(const Calibration& c) {
-  return py::make_tuple(static_cast<int>(c.status), c.reason, static_cast<int>(c.loss),
-                        c.loss_scale, c.numbers, c.measurements, c.covariance,
-                        c.directions, c.steels, c.misfit_before, c.misfit_after,
-                        c.rounds, c.evaluations, c.layer, c.remarks,
-                        std::const_pointer_cast<ParameterSet>(c.parameters), c.below);
+/// (place, 0: the deviation that the set states) of each.
+std::vector<std::pair<std::string, double>> stated(const ParameterSet& set) {
+  std::vector<std::pair<std::string, double>> numbers;
+  for (const FreeNumber& number : stated_numbers(set))
+    numbers.emplace_back(number.place, number.prior_deviation);
+  return numbers;
 }
 
-Calibration set_state(const py::tuple& t) {
+py::tuple get_state(const Calibration& c) {
+  return py::make_tuple(
+      static_cast<int>(c.status), c.reason, static_cast<int>(c.loss), c.loss_scale,
+      c.numbers, c.measurements, c.covariance, c.directions, c.steels, c.misfit_before,
+      c.misfit_after, c.rounds, c.evaluations, c.layer, c.remarks,
+      std::const_pointer_cast<ParameterSet>(c.parameters), c.below, c.published);
+}
+
+Calibration set_state(const py::tuple& t, int format) {
   Calibration c;
-  c.status = enumerator(t[0], CalibrationStatus::cancelled);
+  c.status = enumerator(t[0], CalibrationStatus::compared);
   c.reason = t[1].cast<std::string>();
   c.loss = enumerator(t[2], Loss::cauchy);
   c.loss_scale = t[3].cast<double>();
@@ -76,6 +85,7 @@ Calibration set_state(const py::tuple& t) {
   c.remarks = t[14].cast<std::vector<std::string>>();
   c.parameters = t[15].cast<Holder>();
   c.below = t[16].cast<std::string>();
+  if (format > 1) c.published = t[17].cast<PublishedCheck>();
   return c;
 }
 
@@ -88,7 +98,8 @@ py::array_t<double> covariance(const Calibration& c) {
 void bind_outcome(py::class_<Calibration>& c) {
   c.def_property_readonly(
        "status", [](const Calibration& x) { return std::string(to_string(x.status)); },
-       "'converged', 'stalled', 'not converged', 'nothing usable' or 'cancelled'.")
+       "'converged', 'stalled', 'not converged', 'nothing usable', 'cancelled' or "
+       "'compared' (no number was free).")
       .def_readonly("reason", &Calibration::reason,
                     "In one sentence, unless converged.")
       .def_property_readonly(
@@ -102,6 +113,9 @@ void bind_outcome(py::class_<Calibration>& c) {
                              "a fit.")
       .def_readonly("directions", &Calibration::directions, "Best seen first.")
       .def_readonly("steels", &Calibration::steels, "Cross-validation.")
+      .def_readonly("published", &Calibration::published,
+                    "Published measurements met before and after; its count is 0 "
+                    "without a layer, or when not asked for.")
       .def_readonly("misfit_before", &Calibration::misfit_before,
                     "Eq. (K1) with the file.")
       .def_readonly("misfit_after", &Calibration::misfit_after,
@@ -134,12 +148,14 @@ void bind_calibration(py::module_& m) {
            "Root mean square of the misses, in uncertainties.")
       .def("__repr__", [](const Calibration& x) { return "<" + x.brief() + ">"; })
       .def("__str__", &Calibration::full)
-      .def(tagged_pickle(&get_state, &set_state));
+      .def(tagged_pickle(&get_state, &set_state, 2));
+  m.def("stated_numbers", &stated, py::arg("parameters"));
   const CalibrationOptions usual;
   m.def("calibrate", &run, py::arg("measurements"), py::arg("numbers"), py::arg("on"),
         py::kw_only(), py::arg("loss") = std::string(to_string(usual.loss)),
         py::arg("loss_scale") = usual.loss_scale,
         py::arg("cross_validate") = usual.cross_validate,
+        py::arg("check_published") = usual.check_published,
         py::arg("most_evaluations") = usual.most_evaluations,
         py::arg("threads") = usual.threads, py::arg("progress") = py::none(),
         py::arg("file_name") = usual.file_name, py::arg("title") = usual.title,

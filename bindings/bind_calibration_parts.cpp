@@ -173,7 +173,43 @@ void bind_steel_left_out(py::module_& m) {
                         t[2].cast<double>(),
                         t[3].cast<double>(),
                         t[4].cast<double>(),
-                        enumerator(t[5], CalibrationStatus::cancelled)};
+                        enumerator(t[5], CalibrationStatus::compared)};
+          }));
+}
+
+void bind_published_check(py::module_& m) {
+  using Check = PublishedCheck;
+  py::class_<Check>(m, "PublishedCheck",
+                    "What a calibration does to the published measurements.")
+      .def_readonly("count", &Check::count, "Computed before and after.")
+      .def_readonly("met_before", &Check::met_before,
+                    "Missed by one published uncertainty or less, with the file.")
+      .def_readonly("met_after", &Check::met_after, "The same with the layer.")
+      .def_readonly("fitted_to", &Check::fitted_to,
+                    "Of them, those that the calibration was fitted to.")
+      .def_property_readonly("others", &Check::others, "The others: a test.")
+      .def_readonly("others_met_before", &Check::others_met_before,
+                    "Of the others, with the file.")
+      .def_readonly("others_met_after", &Check::others_met_after,
+                    "Of the others, with the layer.")
+      .def_property_readonly("worse", &Check::worse,
+                             "Fewer are met than before, of the others; of all where "
+                             "there are no others.")
+      .def("__repr__",
+           [](const Check& x) {
+             return "<PublishedCheck" + (x.count == 0 ? "" : ": " + x.brief()) + ">";
+           })
+      .def(
+          "__eq__", [](const Check& a, const Check& b) { return a == b; },
+          py::is_operator())
+      .def(tagged_pickle(
+          [](const Check& x) {
+            return py::make_tuple(x.count, x.met_before, x.met_after, x.fitted_to,
+                                  x.others_met_before, x.others_met_after);
+          },
+          [](const py::tuple& t) {
+            const auto at = [&](std::size_t i) { return t[i].cast<std::size_t>(); };
+            return Check{at(0), at(1), at(2), at(3), at(4), at(5)};
           }));
 }
 
@@ -184,6 +220,7 @@ void bind_calibration_parts(py::module_& m) {
   bind_number(m);
   bind_direction(m);
   bind_steel_left_out(m);
+  bind_published_check(m);
 }
 
 }  // namespace gibbsteel::python

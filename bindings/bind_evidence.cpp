@@ -25,7 +25,8 @@ void bind_recorded(py::module_& m) {
                        "A measurement and what is known of it.")
       .def_readonly("measurement", &Recorded::measurement, "For calibrate().")
       .def_readonly("source", &Recorded::source, "Citation.")
-      .def_readonly("confidence", &Recorded::confidence, "'high', 'medium' or 'low'.")
+      .def_readonly("confidence", &Recorded::confidence,
+                    "'high', 'medium' or 'low'; empty of one of your own.")
       .def_readonly("from_memory", &Recorded::from_memory,
                     "Quoted from memory, not looked up again.")
       .def_readonly("fitted_to", &Recorded::fitted_to,
@@ -87,7 +88,8 @@ void bind_origin(RowClass& row) {
   row.def_readonly("steel", &Row::steel, "On which it was measured.")
       .def_readonly("record", &Row::record, "Its name in the file of measurements.")
       .def_readonly("source", &Row::source, "Citation.")
-      .def_readonly("confidence", &Row::confidence, "'high', 'medium' or 'low'.")
+      .def_readonly("confidence", &Row::confidence,
+                    "'high', 'medium' or 'low'; empty of one of your own.")
       .def_readonly("remark", &Row::remark, "Why the shipped file misses it; or empty.")
       .def_readonly("weight_percent", &Row::weight_percent, "Of that steel.")
       .def_property_readonly(
@@ -195,6 +197,7 @@ void bind_evidence(py::module_& m) {
   m.def(
       "load_measurements",
       [](const std::string& file) { return load_measurements(file); }, py::arg("file"));
+  m.def("own_measurement", &own_measurement, py::arg("measurement"));
   m.def("evidence", &run, py::arg("steel"), py::arg("kelvin"), py::arg("most_soaks"),
         py::arg("measurements"), py::arg("unit"));
 }

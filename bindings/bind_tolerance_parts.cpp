@@ -9,12 +9,30 @@
 namespace gibbsteel::python {
 namespace {
 
+py::tuple input_state(const TolerancedInput& p) {
+  return py::make_tuple(p.name, p.unit, p.nominal, p.low, p.high, p.given_deviation,
+                        p.mean, p.standard_deviation, p.text);
+}
+
+TolerancedInput input_from(const py::tuple& t, int format) {
+  return {t[0].cast<std::string>(),
+          t[1].cast<std::string>(),
+          t[2].cast<double>(),
+          t[3].cast<double>(),
+          t[4].cast<double>(),
+          t[5].cast<double>(),
+          t[6].cast<double>(),
+          t[7].cast<double>(),
+          format > 1 ? t[8].cast<std::string>() : ""};
+}
+
 void bind_input(py::module_& m) {
   using Part = TolerancedInput;
   py::class_<Part>(m, "TolerancedInput",
                    "One thing that scatters: an element, the furnace or segregation.")
       .def_readonly("name", &Part::name,
-                    "An element, \"temperature\" or \"segregation\".")
+                    "An element, \"temperature\", \"segregation\" or a place in the "
+                    "parameter file.")
       .def_readonly("unit", &Part::unit, "Unit of the numbers.")
       .def_readonly("nominal", &Part::nominal, "Of the steel, or as asked for.")
       .def_readonly("low", &Part::low, "End of the box: limit or two deviations.")
@@ -24,22 +42,14 @@ void bind_input(py::module_& m) {
       .def_readonly("mean", &Part::mean, "Of the distribution.")
       .def_readonly("standard_deviation", &Part::standard_deviation,
                     "Of the distribution.")
+      .def_readonly("text", &Part::text,
+                    "What a number of the parameter file is, in words; else empty.")
       .def("__repr__",
            [](const Part& p) {
              return "<TolerancedInput " + p.name + " [" + p.unit + "]>";
            })
       .def(py::self == py::self)
-      .def(tagged_pickle(
-          [](const Part& p) {
-            return py::make_tuple(p.name, p.unit, p.nominal, p.low, p.high,
-                                  p.given_deviation, p.mean, p.standard_deviation);
-          },
-          [](const py::tuple& t) {
-            return Part{t[0].cast<std::string>(), t[1].cast<std::string>(),
-                        t[2].cast<double>(),      t[3].cast<double>(),
-                        t[4].cast<double>(),      t[5].cast<double>(),
-                        t[6].cast<double>(),      t[7].cast<double>()};
-          }));
+      .def(tagged_pickle(&input_state, &input_from, 2));
 }
 
 void bind_contribution(py::module_& m) {

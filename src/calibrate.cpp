@@ -6,9 +6,12 @@
 #include "calibrate/layer_correlations.hpp"
 #include "calibrate/leave_one_out.hpp"
 #include "calibrate/posterior.hpp"
+#include "calibrate/published_check.hpp"
+#include "gibbsteel/errors.hpp"
 #include "gibbsteel/parameter_file.hpp"
-#include "parameter_file/expression_text.hpp"
-#include "parameter_file/term_key.hpp"
+#include "internal/error_codes.hpp"
+#include "parameter_file/number_in_words.hpp"
+#include "parameter_file/uncertain_numbers.hpp"
 
 namespace gibbsteel {
 namespace {
@@ -19,24 +22,13 @@ using namespace internal;
 /// measurement by this much of its uncertainty.
 constexpr double kFelt = 0.01;
 
-std::string text_of(const ParameterSet& set,
-                    const parameter_file::ParameterNumber& number) {
-  if (const auto name = coefficient_name(set, number))
-    return parameter_file::coefficient_text(*name);
-  const Phase& phase = set.phases[number.owner];
-  const bool room = number.where == parameter_file::ParameterNumber::Where::room_volume;
-  const VolumeData& data = room ? *phase.room_volume : *phase.hot_volume;
-  return phase.name + (room ? ", room volume of " : ", hot volume of ") +
-         parameter_file::on_text(data.terms[number.item].on);
-}
-
 void list_numbers(const CalibrationProblem& problem, Calibration& result) {
   for (std::size_t j = 0; j < problem.numbers().size(); ++j) {
     const auto& number = problem.numbers()[j];
     CalibratedNumber& out = result.numbers.emplace_back();
     out.place = number.place;
     out.unit = number.unit;
-    out.text = text_of(problem.set(), number);
+    out.text = parameter_file::number_in_words(problem.set(), number);
     out.before = out.after = number.value;
     out.prior_deviation = out.deviation = problem.prior_deviations()[j];
   }
@@ -66,7 +58,7 @@ void compare(const CalibrationProblem& problem, const std::vector<double>& numbe
   for (std::size_t i = 0; i < residuals.size(); ++i) {
     result.measurements[i].*value = point.values[i];
     result.measurements[i].*residual = residuals[i];
-    if (result.measurements[i].held_back)
+    if (result.measurements[i].held_back || result.numbers.empty())
       result.measurements[i].reason = point.troubles[i];
   }
 }
@@ -132,6 +124,8 @@ std::string reason_of(CalibrationStatus status, bool used_up) {
       return "no measurement could be computed with the file as it is";
     case CalibrationStatus::cancelled:
       return "stopped by the caller";
+    case CalibrationStatus::compared:
+      return "no number was free";
   }
   return "";
 }
@@ -155,7 +149,56 @@ void take_fit(const CalibrationProblem& problem, const ShiftModel& model,
   result.misfit_after = fit.misfit;
 }
 
+/// Cross-validation, published measurements and the layer; false when stopped.
+bool add_checks_and_layer(const CalibrationProblem& problem, const RobustFit& fit,
+                          const SharedParameters& below, const RobustLoss& loss,
+                          const CalibrationOptions& options, std::size_t& evaluations,
+                          Calibration& result) {
+  if (options.cross_validate &&
+      !leave_one_out(problem, fit, loss, options, evaluations, result))
+    return false;
+  if (options.check_published &&
+      !check_published(problem, below, options, evaluations, result))
+    return false;
+  write_layer(problem, fit, below, options, result);
+  return true;
+}
+
+void fit_numbers(const CalibrationProblem& problem, const SharedParameters& below,
+                 const RobustLoss& loss, const CalibrationOptions& options,
+                 Calibration& result) {
+  std::vector<bool> wanted;
+  for (const Measurement& m : problem.measurements()) wanted.push_back(!m.held_back);
+  std::size_t evaluations = 0;
+  ShiftModel model(problem, wanted, options.progress, evaluations);
+  const RobustFit fit =
+      robust_fit([&](const Eigen::VectorXd& x) { return model(x); }, problem.start(),
+                 loss, static_cast<std::size_t>(options.most_evaluations));
+  result.status = model.stopped() ? CalibrationStatus::cancelled : fit.status;
+  result.rounds = fit.rounds;
+  result.evaluations = fit.evaluations;
+  if (!model.stopped()) take_fit(problem, model, fit, loss, result);
+  const bool found = result.status == CalibrationStatus::converged ||
+                     result.status == CalibrationStatus::stalled;
+  if (found &&
+      !add_checks_and_layer(problem, fit, below, loss, options, evaluations, result))
+    result.status = CalibrationStatus::cancelled;
+  const auto most = static_cast<std::size_t>(options.most_evaluations);
+  result.reason = reason_of(result.status, result.evaluations >= most);
+}
+
 }  // namespace
+
+std::vector<FreeNumber> stated_numbers(const ParameterSet& set) {
+  std::vector<FreeNumber> stated;
+  for (const auto& number : parameter_file::uncertain_numbers(set))
+    stated.push_back({number.place});
+  if (stated.empty())
+    throw InputError({{std::string(codes::kFreeNumber), "numbers",
+                       "none was named, and the set states no standard deviation",
+                       "name numbers with their prior standard deviations"}});
+  return stated;
+}
 
 Calibration calibrate(const std::vector<Measurement>& measurements,
                       const std::vector<FreeNumber>& numbers,
@@ -169,26 +212,14 @@ Calibration calibrate(const std::vector<Measurement>& measurements,
   result.loss_scale = loss.scale;
   list_numbers(problem, result);
   list_measurements(problem, result);
-  std::vector<bool> wanted;
-  for (const Measurement& m : measurements) wanted.push_back(!m.held_back);
-  std::size_t evaluations = 0;
-  ShiftModel model(problem, wanted, options.progress, evaluations);
-  const RobustFit fit =
-      robust_fit([&](const Eigen::VectorXd& x) { return model(x); }, problem.start(),
-                 loss, static_cast<std::size_t>(options.most_evaluations));
-  result.status = model.stopped() ? CalibrationStatus::cancelled : fit.status;
-  result.rounds = fit.rounds;
-  result.evaluations = fit.evaluations;
-  if (!model.stopped()) take_fit(problem, model, fit, loss, result);
-  const bool found = result.status == CalibrationStatus::converged ||
-                     result.status == CalibrationStatus::stalled;
-  if (found && options.cross_validate &&
-      !leave_one_out(problem, fit, loss, options, evaluations, result))
-    result.status = CalibrationStatus::cancelled;
-  else if (found)
-    write_layer(problem, fit, below, options, result);
-  const auto most = static_cast<std::size_t>(options.most_evaluations);
-  result.reason = reason_of(result.status, result.evaluations >= most);
+  if (numbers.empty()) {
+    compare(problem, {}, &MeasurementOutcome::before,
+            &MeasurementOutcome::residual_before, result);
+    result.status = CalibrationStatus::compared;
+    result.reason = reason_of(result.status, false);
+  } else {
+    fit_numbers(problem, below, loss, options, result);
+  }
   return result;
 }
 

@@ -37,8 +37,8 @@ std::string_view to_string(Loss loss) noexcept {
 }
 
 std::string_view to_string(CalibrationStatus status) noexcept {
-  constexpr std::string_view kNames[] = {"converged", "stalled", "not converged",
-                                         "nothing usable", "cancelled"};
+  constexpr std::string_view kNames[] = {"converged",      "stalled",   "not converged",
+                                         "nothing usable", "cancelled", "compared"};
   return kNames[static_cast<std::size_t>(status)];
 }
 

@@ -36,17 +36,29 @@ std::string fate_of(const MeasurementOutcome& m) {
   return m.weight == 0.0 ? "LEFT OUT" : fixed_or(m.weight, 2, "n/a");
 }
 
+std::string name_of(const MeasurementOutcome& m) {
+  return m.steel + ", " + m.quantity + (m.unit.empty() ? "" : " [" + m.unit + "]");
+}
+
 std::string measurements_table(const Calibration& c) {
   Rows rows{{"measurement", "at", "measured", "+-", "before", "after", "miss before",
              "after", "left out", "weight"}};
   for (const MeasurementOutcome& m : c.measurements)
-    rows.push_back({m.steel + ", " + m.quantity + (m.unit.empty() ? "" : " [") +
-                        m.unit + (m.unit.empty() ? "" : "]"),
-                    internal::degrees(m.temperature), number(m.value),
+    rows.push_back({name_of(m), internal::degrees(m.temperature), number(m.value),
                     number(m.uncertainty, 3), number(m.before), number(m.after),
                     fixed_or(m.residual_before, 2, "n/a"),
                     fixed_or(m.residual_after, 2, "n/a"),
                     fixed_or(m.residual_left_out, 2, "n/a"), fate_of(m)});
+  return internal::text_table(rows);
+}
+
+/// Only what the file as it is computes.
+std::string comparison_table(const Calibration& c) {
+  Rows rows{{"measurement", "at", "measured", "+-", "computed", "miss"}};
+  for (const MeasurementOutcome& m : c.measurements)
+    rows.push_back({name_of(m), internal::degrees(m.temperature), number(m.value),
+                    number(m.uncertainty, 3), number(m.before),
+                    fixed_or(m.residual_before, 2, "n/a")});
   return internal::text_table(rows);
 }
 
@@ -68,8 +80,8 @@ std::string least_seen(const Calibration& c) {
   std::string parts;
   for (std::size_t j = 0; j < least.along.size(); ++j)
     if (std::abs(least.along[j]) > 0.1)
-      parts += (parts.empty() ? "" : ", ") + internal::fixed(least.along[j], 2) +
-               " of " + c.numbers[j].place;
+      parts += (parts.empty() ? "" : "; ") + internal::fixed(least.along[j], 2) +
+               " of " + c.numbers[j].text;
   return internal::wrapped("combination that is seen least: standard deviation " +
                                internal::fixed(least.ratio, 2) +
                                " of that of the prior; in prior standard deviations " +
@@ -84,7 +96,7 @@ std::string left_out_text(const Calibration& c) {
       text += internal::wrapped(
           "! " + m.steel + ", " + m.quantity + " at " +
               internal::degrees(m.temperature) +
-              (m.held_back
+              (m.held_back || c.numbers.empty()
                    ? " not computed"
                    : " left out of " + std::to_string(m.left_out) + " evaluations") +
               ": " + m.reason,
@@ -110,19 +122,61 @@ std::string heading(const Calibration& c) {
   return text + "converged";
 }
 
+/// What to do where the fit spoils what was measured elsewhere.
+std::string remedy_text(const PublishedCheck& published) {
+  if (!published.worse()) return "";
+  return internal::wrapped(
+      "! fewer published measurements are met than before: the numbers that suit these "
+      "steels suit others less. " +
+          std::string(published.others() > 0
+                          ? "Add those of published_measurements() to the fit, or give "
+                            "smaller prior standard deviations."
+                          : "Give smaller prior standard deviations."),
+      kWidth, 2);
+}
+
+/// Nothing was fitted, so all of them count.
+std::string comparison_heading(const Calibration& c) {
+  std::size_t computed = 0, met = 0;
+  double sum = 0.0;
+  for (const MeasurementOutcome& m : c.measurements) {
+    if (std::isnan(m.residual_before)) continue;
+    ++computed;
+    met += std::abs(m.residual_before) <= 1.0;
+    sum += m.residual_before * m.residual_before;
+  }
+  const double rms = std::sqrt(sum / static_cast<double>(computed));
+  return std::to_string(c.measurements.size()) +
+         " measurements beside what is computed, no number was free: " +
+         std::to_string(met) + " of " + std::to_string(computed) +
+         " met within their uncertainty, rms miss " + fixed_or(rms, 2, "n/a");
+}
+
+std::string comparison_text(const Calibration& c) {
+  return internal::wrapped(c.brief(), kWidth, 2) +
+         internal::wrapped("computed with: " + c.below, kWidth, 2) + "\n" +
+         comparison_table(c) + left_out_text(c) +
+         internal::wrapped("miss: computed less measured, in uncertainties.", kWidth,
+                           0) +
+         internal::wrapped(internal::kCaution, kWidth, 0);
+}
+
 }  // namespace
 
 std::string Calibration::brief() const {
+  if (status == CalibrationStatus::compared) return comparison_heading(*this);
   std::string text = heading(*this) + ", rms miss " + fixed_or(rms_before(), 2, "n/a") +
                      " before, " + fixed_or(rms_after(), 2, "n/a") + " after";
   const double held_back = rms_after(true);
   if (!std::isnan(held_back))
     text += "; held back " + internal::fixed(rms_before(true), 2) + ", " +
             internal::fixed(held_back, 2);
-  return text;
+  const std::string checked = published.brief();
+  return text + (checked.empty() ? "" : "; " + checked);
 }
 
 std::string Calibration::full() const {
+  if (status == CalibrationStatus::compared) return comparison_text(*this);
   std::string text = internal::wrapped(brief(), kWidth, 2);
   text += internal::wrapped(
       "on " + below + "; loss " + std::string(to_string(loss)) +
@@ -132,6 +186,7 @@ std::string Calibration::full() const {
           "; " + std::to_string(rounds) + " rounds, " + std::to_string(evaluations) +
           " evaluations",
       kWidth, 2);
+  text += remedy_text(published);
   text += "\n" + numbers_table(*this) + "\n" + measurements_table(*this);
   if (!steels.empty()) text += "\n" + steels_table(*this);
   if (!directions.empty()) text += "\n" + least_seen(*this);

@@ -7,6 +7,7 @@
 #include <tuple>
 #include <utility>
 
+#include "internal/computed_measurements.hpp"
 #include "internal/error_codes.hpp"
 #include "internal/quantity_checks.hpp"
 #include "internal/soak_problem.hpp"
@@ -103,38 +104,6 @@ EvidenceRow row_of(const RecordedMeasurement& recorded, const Distance& distance
   return row;
 }
 
-/// The soak, or why there is none: a file may hold what this set cannot soak.
-struct Soaked {
-  std::optional<State> state{};
-  std::string reason{};
-};
-
-Soaked soaked(const Measurement& m, const Steel& like) {
-  const SteelOptions options{m.steel, like.parameters(), like.binds_tramp_elements()};
-  try {
-    return {Steel(m.weight_percent, options).soak(m.temperature, m.soak), ""};
-  } catch (const InputError& error) {
-    const Problem& first = error.problems().front();
-    return {std::nullopt, first.place + " " + first.what};
-  }
-}
-
-/// The number, or why there is none.
-void compute(const Measurement& m, const ParameterSet& set, const Soaked& soaked,
-             EvidenceRow& row) {
-  const auto problems = m.quantity.problems(set);
-  if (!problems.empty()) {
-    row.reason = problems.front().what;
-  } else if (!soaked.state) {
-    row.reason = soaked.reason;
-  } else if (!soaked.state->usable()) {
-    row.reason = "the calculation gave no usable result";
-  } else {
-    row.computed = m.quantity.value(*soaked.state);
-    if (std::isnan(row.computed)) row.reason = "there is none by the calculation";
-  }
-}
-
 }  // namespace
 
 Distance distance(const NamedValues& a, Temperature at_a, const NamedValues& b,
@@ -167,12 +136,17 @@ Evidence evidence(const Steel& steel, Temperature t, const EvidenceOptions& opti
                   options.temperature_unit,
                   all.size(),
                   {}};
-  for (const Group& group : nearest(steel, t, all, options.most_soaks)) {
-    const Soaked state = soaked(all[group.members.front()].measurement, steel);
+  std::vector<const Measurement*> shown;
+  for (const Group& group : nearest(steel, t, all, options.most_soaks))
     for (const std::size_t i : group.members) {
       result.rows.push_back(row_of(all[i], group.distance));
-      compute(all[i].measurement, *steel.parameters(), state, result.rows.back());
+      shown.push_back(&all[i].measurement);
     }
+  const auto computed = internal::computed_measurements(
+      shown, steel.parameters(), steel.binds_tramp_elements(), 1);
+  for (std::size_t i = 0; i < computed.size(); ++i) {
+    result.rows[i].computed = computed[i].value;
+    result.rows[i].reason = computed[i].reason;
   }
   return result;
 }

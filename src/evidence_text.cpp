@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::size_t kWidth = 78;
 constexpr const char* kLegend =
-    "missed by: in published uncertainties, 1 or less is met; f: numbers of the "
+    "missed by: in stated uncertainties, 1 or less is met; f: numbers of the "
     "shipped "
     "file were fitted to it; m: quoted from memory; l: low confidence. Away: 1 is 0.15 "
     "% "

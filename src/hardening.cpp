@@ -50,8 +50,8 @@ std::string hardness_origin(const HardeningFamily& family) {
   if (family.hardness_soaked == 0) return text;
   const bool all = family.hardness_soaked == family.hardness_records;
   return text + ", austenite" +
-         (all ? "" : " of " + std::to_string(family.hardness_soaked)) +
-         " computed with the shipped file";
+         (all ? "" : " of " + std::to_string(family.hardness_soaked)) + " " +
+         internal::kByShippedFile;
 }
 
 void append(std::vector<std::string>& to, const std::vector<std::string>& from) {

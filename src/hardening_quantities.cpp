@@ -49,10 +49,14 @@ Quantity::Ends band_at(const State& state, const HardeningOptions& options,
   return {(estimates.*of).low, (estimates.*of).high};
 }
 
-void all_but_start(HardeningEstimates& e) {
-  e.retained_austenite.in_range = e.hardness_hrc.in_range = true;
+void hardness_of(HardeningEstimates& e) {
+  e.hardness_hrc.in_range = true;
+  e.hardness_hv = {};
 }
-void hardness_of(HardeningEstimates& e) { e.hardness_hrc.in_range = true; }
+void all_but_start(HardeningEstimates& e) {
+  e.retained_austenite.in_range = true;
+  hardness_of(e);
+}
 void rockwell_of(HardeningEstimates& e) { e.hardness_hrc = e.hardness_hv; }
 void all_but_grain(HardeningEstimates& e) {
   all_but_start(e);

@@ -6,6 +6,7 @@
 #include "internal/family_borders.hpp"
 #include "internal/liquid_share.hpp"
 #include "internal/number_format.hpp"
+#include "internal/shipped_numbers.hpp"
 #include "internal/text_table.hpp"
 #include "internal/warning_codes.hpp"
 
@@ -88,6 +89,19 @@ void check_family(const State& state, const HardeningEstimates& result, Warnings
   add_distinct(near_border(state.analysis.modelled), out);
 }
 
+/// Where the estimate of hardness takes an offset that rests on soaks.
+void check_offset(const State& state, const HardeningEstimates& result, Warnings& out) {
+  const Estimate& hardness = result.hardness_hv;
+  if (!hardness.known() || hardness.source.find(kByShippedFile) == std::string::npos ||
+      state.parameters.empty() || has_shipped_numbers(state.parameters))
+    return;
+  out.push_back(
+      {std::string(codes::kOffsetOfShipped),
+       "The hardness offset of the family was fitted with the austenite that the "
+       "shipped file computes; this parameter set has other numbers, and how well the "
+       "offset fits with them is not known. Compare with hardness that you measured."});
+}
+
 void check_short_soak(const State& state, const HardeningEstimates& result,
                       Warnings& out) {
   const bool cementite = state.driving_force.contains("M3C");  // it may form
@@ -135,6 +149,7 @@ std::vector<Warning> estimate_warnings(const State& state, bool by_mass,
   check_start(result, out);
   check_nitrogen(state, out);
   check_family(state, result, out);
+  check_offset(state, result, out);
   check_short_soak(state, result, out);
   if (by_mass)
     out.push_back(

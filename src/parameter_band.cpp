@@ -9,6 +9,7 @@
 #include "internal/quantity_checks.hpp"
 #include "internal/quantity_warnings.hpp"
 #include "internal/short_soak_quantity.hpp"
+#include "parameter_file/number_in_words.hpp"
 #include "tolerance/band_warnings.hpp"
 #include "tolerance/check_tolerances.hpp"
 #include "tolerance/correlated_draws.hpp"
@@ -38,9 +39,11 @@ void check(const Numbers& numbers, const ParameterBandOptions& options) {
   if (!problems.empty()) throw InputError(std::move(problems));
 }
 
-TolerancedInput input_of(const UncertainNumber& number, const StateSlope* slope) {
+TolerancedInput input_of(const ParameterSet& set, const UncertainNumber& number,
+                         const StateSlope* slope) {
   TolerancedInput input;
   input.name = number.place;
+  input.text = parameter_file::number_in_words(set, number);
   if (slope) input.unit = slope->input.unit;
   input.nominal = input.mean = number.value;
   input.given_deviation = input.standard_deviation = number.standard_deviation;
@@ -133,7 +136,7 @@ ParameterBand parameter_band(const Steel& steel, Temperature t,
   band.samples_asked = options.samples;
   for (const UncertainNumber& number : numbers)
     band.inputs.push_back(
-        input_of(number, band.usable() ? &slopes.at(number.place) : nullptr));
+        input_of(set, number, band.usable() ? &slopes.at(number.place) : nullptr));
   if (!band.usable()) return band;
   std::vector<Quantity> chosen;
   for (const Quantity& q :

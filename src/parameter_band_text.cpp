@@ -30,7 +30,8 @@ std::string numbers_table(const ParameterBand& band) {
     const TolerancedInput& input = band.inputs[i];
     const bool known = !std::isnan(parts[i].scatter);
     rows.push_back(
-        {input.name, input.unit, internal::significant(input.nominal, 6),
+        {input.text.empty() ? input.name : input.text, input.unit,
+         internal::significant(input.nominal, 6),
          internal::significant(input.standard_deviation, 3),
          known ? internal::significant(parts[i].scatter, 3) : "n/a",
          known ? internal::fixed_or(100.0 * parts[i].share, 0, "n/a") : "n/a"});

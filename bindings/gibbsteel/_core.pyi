@@ -12,9 +12,11 @@ from ._stubs.build_info import build_info as build_info
 from ._stubs.build_info import version as version
 from ._stubs.calibration import Calibration as Calibration
 from ._stubs.calibration import calibrate as calibrate
+from ._stubs.calibration import stated_numbers as stated_numbers
 from ._stubs.calibration_parts import CalibratedNumber as CalibratedNumber
 from ._stubs.calibration_parts import LeftOutSteel as LeftOutSteel
 from ._stubs.calibration_parts import Measurement as Measurement
+from ._stubs.calibration_parts import PublishedCheck as PublishedCheck
 from ._stubs.calibration_parts import SeenDirection as SeenDirection
 from ._stubs.comparison import Comparison as Comparison
 from ._stubs.comparison import ComparisonRow as ComparisonRow
@@ -49,6 +51,7 @@ from ._stubs.evidence import EvidenceRow as EvidenceRow
 from ._stubs.evidence import RecordedMeasurement as RecordedMeasurement
 from ._stubs.evidence import evidence as evidence
 from ._stubs.evidence import load_measurements as load_measurements
+from ._stubs.evidence import own_measurement as own_measurement
 from ._stubs.evidence import published_measurements as published_measurements
 from ._stubs.hardening import HardeningEstimates as HardeningEstimates
 from ._stubs.hardening import HardeningOptions as HardeningOptions

@@ -211,7 +211,8 @@ class BandMethods:
         Returns
         -------
         ParameterBand
-            ``inputs`` are the uncertain numbers by their place in the file.
+            ``inputs`` are the uncertain numbers: ``name`` is the place in the file,
+            ``text`` says in words what it is.
 
         Raises
         ------

@@ -10,6 +10,7 @@ from ._core import Calibration, Measurement, ParameterSet, Problem, SolveOptions
 from .arguments import count, items_of, require, threads_of
 from .composition import as_weight_percent
 from .errors import InputError
+from .parameters import default_parameters
 from .progress import Callback, counting
 from .soak_options import soak_options
 from .steel import Steel
@@ -101,9 +102,13 @@ def measurement(
 
 
 def _numbers(
-    numbers: Mapping[str, float] | Iterable[str],
+    numbers: Mapping[str, float] | Iterable[str] | str | None, on: ParameterSet | None
 ) -> list[tuple[str, float]]:
     """(place, prior standard deviation; 0: what the file states) of each."""
+    if numbers is None:
+        return _core.stated_numbers(default_parameters() if on is None else on)
+    if isinstance(numbers, str):
+        return [(numbers, 0.0)]
     if not isinstance(numbers, Mapping):
         return [(str(place), 0.0) for place in numbers]
     pairs: list[tuple[str, float]] = []
@@ -143,19 +148,25 @@ def _starts(start: Mapping[str, float], places: list[str]) -> dict[str, float]:
     return found
 
 
+def _given(measurements: Iterable[Measurement]) -> list[Measurement]:
+    remedy = "make each with gs.measurement(...)"
+    return [require(m, Measurement, "measurements", remedy) for m in measurements]
+
+
 def _evaluations(most: Any) -> int:
     return count(most, "most_evaluations", 2, 100000, "gibbsteel.input.302")
 
 
 def calibrate(
     measurements: Iterable[Measurement],
-    numbers: Mapping[str, float] | Iterable[str],
+    numbers: Mapping[str, float] | Iterable[str] | str | None = None,
     *,
     on: ParameterSet | None = None,
     start: Mapping[str, float] | None = None,
     loss: str = "huber",
     loss_scale: float = 0.0,
     cross_validate: bool = True,
+    check_published: bool = True,
     most_evaluations: int = 200,
     threads: int = 0,
     progress: bool | Callback = False,
@@ -169,13 +180,19 @@ def calibrate(
     Parameters
     ----------
     measurements : iterable of Measurement
-        See `measurement`.
-    numbers : mapping of str to float
-        Place in the file (``on.parameter_inputs`` lists all) and prior standard
+        See `measurement`. Those of `published_measurements` may stand among your own
+        and keep the fit from spoiling other steels; the shipped file was fitted to
+        part of them before, so its priors hold these already.
+    numbers : mapping of str to float, or names, optional
+        Which numbers of the file may move. When left out: all whose standard deviation
+        the file states, as `Steel.parameter_band` takes them; the result lists them.
+        A mapping gives place in the file (``on.parameter_inputs`` lists all), or what
+        a printed calibration or parameter band calls the number, and prior standard
         deviation around the value there, in the unit of the number: coefficients of
-        the terms of phases, and volumes. A list of places takes the deviations that
+        the terms of phases, and volumes. One name or a list takes the deviations that
         the file states. A term that the file lacks is first added with coefficient 0
-        by a layer of its own.
+        by a layer of its own. An empty list fits nothing: the measurements are
+        compared with the file as it is (status "compared").
     on : ParameterSet, optional
         `default_parameters` when left out.
     start : mapping of str to float, optional
@@ -189,6 +206,9 @@ def calibrate(
         Where that begins [uncertainties]; 0: 1.345 and 2.385.
     cross_validate : bool
         Refit without each steel in turn and predict it.
+    check_published : bool
+        Count the published measurements that are met before and after, two soaks of
+        each: ``.published``. A fit to one heat may spoil other steels.
     most_evaluations : int
         Of all soaks, in each fit.
     threads : int
@@ -203,7 +223,8 @@ def calibrate(
     -------
     Calibration
         ``.layer`` is the new file and ``.parameters`` the set with it; print it for
-        numbers, misses before and after, and what the data do not see.
+        numbers, misses before and after, published measurements met before and after,
+        and what the data do not see.
 
     Raises
     ------
@@ -220,20 +241,23 @@ def calibrate(
     >>> fit = gs.calibrate([tungsten], {"/phases/M6C/energy/2/terms/1": 2000.0})
     >>> fit.status, abs(fit.rms_after()) < abs(fit.rms_before())
     ('converged', True)
+
+    Only compare:
+
+    >>> gs.calibrate([tungsten], []).measurements[0].before > 2.6
+    True
     """
-    pairs = _numbers(numbers)
-    given = list(measurements)
-    for one in given:
-        require(one, Measurement, "measurements", "make each with gs.measurement(...)")
+    pairs = _numbers(numbers, on)
     starts = _starts(start or {}, [place for place, _ in pairs])
     with counting(progress) as callback:
         return _core.calibrate(
-            given,
+            _given(measurements),
             pairs,
             on,
             loss=loss,
             loss_scale=loss_scale,
             cross_validate=cross_validate,
+            check_published=check_published,
             most_evaluations=_evaluations(most_evaluations),
             threads=threads_of(threads),
             progress=callback,

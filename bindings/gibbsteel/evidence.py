@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from typing import TYPE_CHECKING, Any
 
 from . import _core
-from ._core import Evidence, EvidenceRow, RecordedMeasurement
+from ._core import Evidence, EvidenceRow, Measurement, RecordedMeasurement
 from .arguments import count, require
 from .optional import needed
 from .temperature import one_with_unit
@@ -71,18 +71,24 @@ def load_measurements(file: str | os.PathLike[str]) -> list[RecordedMeasurement]
 
 
 def _recorded(
-    measurements: Iterable[RecordedMeasurement] | None,
+    measurements: Iterable[RecordedMeasurement | Measurement] | None,
 ) -> list[RecordedMeasurement] | None:
     if measurements is None:
         return None
-    remedy = "give RecordedMeasurement, as load_measurements() returns them"
+    remedy = (
+        "give RecordedMeasurement, as load_measurements() returns them, or "
+        "Measurement, as measurement() makes them"
+    )
     try:
-        chosen = list(measurements)
+        given = list(measurements)
     except TypeError:
-        chosen = require(measurements, list, "measurements", remedy)
-    for one in chosen:
-        require(one, RecordedMeasurement, "measurements", remedy)
-    return chosen
+        given = require(measurements, list, "measurements", remedy)
+    return [
+        _core.own_measurement(one)
+        if isinstance(one, Measurement)
+        else require(one, RecordedMeasurement, "measurements", remedy)
+        for one in given
+    ]
 
 
 class EvidenceMethods:
@@ -97,7 +103,7 @@ class EvidenceMethods:
         fahrenheit: Any = None,
         kelvin: Any = None,
         most_soaks: int = _MOST_SOAKS,
-        measurements: Iterable[RecordedMeasurement] | None = None,
+        measurements: Iterable[RecordedMeasurement | Measurement] | None = None,
     ) -> Evidence:
         """Measurements of the steels most like this one, and how they come out.
 
@@ -112,9 +118,12 @@ class EvidenceMethods:
             Exactly one of them.
         most_soaks : int
             Soaks of measured steels to show, nearest first, 1 to 1000.
-        measurements : iterable of RecordedMeasurement, optional
-            Where they are looked for, for instance those of `load_measurements` and
-            `published_measurements` together; the published ones when left out.
+        measurements : iterable of RecordedMeasurement or Measurement, optional
+            Where they are looked for, for instance those of `load_measurements` or
+            `measurement` and `published_measurements` together; the published ones
+            when left out. One made by `measurement` has its record as source, or "own
+            measurement", and no confidence. To see all of your own in one table, not
+            the nearest: ``calibrate(measurements, [])``.
 
         Returns
         -------

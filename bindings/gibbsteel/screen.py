@@ -65,7 +65,7 @@ def screen(
     quantities : Quantity or sequence of Quantity
         More columns, for instance ``[gs.quantities.hardness_hrc()]``. Called from
         several threads. Where one is a hardening estimate, rows carry its warnings too
-        (gibbsteel.warning.330 to .337); that rows are of several families (.357) stands
+        (gibbsteel.warning.330 to .338); that rows are of several families (.357) stands
         in ``table_warnings``, and the families in ``families``.
     parameters : ParameterSet, optional
         `default_parameters` when left out.

@@ -24,6 +24,8 @@ struct TolerancedInput {
   double given_deviation = 0.0;
   double mean = 0.0;                ///< of the distribution, cut included, Eq. (U2)
   double standard_deviation = 0.0;  ///< of the distribution, cut included
+  /// "M6C, energy on (Fe, Mo, W, C), power 1"; empty unless a number of the file.
+  std::string text{};
   bool operator==(const TolerancedInput&) const = default;
 };
 

@@ -46,6 +46,7 @@
 #include <string_view>
 #include <vector>
 
+#include "gibbsteel/published_check.hpp"
 #include "gibbsteel/quantity.hpp"
 #include "gibbsteel/steel.hpp"
 
@@ -73,13 +74,17 @@ bool same_soak(const Measurement& a, const Measurement& b);
 /// expansion, and cannot state how uncertain the factor of a curve is.) A term that the
 /// file lacks is first added with the coefficient 0 by a layer of its own.
 struct FreeNumber {
-  std::string place;             ///< as parameter_inputs()
+  std::string place;  ///< as parameter_inputs(), or CalibratedNumber::text of it
   double prior_deviation = 0.0;  ///< in its unit; 0: what the file states for it
   /// Where the fit starts; at the value of the file when not given. A misfit with
   /// several minima ends in another one from another start: the least misfit_after
   /// counts. The prior stays around the value of the file.
   std::optional<double> start{};
 };
+
+/// Those that the set states a standard deviation for, which is their prior.
+/// @throws InputError gibbsteel.input.300 (it states none)
+std::vector<FreeNumber> stated_numbers(const ParameterSet& set);
 
 enum class Loss { squares, huber, cauchy };
 
@@ -90,9 +95,12 @@ struct CalibrationOptions {
   double loss_scale = 0.0;  ///< c in uncertainties, > 0; 0: the usual one
   /// Refits without each steel in turn (two steels or more) and predicts it.
   bool cross_validate = true;
+  /// Counts the published measurements that are met before and after: two evaluations.
+  bool check_published = true;
   int most_evaluations = 200;  ///< of all soaks, in each fit, 2 to 100000
   std::size_t threads = 0;     ///< 0: as many as cores; no result depends on it
-  /// Called with the evaluations done, also during cross-validation; false stops.
+  /// Called with the evaluations done, those of cross-validation and of the published
+  /// measurements too; false stops.
   std::function<bool(std::size_t)> progress;
   // Of the layer:
   std::string file_name = "calibration.json";
@@ -109,6 +117,7 @@ enum class CalibrationStatus {
   not_converged,   ///< evaluations used up before; no layer
   nothing_usable,  ///< no measurement could be computed with the file as it is
   cancelled,       ///< by `progress`; no layer
+  compared,        ///< no number was free: measurements beside the file as it is
 };
 
 std::string_view to_string(CalibrationStatus) noexcept;
@@ -178,6 +187,7 @@ struct Calibration {
   std::vector<double> covariance;
   std::vector<SeenDirection> directions;  ///< best seen first
   std::vector<LeftOutSteel> steels;       ///< in the order of the measurements
+  PublishedCheck published;               ///< count 0 without a layer, or not asked for
   /// Eq. (K1) with the file and after; over the measurements in the fit at that point.
   double misfit_before = Occurrence::kUnknown, misfit_after = Occurrence::kUnknown;
   int rounds = 0;                    ///< of reweighting
@@ -195,6 +205,8 @@ struct Calibration {
   std::string full() const;   ///< tables
 };
 
+/// @param numbers  none: nothing is fitted; `before` of the measurements says how the
+///                 file does on them
 /// @param on  default_parameters() when null; calibrated numbers keep no correlation
 ///            that it states with others, the prior takes them as independent
 /// @throws InputError with every problem: gibbsteel.input.300 (numbers), .301

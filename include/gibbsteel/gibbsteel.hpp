@@ -36,6 +36,7 @@
 #include "gibbsteel/phase_system.hpp"
 #include "gibbsteel/property_equation.hpp"
 #include "gibbsteel/property_equations.hpp"
+#include "gibbsteel/published_check.hpp"
 #include "gibbsteel/quantity.hpp"
 #include "gibbsteel/report.hpp"
 #include "gibbsteel/screen.hpp"

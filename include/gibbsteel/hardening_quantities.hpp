@@ -11,7 +11,7 @@ namespace gibbsteel::quantities {
 /// the first state. The family is that of the state's steel unless the options name
 /// one: the numbers go over where a composition passes from one family to another, and
 /// whatever takes such a quantity says so (gibbsteel.warning.335, .357). Their warnings
-/// are those of hardening() that bear on the number (.330 to .337), Quantity::band() is
+/// are those of hardening() that bear on the number (.330 to .338), Quantity::band() is
 /// the band of the estimate.
 /// @throws InputError as hardening(), then
 Quantity martensite_start(const HardeningOptions& options = {});  ///< [C]

@@ -17,7 +17,7 @@ struct RecordedMeasurement {
   /// For calibrate(). A published range is its middle with half of it as uncertainty.
   Measurement measurement;
   std::string source;        ///< citation
-  std::string confidence;    ///< "high", "medium" or "low"
+  std::string confidence;    ///< "high", "medium" or "low"; empty: nobody said
   bool from_memory = false;  ///< quoted from memory, not looked up again
   bool fitted_to = false;    ///< numbers of the shipped file were fitted to it
   std::string remark{};      ///< for instance why the shipped file misses it; or empty
@@ -26,6 +26,9 @@ struct RecordedMeasurement {
 /// Those of thermo_data/published_measurements.json, embedded at build time: soaked
 /// steels with a stated temperature. Read once, then shared.
 const std::vector<RecordedMeasurement>& published_measurements();
+
+/// One of your own, for evidence(): its record, or "own measurement", is the source.
+RecordedMeasurement own_measurement(const Measurement& measurement);
 
 /// Reads such a file.
 /// @throws DataError with every problem of the file

@@ -9,7 +9,7 @@
 /// correlated inputs, JCGM 100:2008 section 5.2, from memory). Numbers without a
 /// standard deviation count as exact, so a band is what the stated part of the
 /// uncertainty does, not all of it. The file that ships states the standard deviations
-/// of the numbers that were calibrated (18, of W, Mo, Cr and V in M6C, M23C6, MC and
+/// of the numbers that were calibrated (31, of W, Mo, Cr and V in M6C, M23C6, MC and
 /// matrix); warning.356 names the phases of a steel that none of them is about.
 ///
 /// Samples draw all uncertain numbers from normal distributions with these

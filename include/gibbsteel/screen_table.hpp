@@ -67,7 +67,7 @@ struct ScreenTable {
   std::vector<ScreenStatus> status;
   std::vector<Certificate> certificate;
   /// How many the state of the row would carry; with hardening estimates among the
-  /// quantities also theirs (gibbsteel.warning.330 to .337).
+  /// quantities also theirs (gibbsteel.warning.330 to .338).
   std::vector<std::int32_t> warnings;
   /// Which: bit n stands for "gibbsteel.warning.(300 + n)".
   std::vector<std::uint64_t> warning_bits;

@@ -7,6 +7,7 @@
 #include "internal/error_codes.hpp"
 #include "internal/number_format.hpp"
 #include "internal/soak_problem.hpp"
+#include "parameter_file/number_in_words.hpp"
 #include "parameter_file/uncertain_numbers.hpp"
 
 namespace gibbsteel::internal {
@@ -35,6 +36,36 @@ double stated_deviation(const ParameterSet& set, const std::string& place) {
   return 0.0;
 }
 
+/// Of a number that can be freed: one whose standard deviation the file states, if any.
+std::string remedy_for_place(const ParameterSet& set,
+                             const std::vector<ParameterNumber>& all) {
+  const auto stated = parameter_file::uncertain_numbers(set);
+  const auto example = std::find_if(all.begin(), all.end(), [&](const auto& number) {
+    return stated.empty() ? refusal(number).empty()
+                          : number.place == stated.front().place;
+  });
+  std::string remedy = "give places";
+  if (example != all.end())
+    remedy += " such as '" + example->place + "' or what they are called, '" +
+              parameter_file::number_in_words(set, *example) + "'";
+  remedy += "; parameter_inputs of the parameter set lists all places";
+  if (!stated.empty())
+    remedy += "; in Python leave numbers out (stated_numbers() in C++) for the " +
+              std::to_string(stated.size()) +
+              " whose standard deviation the set states";
+  return remedy;
+}
+
+/// By its place, or by what it is called.
+const ParameterNumber* find_number(const ParameterSet& set, const std::string& name,
+                                   const std::vector<ParameterNumber>& all) {
+  for (const ParameterNumber& number : all)
+    if (number.place == name) return &number;
+  for (const ParameterNumber& number : all)
+    if (parameter_file::number_in_words(set, number) == name) return &number;
+  return nullptr;
+}
+
 void check_number(const ParameterSet& set, const FreeNumber& free,
                   const std::vector<ParameterNumber>& all, Problems& out,
                   std::vector<std::pair<ParameterNumber, double>>& sound) {
@@ -42,19 +73,15 @@ void check_number(const ParameterSet& set, const FreeNumber& free,
     out.push_back(
         {std::string(codes::kFreeNumber), "numbers, " + free.place, what, remedy});
   };
-  const auto found = std::find_if(all.begin(), all.end(), [&](const auto& number) {
-    return number.place == free.place;
-  });
-  if (found == all.end())
-    return bad("there is no number at this place",
-               "give places such as '" + all.back().place +
-                   "'; parameter_inputs of the parameter set lists them all");
+  const ParameterNumber* found = find_number(set, free.place, all);
+  if (!found)
+    return bad("there is no number at this place", remedy_for_place(set, all));
   const std::string why = refusal(*found);
   if (!why.empty()) return bad(why, "free coefficients of terms, and volumes");
   for (const auto& [number, deviation] : sound)
-    if (number.place == free.place) return bad("is given twice", "give it once");
+    if (number.place == found->place) return bad("is given twice", "give it once");
   const double deviation = free.prior_deviation == 0.0
-                               ? stated_deviation(set, free.place)
+                               ? stated_deviation(set, found->place)
                                : free.prior_deviation;
   if (free.prior_deviation == 0.0 && deviation == 0.0)
     return bad("has no prior standard deviation, and the file states none",
@@ -133,14 +160,17 @@ std::vector<std::pair<ParameterNumber, double>> checked_calibration(
     const std::vector<Measurement>& measurements, const CalibrationOptions& options) {
   Problems problems;
   std::vector<std::pair<ParameterNumber, double>> sound;
-  if (numbers.empty() || numbers.size() > kMostNumbers)
+  if (numbers.size() > kMostNumbers)
     problems.push_back({std::string(codes::kFreeNumber), "numbers",
                         "are " + std::to_string(numbers.size()),
-                        "give 1 to " + std::to_string(kMostNumbers)});
+                        "give at most " + std::to_string(kMostNumbers)});
   const auto all = parameter_file::parameter_numbers(*set);
   for (const FreeNumber& free : numbers) check_number(*set, free, all, problems, sound);
-  if (std::all_of(measurements.begin(), measurements.end(),
-                  [](const Measurement& m) { return m.held_back; }))
+  if (numbers.empty() && measurements.empty())
+    problems.push_back({std::string(codes::kMeasurement), "measurements",
+                        "there is none", "give what was measured"});
+  if (!numbers.empty() && std::all_of(measurements.begin(), measurements.end(),
+                                      [](const Measurement& m) { return m.held_back; }))
     problems.push_back({std::string(codes::kMeasurement), "measurements",
                         "there is none to fit to", "give one that is not held back"});
   for (std::size_t i = 0; i < measurements.size(); ++i)

@@ -6,6 +6,7 @@
 
 #include "gibbsteel/parameter_file.hpp"
 #include "internal/number_format.hpp"
+#include "parameter_file/number_in_words.hpp"
 
 namespace gibbsteel::internal {
 namespace {
@@ -93,26 +94,13 @@ bool in_replaced_term(const Names& names, const CoefficientName& name) {
 
 }  // namespace
 
-std::optional<CoefficientName> coefficient_name(
-    const ParameterSet& set, const parameter_file::ParameterNumber& number) {
-  using Where = parameter_file::ParameterNumber::Where;
-  const Term* term = parameter_file::term_of(set, number);
-  if (!term) return {};
-  const auto property = number.where == Where::energy ? PhaseProperty::energy
-                        : number.where == Where::curie_temperature
-                            ? PhaseProperty::curie_temperature
-                            : PhaseProperty::magnetic_moment;
-  return CoefficientName{set.phases[number.owner].name, property, term->on, term->order,
-                         term->value.terms[number.index].power};
-}
-
 std::vector<Correlation> layer_correlations(const CalibrationProblem& problem,
                                             const Calibration& result,
                                             const Provenance& provenance,
                                             std::vector<std::string>& remarks) {
   Names names;
   for (const auto& number : problem.numbers())
-    names.push_back(coefficient_name(problem.set(), number));
+    names.push_back(parameter_file::coefficient_name(problem.set(), number));
   std::vector<Correlation> kept;
   for (const Correlation& known : problem.set().correlations)
     if (!is_one_of(names, known.first) && !is_one_of(names, known.second) &&

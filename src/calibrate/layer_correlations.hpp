@@ -8,10 +8,6 @@
 
 namespace gibbsteel::internal {
 
-/// Name of a fitted coefficient; none for a volume.
-std::optional<CoefficientName> coefficient_name(
-    const ParameterSet& set, const parameter_file::ParameterNumber& number);
-
 /// Between fitted coefficients from the covariance, and those that the set states
 /// between others in terms that the layer replaces. What does not fit is said in
 /// `remarks`.

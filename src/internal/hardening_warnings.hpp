@@ -1,5 +1,5 @@
 #pragma once
-/// What to know about hardening estimates: codes 330 to 337, and the warnings of the
+/// What to know about hardening estimates: codes 330 to 338, and the warnings of the
 /// state that matter to them.
 
 #include "gibbsteel/hardening.hpp"
@@ -11,12 +11,15 @@ inline constexpr const char* kBandsAre =
     "low to high: about two in three measurements, for this austenite; of hardness all "
     "38 that were compared, 15 of them fitted to";
 
+/// Stands in the source of a hardness whose offset rests on soaks with that file.
+inline constexpr const char* kByShippedFile = "computed with the shipped file";
+
 /// What as-quenched hardness is.
 inline constexpr const char* kFullyMartensitic =
     "As-quenched hardness is that of a fully martensitic quench, no pearlite, no "
     "bainite: section, quench and hardenability are not considered.";
 
-/// Codes 330 to 337, without the warnings of the state.
+/// Codes 330 to 338, without the warnings of the state.
 /// @param by_mass  mass fractions stand for volume fractions
 std::vector<Warning> estimate_warnings(const State& state, bool by_mass,
                                        const HardeningEstimates& result);

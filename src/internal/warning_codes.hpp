@@ -42,6 +42,7 @@ inline constexpr std::string_view kShopSoakShort = "gibbsteel.warning.336";
 inline constexpr std::string_view kShortSoakLimit = "gibbsteel.warning.349";
 inline constexpr std::string_view kTimedSoak = "gibbsteel.warning.360";
 inline constexpr std::string_view kSolidPartOnly = "gibbsteel.warning.337";
+inline constexpr std::string_view kOffsetOfShipped = "gibbsteel.warning.338";
 inline constexpr std::string_view kMapNotComplete = "gibbsteel.warning.355";
 inline constexpr std::string_view kExactPhases = "gibbsteel.warning.356";
 inline constexpr std::string_view kSeveralFamilies = "gibbsteel.warning.357";
@@ -91,6 +92,9 @@ inline constexpr auto kWarningCodes = std::to_array<CodeMeaning>({
     {kNearFamilyBorder, "the steel is near the border of its family of steels"},
     {kShopSoakShort, "a soak of minutes can leave carbide of such a steel undissolved"},
     {kSolidPartOnly, "the estimates are those of the solid part of a melting steel"},
+    {kOffsetOfShipped,
+     "the hardness offset of a family was fitted with other numbers than those of the "
+     "parameter set"},
     {"gibbsteel.warning.345",
      "the state is a short soak with measured carbide, not an equilibrium"},
     {"gibbsteel.warning.346", "small carbides were not counted"},

@@ -9,4 +9,9 @@ const std::vector<RecordedMeasurement>& published_measurements() {
   return read;
 }
 
+RecordedMeasurement own_measurement(const Measurement& measurement) {
+  return {measurement,
+          measurement.record.empty() ? "own measurement" : measurement.record, ""};
+}
+
 }  // namespace gibbsteel

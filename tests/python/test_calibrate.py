@@ -221,8 +221,8 @@ def test_priors_from_the_file(fit, measurements):
             "with gs.measurement(...)",
         ),
         (
-            {"numbers": {}},
-            "[gibbsteel.input.300] numbers: are 0; give 1 to 100",
+            {"numbers": {}, "measurements": []},
+            "[gibbsteel.input.301] measurements: there is none; give what was measured",
         ),
     ],
 )

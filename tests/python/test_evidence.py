@@ -122,14 +122,14 @@ def test_errors():
     assert str(error.value) == (
         "[gibbsteel.input.304] most_soaks: is 0; give a whole number from 1 to 1000"
     )
-    with pytest.raises(gs.InputError) as error:
-        M2.evidence(
-            celsius=1210, measurements=[gs.published_measurements()[0].measurement]
+    for wrong, kind in (([0.47], "float"), (["M2"], "str")):
+        with pytest.raises(gs.InputError) as error:
+            M2.evidence(celsius=1210, measurements=wrong)
+        assert str(error.value) == (
+            f"[gibbsteel.input.220] measurements: is {kind}, not RecordedMeasurement; "
+            "give RecordedMeasurement, as load_measurements() returns them, or "
+            "Measurement, as measurement() makes them"
         )
-    assert str(error.value) == (
-        "[gibbsteel.input.220] measurements: is Measurement, not RecordedMeasurement; "
-        "give RecordedMeasurement, as load_measurements() returns them"
-    )
     none = M2.evidence(celsius=1210, measurements=[])
     assert (none.rows, none.measurements) == ([], 0)
     with pytest.raises(gs.DataError) as error:

@@ -37,12 +37,15 @@ std::string message(const std::vector<Measurement>& measurements,
 }  // namespace
 
 TEST_CASE("numbers that cannot be fitted") {
-  CHECK(message({one()}, {}) == "[gibbsteel.input.300] numbers: are 0; give 1 to 100");
+  const std::vector<FreeNumber> many(101, {kPlace, 500.0});
+  CHECK(message({one()}, many)
+            .starts_with("[gibbsteel.input.300] numbers: are 101; give at most 100\n"));
   CHECK(message({one()}, {{"/phases/M6C/energy/900/terms/1", 1.0}}) ==
         "[gibbsteel.input.300] numbers, /phases/M6C/energy/900/terms/1: there is no "
         "number at this place; give places such as "
-        "'/phases/graphite/hot_volume/terms/0/cm3_per_mol'; parameter_inputs of the "
-        "parameter set lists them all");
+        "'/phases/austenite/energy/9/terms/1' or what they are called, 'austenite, "
+        "energy on (Fe, C), power 1'; parameter_inputs of the parameter set lists "
+        "all places");
   CHECK(message({one()}, {{kPlace, 500.0}, {kPlace, 500.0}}) ==
         "[gibbsteel.input.300] numbers, /phases/M6C/energy/2/terms/1: is given twice; "
         "give it once");
@@ -55,6 +58,29 @@ TEST_CASE("numbers that cannot be fitted") {
   CHECK(message({one()}, {{kPlace, 500.0, std::nan("")}}) ==
         "[gibbsteel.input.300] numbers, /phases/M6C/energy/2/terms/1: starts at nan; "
         "give a finite number in J/mol");
+}
+
+TEST_CASE("a name that no number has, with a file that states standard deviations") {
+  try {
+    calibrate({one()}, {{"C"}});
+    FAIL("accepted");
+  } catch (const InputError& error) {
+    CHECK(
+        std::string(error.what()) ==
+        "[gibbsteel.input.300] numbers, C: there is no number at this place; give "
+        "places such as '/phases/austenite/energy/17/terms/1' or what they are called, "
+        "'austenite, energy on (W, C), power 1'; parameter_inputs of the parameter set "
+        "lists all places; in Python leave numbers out (stated_numbers() in C++) for "
+        "the 31 whose standard deviation the set states");
+  }
+}
+
+TEST_CASE("no numbers, of a set that states no standard deviation") {
+  CHECK_THROWS_WITH_AS(stated_numbers(*first_edition()),
+                       "[gibbsteel.input.300] numbers: none was named, and the set "
+                       "states no standard deviation; name numbers with their prior "
+                       "standard deviations",
+                       InputError);
 }
 
 TEST_CASE("numbers that a layer cannot hold") {
@@ -105,6 +131,8 @@ TEST_CASE("measurements that cannot be fitted to, all of them at once") {
     CHECK(message(none, {{kPlace, 500.0}}) ==
           "[gibbsteel.input.301] measurements: there is none to fit to; give one that "
           "is not held back");
+  CHECK(message({}, {}) ==
+        "[gibbsteel.input.301] measurements: there is none; give what was measured");
 }
 
 TEST_CASE("options outside their range, all of them at once") {

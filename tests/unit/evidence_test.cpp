@@ -175,6 +175,22 @@ TEST_CASE("hardness alone says nothing of carbide, and far rows do not count") {
         "only, of carbide and matrix nothing: 0 of 1 numbers met; nearest a, 0.0 away");
 }
 
+TEST_CASE("a measurement of one's own: its record is the source, nobody graded it") {
+  Measurement own =
+      measured("own", kSteel, 1120.0, quantities::matrix("C"), 0.4).measurement;
+  const RecordedMeasurement recorded = own_measurement(own);
+  CHECK(recorded.source == "own");
+  CHECK(recorded.confidence == "");
+  CHECK(recorded.remark == "");
+  CHECK_FALSE(recorded.from_memory);
+  CHECK_FALSE(recorded.fitted_to);
+  CHECK(recorded.measurement.record == "own");
+  own.record = "";
+  const RecordedMeasurement unnamed = own_measurement(own);
+  CHECK(unnamed.source == "own measurement");
+  CHECK(unnamed.measurement.record == "");
+}
+
 TEST_CASE("options") {
   EvidenceOptions none;
   none.most_soaks = 0;

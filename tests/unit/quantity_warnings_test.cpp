@@ -22,12 +22,12 @@ Steel bearing() {
 
 Temperature celsius(double degrees) { return Temperature::celsius(degrees); }
 
-/// "331: text" of the codes 330 to 337.
+/// "331: text" of the codes 330 to 338.
 Texts told(const std::vector<Warning>& warnings) {
   Texts texts;
   for (const Warning& warning : warnings) {
     const std::string number = warning.code.substr(warning.code.rfind('.') + 1);
-    if (number >= "330" && number <= "337")
+    if (number >= "330" && number <= "338")
       texts.push_back(number + ": " + warning.text);
   }
   return texts;

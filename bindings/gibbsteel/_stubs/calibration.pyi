@@ -9,6 +9,7 @@ from .calibration_parts import (
     CalibratedNumber,
     LeftOutSteel,
     Measurement,
+    PublishedCheck,
     SeenDirection,
 )
 from .compiled import _Array, _Compiled
@@ -21,7 +22,8 @@ class Calibration(_Compiled):
     def _repr_html_(self) -> str: ...
     @property
     def status(self) -> str:
-        """"converged", "stalled", "not converged", "nothing usable", "cancelled"."""
+        """"converged", "stalled", "not converged", "nothing usable", "cancelled" or
+        "compared"."""
     @property
     def reason(self) -> str:
         """In one sentence, unless converged."""
@@ -45,6 +47,9 @@ class Calibration(_Compiled):
     @property
     def steels(self) -> list[LeftOutSteel]:
         """Cross-validation."""
+    @property
+    def published(self) -> PublishedCheck:
+        """Published measurements met before and after."""
     @property
     def misfit_before(self) -> float:
         """Eq. (K1) with the file."""
@@ -87,6 +92,7 @@ def calibrate(
     loss: str = "huber",
     loss_scale: float = 0.0,
     cross_validate: bool = True,
+    check_published: bool = True,
     most_evaluations: int = 200,
     threads: int = 0,
     progress: Callable[[int], object] | None = None,
@@ -97,3 +103,5 @@ def calibrate(
     start: dict[str, float] = {},
 ) -> Calibration:
     """See gibbsteel.calibrate."""
+def stated_numbers(parameters: ParameterSet) -> list[tuple[str, float]]:
+    """(place, 0) of each number whose standard deviation the set states."""

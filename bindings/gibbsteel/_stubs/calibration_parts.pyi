@@ -106,3 +106,30 @@ class LeftOutSteel(_Compiled):
     @property
     def status(self) -> str: ...
     def __eq__(self, other: object) -> bool: ...
+
+class PublishedCheck(_Compiled):
+    """What a calibration does to the published measurements."""
+
+    @property
+    def count(self) -> int:
+        """Computed before and after."""
+    @property
+    def met_before(self) -> int:
+        """Missed by one published uncertainty or less, with the file."""
+    @property
+    def met_after(self) -> int:
+        """The same with the layer."""
+    @property
+    def fitted_to(self) -> int:
+        """Of them, those that the calibration was fitted to."""
+    @property
+    def others(self) -> int:
+        """The others: a test."""
+    @property
+    def others_met_before(self) -> int: ...
+    @property
+    def others_met_after(self) -> int: ...
+    @property
+    def worse(self) -> bool:
+        """Fewer are met than before, of the others; of all where there are none."""
+    def __eq__(self, other: object) -> bool: ...

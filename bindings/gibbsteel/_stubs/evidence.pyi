@@ -20,7 +20,7 @@ class RecordedMeasurement(_Compiled):
         """Citation."""
     @property
     def confidence(self) -> str:
-        """'high', 'medium' or 'low'."""
+        """'high', 'medium' or 'low'; empty of one of your own."""
     @property
     def from_memory(self) -> bool:
         """Quoted from memory, not looked up again."""
@@ -45,7 +45,7 @@ class EvidenceRow(_Compiled):
         """Citation."""
     @property
     def confidence(self) -> str:
-        """'high', 'medium' or 'low'."""
+        """'high', 'medium' or 'low'; empty of one of your own."""
     @property
     def remark(self) -> str:
         """Why the shipped file misses it; or empty."""
@@ -149,6 +149,8 @@ class Evidence(_Compiled):
     __hash__: ClassVar[None]  # type: ignore[assignment]
 
 def published_measurements() -> list[RecordedMeasurement]: ...
+
+def own_measurement(measurement: Measurement) -> RecordedMeasurement: ...
 
 def load_measurements(file: str) -> list[RecordedMeasurement]: ...
 

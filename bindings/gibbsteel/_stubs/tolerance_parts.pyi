@@ -9,7 +9,7 @@ class TolerancedInput(_Compiled):
 
     @property
     def name(self) -> str:
-        """An element, "temperature" or "segregation"."""
+        """An element, "temperature", "segregation" or a place in the parameter file."""
     @property
     def unit(self) -> str:
         """Unit of the numbers."""
@@ -31,6 +31,9 @@ class TolerancedInput(_Compiled):
     @property
     def standard_deviation(self) -> float:
         """Of the distribution."""
+    @property
+    def text(self) -> str:
+        """What a number of the parameter file is, in words; else empty."""
     def __eq__(self, other: object) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
 

@@ -1,0 +1,12 @@
+#pragma once
+/// Whether a parameter set computes what the file that ships computes.
+
+#include <string>
+
+namespace gibbsteel::internal {
+
+/// True of the shipped file, also below the layers that only add to it.
+/// @param title  ParameterSet::title()
+bool has_shipped_numbers(const std::string& title);
+
+}  // namespace gibbsteel::internal
