@@ -26,6 +26,18 @@ py::list pairs_of(const std::vector<WeightPercentRange>& ranges) {
   return list;
 }
 
+py::tuple crossing_state(const CompositionCrossing& c) {
+  return py::make_tuple(c.weight_percent, c.bracket_width, static_cast<int>(c.kind),
+                        c.rising, c.value, c.below, c.above, c.state, c.slope);
+}
+
+CompositionCrossing crossing_from(const py::tuple& t) {
+  return {
+      t[0].cast<double>(), t[1].cast<double>(), enumerator(t[2], CrossingKind::jump),
+      t[3].cast<bool>(),   t[4].cast<double>(), t[5].cast<double>(),
+      t[6].cast<double>(), t[7].cast<State>(),  number_at(t, 8)};
+}
+
 void bind_crossing(py::module_& m) {
   using Crossing = CompositionCrossing;
   py::class_<Crossing>(m, "CompositionCrossing",
@@ -51,24 +63,7 @@ void bind_crossing(py::module_& m) {
                  .format(c.weight_percent, std::string(to_string(c.kind)),
                          c.rising ? "rising" : "falling");
            })
-      .def(tagged_pickle(
-          [](const Crossing& c) {
-            return py::make_tuple(c.weight_percent, c.bracket_width,
-                                  static_cast<int>(c.kind), c.rising, c.value, c.below,
-                                  c.above, c.state, c.slope);
-          },
-          [](const py::tuple& t) {
-            return Crossing{t[0].cast<double>(),
-                            t[1].cast<double>(),
-                            enumerator(t[2], CrossingKind::jump),
-                            t[3].cast<bool>(),
-                            t[4].cast<double>(),
-                            t[5].cast<double>(),
-                            t[6].cast<double>(),
-                            t[7].cast<State>(),
-                            number_at(t, 8)};
-          },
-          2));
+      .def(tagged_pickle(&crossing_state, &crossing_from, 2));
 }
 
 py::list gap_list(const std::vector<PercentGap>& gaps) {
