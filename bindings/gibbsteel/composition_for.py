@@ -102,7 +102,9 @@ class CompositionSearchMethods:
         -------
         CompositionSearch
             ``.weight_percents`` is the answer, ``.status`` and ``.text`` say why there
-            is none, or that the quantity jumps over the value there.
+            is none, or that the quantity jumps over the value there. ``slope`` of a
+            crossing [unit/wt%] and ``band_of_nearest`` are as of
+            `Steel.temperature_for`.
 
         Raises
         ------

@@ -75,6 +75,7 @@ def _crossing_rows(search: TemperatureSearch) -> list[dict[str, Any]]:
             "value_below": crossing.below,
             "value_above": crossing.above,
             "uncertainty_at_least_K": crossing.uncertainty_at_least,
+            "slope": crossing.slope,
             "carbide_volume_percent": crossing.state.carbide_volume_percent,
             "matrix_C_weight_percent": matrix_carbon(crossing.state),
         }
@@ -90,7 +91,10 @@ def _search_frame(
     return trace(
         frame,
         origin,
-        units=dict.fromkeys(columns, search.unit or "1"),
+        units={
+            **dict.fromkeys(columns, search.unit or "1"),
+            "slope": f"{search.unit or '1'}/K",
+        },
         searched_C=search.searched_celsius,
         status=search.status,
         text=search.text,
