@@ -371,6 +371,12 @@ def test_what_cannot_be_drawn_is_named(sweep, state):
         f"[gibbsteel.input.297] sweep: is State, not Sweep; {SWEEP}",
     )
     refused(
+        lambda: gs.plot.matrix([sweep, sweep]),
+        "[gibbsteel.input.297] sweep: is list, not Sweep; give one sweep; several "
+        "steels: gs.plot.compare([sweep, other]) side by side, "
+        "gs.plot.curves([sweep, other], quantity) on one Axes",
+    )
+    refused(
         lambda: gs.plot.matrix(sweep_of([])),
         f"[gibbsteel.input.297] sweep: holds no soaks; {SWEEP}",
     )

@@ -10,6 +10,7 @@ import pytest
 from gibbsteel.plot.element_styles import ELEMENT_STYLES, style_of_element
 from gibbsteel.plot.phase_styles import PHASE_STYLES, in_order, style_of_phase
 from gibbsteel.plot.plot_map import MAP_COLORS
+from gibbsteel.plot.steel_styles import style_of_steel
 from gibbsteel.plot.styles import luminance
 
 # "matrix" stands for all matrix phases together and is drawn as austenite.
@@ -59,7 +60,10 @@ def test_carbides_that_meet_in_tool_steels_are_far_apart_in_grey():
         assert one.hatch != other.hatch
 
 
-@pytest.mark.parametrize("styles", [PHASES, ELEMENT_STYLES])
+STEELS = {f"steel {place}": style_of_steel(place) for place in range(8)}
+
+
+@pytest.mark.parametrize("styles", [PHASES, ELEMENT_STYLES, STEELS])
 def test_lines_differ_without_colour_and_stand_out_on_white(styles):
     looks = [(style.dash, style.marker) for style in styles.values()]
     assert len(set(looks)) == len(looks)

@@ -8,6 +8,10 @@ from typing import Any
 from .._core import Quantity, State, Sweep
 from .axes import cannot_draw
 
+_SEVERAL = (
+    "give one sweep; several steels: gs.plot.compare([sweep, other]) side by side, "
+    "gs.plot.curves([sweep, other], quantity) on one Axes"
+)
 _MOST_LISTED = 6  # compositions above a figure
 _REMEDY = "give what steel.sweep(celsius=range(900, 1231, 5)) returns"
 
@@ -15,7 +19,8 @@ _REMEDY = "give what steel.sweep(celsius=range(900, 1231, 5)) returns"
 def states_of(sweep: object) -> list[State]:
     """The states in ascending temperature; InputError for no sweep, or an empty one."""
     if not isinstance(sweep, Sweep):
-        raise cannot_draw("sweep", f"is {type(sweep).__name__}, not Sweep", _REMEDY)
+        remedy = _SEVERAL if isinstance(sweep, (list, tuple)) else _REMEDY
+        raise cannot_draw("sweep", f"is {type(sweep).__name__}, not Sweep", remedy)
     if len(sweep) == 0:
         raise cannot_draw("sweep", "holds no soaks", _REMEDY)
     return sorted(sweep, key=lambda state: state.celsius)
