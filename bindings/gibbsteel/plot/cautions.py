@@ -25,6 +25,7 @@ WORDS = {
     "gibbsteel.warning.358": "no published record of a steel like it",
     "gibbsteel.warning.312": "carbide former not modelled",
     "gibbsteel.warning.318": "much that is not modelled: not this steel's numbers",
+    "gibbsteel.warning.319": "no carbon",
 }
 
 # Of hardening estimates. 330 says what 305 does; 335 and 357 are about steels, not
@@ -36,6 +37,7 @@ OF_ESTIMATES = {
     "gibbsteel.warning.334": "mass fractions stand for volume",
     "gibbsteel.warning.336": "minutes may leave more carbide, less carbon",
     "gibbsteel.warning.337": "estimates of the solid part",
+    "gibbsteel.warning.338": "hardness offset fitted with other numbers",
 }
 _NO_VALUE = "no value (gap)"
 Ranges = tuple[tuple[float, float], ...]
