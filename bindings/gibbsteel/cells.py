@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from typing import Any
 
+from .units import is_quantity
+
 _EMPTY = {"", "-", "--", "\u2013", "\u2014", "n/a", "nan", "none", "<na>", "nat"}
 _NUMBER = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eE][+-]?[0-9]+)?")
 _GROUPED = re.compile(r"[+-]?[1-9][0-9]{0,2}[.,][0-9]{3}")
@@ -68,6 +70,9 @@ def number_of_cell(value: Any, may_be_thousands: bool) -> float:
             what = f"is {value!r}, which may be a thousand times as much"
             raise NoNumberError(what, "write 1200 or 1.2")
         return number_in(value)
+    if is_quantity(value):
+        what = f"is {value}, with a unit of its own"
+        raise NoNumberError(what, "give the number in the unit of the heading")
     try:
         if isinstance(value, (bytes, bool, complex)):
             raise TypeError

@@ -109,4 +109,7 @@ def columns_of(
             problems.append(Problem(code, "table", what, remedy))
         else:
             found[column.symbol] = column
+    if rows and not found and not problems:
+        remedy = "head one by its symbol: C, C %, N ppm"
+        problems.append(Problem(CODE, "table", "has no column of an element", remedy))
     return Columns(list(found.values()), of_names, beyond)

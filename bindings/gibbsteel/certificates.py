@@ -7,11 +7,11 @@ from dataclasses import dataclass
 from typing import Any
 
 from ._core import ParameterSet, Problem
+from .arguments import listed
 from .cells import NoNumberError, is_empty, number_of_cell
 from .certificate_columns import CODE, Columns, columns_of, trimmed
 from .changed import parameter_set
 from .errors import InputError
-from .names import as_names
 from .parameters import default_parameters
 from .steel import Steel
 
@@ -26,10 +26,9 @@ class _Row:
     cells: tuple[Any, ...]
 
 
-def _no_table(table: Any) -> InputError:
-    what = f"is {type(table).__name__}, no table with one row per heat"
+def _no_table(place: str, what: str) -> InputError:
     remedy = "give a pandas DataFrame, a list of dicts or a csv.DictReader"
-    return InputError([Problem(CODE, "table", what, remedy)])
+    return InputError([Problem(CODE, place, what, remedy)])
 
 
 def _content(table: Any) -> tuple[list[Any], list[tuple[Any, ...]]]:
@@ -38,10 +37,13 @@ def _content(table: Any) -> tuple[list[Any], list[tuple[Any, ...]]]:
         rows = table.itertuples(index=False, name=None)
         return list(table.columns), list(rows)
     if isinstance(table, (str, bytes, Mapping)) or not isinstance(table, Iterable):
-        raise _no_table(table)
+        kind = type(table).__name__
+        raise _no_table("table", f"is {kind}, no table with one row per heat")
     given = list(table)
-    if not all(isinstance(row, Mapping) for row in given):
-        raise _no_table(table)
+    for number, row in enumerate(given):
+        if not isinstance(row, Mapping):
+            what = f"is {type(row).__name__}, no dict by heading"
+            raise _no_table(f"row {number}", what)
     headings = list(dict.fromkeys(heading for row in given for heading in row))
     return headings, [tuple(row.get(h) for h in headings) for row in given]
 
@@ -95,8 +97,11 @@ def _steel(
 ) -> Steel | None:
     wrong = _surplus(row, columns)
     percents = _weight_percents(row, columns, wrong)
+    if columns.elements and not percents and not wrong:
+        what, remedy = "holds no weight percent", "take the row out of the table"
+        wrong.append(Problem("gibbsteel.input.208", row.place, what, remedy))
     try:
-        if not wrong:
+        if percents and not wrong:
             return Steel(percents, name=row.name, **settings)
     except InputError as error:
         texts = {c.symbol: f"column {c.text!r}" for c in columns.elements}
@@ -171,7 +176,8 @@ def steels_from_table(
     settings = {"parameters": chosen, "bind_tramp_elements": bind_tramp_elements}
     headings, rows = _content(table)
     problems: list[Problem] = []
-    ignored = {trimmed(heading) for heading in as_names(ignore)}
+    which = listed(ignore, str, "ignore", 'give headings, for instance ["Furnace"]')
+    ignored = {trimmed(heading) for heading in which}
     columns = columns_of(headings, rows, name, ignored, problems)
     steels = [
         _steel(_row(number, cells, columns), columns, problems, **settings)

@@ -126,8 +126,8 @@ def test_cells_that_cannot_be_read_are_named_all_at_once():
         "weight percent as a number, for instance 0.55",
         "[gibbsteel.input.202] row 1 (7412), column 'N ppm': is 'x', no number; give "
         "weight percent as a number, for instance 0.55",
-        "[gibbsteel.input.208] row 2, composition: is empty; give weight percent by "
-        "symbol, for instance 0.55 C; pure iron is 100 Fe",
+        "[gibbsteel.input.208] row 2: holds no weight percent; take the row out of the "
+        "table",
     )
 
 
@@ -137,6 +137,31 @@ def test_a_cell_of_another_kind(cell):
         lambda: gs.steels_from_table([{"C": cell}]),
         f"[gibbsteel.input.202] row 0, column 'C': is {cell!r}, no number; give weight "
         "percent as a number, for instance 0.55",
+    )
+
+
+def test_a_quantity_with_a_unit_of_its_own():
+    class Percent(float):
+        magnitude = 0.5
+
+        def to(self, unit):
+            raise AssertionError(unit)
+
+        def __str__(self):
+            return "0.5 percent"
+
+    refused(
+        lambda: gs.steels_from_table([{"C": Percent(0.005)}]),
+        "[gibbsteel.input.202] row 0, column 'C': is 0.5 percent, with a unit of its "
+        "own; give the number in the unit of the heading",
+    )
+
+
+def test_a_table_of_names_only():
+    refused(
+        lambda: gs.steels_from_table([{"name": "A"}]),
+        "[gibbsteel.input.329] table: has no column of an element; head one by its "
+        "symbol: C, C %, N ppm",
     )
 
 
@@ -166,8 +191,6 @@ def test_a_separator_that_is_another_one():
         "Heat;C",
         "[gibbsteel.input.201] table: column 'Heat;C' is not the symbol of an element; "
         'give the separator of the file: delimiter=";", in pandas sep=";"',
-        "[gibbsteel.input.208] row 0, composition: is empty; give weight percent by "
-        "symbol, for instance 0.55 C; pure iron is 100 Fe",
     )
 
 
@@ -181,12 +204,25 @@ def test_a_long_table_names_the_first_problems():
     )
 
 
-@pytest.mark.parametrize("table", [{"C": [0.5]}, "heats.csv", [[0.5]], 0.5, None])
+@pytest.mark.parametrize("table", [{"C": [0.5]}, "heats.csv", 0.5, None])
 def test_what_is_no_table(table):
     refused(
         lambda: gs.steels_from_table(table),
         f"[gibbsteel.input.329] table: is {type(table).__name__}, no table with one "
         "row per heat; give a pandas DataFrame, a list of dicts or a csv.DictReader",
+    )
+
+
+def test_rows_and_columns_of_another_kind():
+    refused(
+        lambda: gs.steels_from_table([{"C": 0.5}, [0.5]]),
+        "[gibbsteel.input.329] row 1: is list, no dict by heading; give a pandas "
+        "DataFrame, a list of dicts or a csv.DictReader",
+    )
+    refused(
+        lambda: gs.steels_from_table([{"C": 0.5}], ignore=[5]),
+        "[gibbsteel.input.220] ignore: is int, not str; give headings, for instance "
+        '["Furnace"]',
     )
 
 

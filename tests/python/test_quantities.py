@@ -67,8 +67,8 @@ def test_a_wrong_dimension_is_an_input_error(punch, units):
     assert str(error.value) == (
         "[gibbsteel.input.292] composition, C: 0.5 kilogram cannot be converted to "
         "dimensionless; give a mass per mass, or weight percent as a number\n"
-        "[gibbsteel.input.202] composition, Cr: is '4.5'; give weight percent as a "
-        "number, for instance 0.55"
+        "[gibbsteel.input.202] composition, Cr: is '4.5', a text; give the number 4.5; "
+        "gs.steels_from_table reads texts"
     )
 
 
