@@ -113,10 +113,10 @@ std::optional<Warning> several_families(
   Names keys;
   for (const NamedValues* steel : steels_weight_percent)
     add_new(family_of(*steel), keys);
-  return several_families(keys);
+  return several_families_named(keys);
 }
 
-std::optional<Warning> several_families(const std::vector<std::string>& keys) {
+std::optional<Warning> several_families_named(const std::vector<std::string>& keys) {
   if (keys.size() < 2) return {};
   return Warning{
       kSeveral,

@@ -147,7 +147,7 @@ std::vector<Warning> ScreenTable::table_warnings() const {
   std::vector<std::string> keys;
   for (const ScreenFamily& family : families) keys.push_back(family.key);
   std::vector<Warning> all;
-  internal::add_distinct(internal::several_families(keys), all);
+  internal::add_distinct(internal::several_families_named(keys), all);
   return all;
 }
 

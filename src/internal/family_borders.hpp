@@ -19,7 +19,7 @@ std::optional<Warning> several_families(
     const std::vector<const NamedValues*>& steels_weight_percent);
 
 /// The same of their keys, each once: "general", "high-speed".
-std::optional<Warning> several_families(const std::vector<std::string>& keys);
+std::optional<Warning> several_families_named(const std::vector<std::string>& keys);
 
 /// gibbsteel.warning.357, when the steel lies between families somewhere as one element
 /// goes from `low` to `high`, the others as in `steel_weight_percent` [wt%]. Stretches
