@@ -121,6 +121,14 @@ std::string count_text(const Evidence& evidence, double up_to) {
          std::to_string(evidence.computed(up_to)) + " numbers met";
 }
 
+/// Nothing where all of them are shown.
+std::string shown_text(const Evidence& evidence) {
+  const std::size_t shown = evidence.rows.size();
+  if (shown == 0 || shown == evidence.measurements) return "";
+  return "shown: the nearest " + std::to_string(shown) + " of " +
+         std::to_string(evidence.measurements) + " measurements\n";
+}
+
 std::string how_near(const Evidence& evidence) {
   const double value = evidence.nearest().value;
   if (value > kRelated)
@@ -147,7 +155,7 @@ std::string Evidence::full() const {
   std::string text =
       internal::wrapped(brief(), kWidth, 2) +
       internal::wrapped("analysis, wt%: " + analysis.brief(), kWidth, 2) +
-      internal::wrapped("computed with: " + parameters, kWidth, 2);
+      internal::wrapped("computed with: " + parameters, kWidth, 2) + shown_text(*this);
   Sources sources;
   for (std::size_t from = 0; from < rows.size();) {
     std::size_t end = from + 1;

@@ -118,6 +118,11 @@ TEST_CASE("the page") {
   CHECK(page.find("local codes and licensed practice come first.") !=
         std::string::npos);
   CHECK(Evidence{}.nearest().value == 0.0);
+  CHECK(page.find("shown:") == std::string::npos);
+  options.most_soaks = 1;
+  CHECK(evidence(Steel(kSteel), kHot, options)
+            .full()
+            .find("\nshown: the nearest 1 of 2 measurements\n\n") != std::string::npos);
 }
 
 TEST_CASE("soaks at one distance keep their rows together") {
