@@ -28,14 +28,16 @@ py::list pairs_of(const std::vector<WeightPercentRange>& ranges) {
 
 py::tuple crossing_state(const CompositionCrossing& c) {
   return py::make_tuple(c.weight_percent, c.bracket_width, static_cast<int>(c.kind),
-                        c.rising, c.value, c.below, c.above, c.state, c.slope);
+                        c.rising, c.value, c.below, c.above, c.state, c.slope,
+                        ends_of(c.band));
 }
 
 CompositionCrossing crossing_from(const py::tuple& t) {
   return {
       t[0].cast<double>(), t[1].cast<double>(), enumerator(t[2], CrossingKind::jump),
       t[3].cast<bool>(),   t[4].cast<double>(), t[5].cast<double>(),
-      t[6].cast<double>(), t[7].cast<State>(),  number_at(t, 8)};
+      t[6].cast<double>(), t[7].cast<State>(),  number_at(t, 8),
+      ends_at(t, 9)};
 }
 
 void bind_crossing(py::module_& m) {
@@ -57,6 +59,8 @@ void bind_crossing(py::module_& m) {
       .def_readonly(
           "slope", &Crossing::slope,
           "Of the quantity [its unit/wt%]; NaN for a jump, and when not known.")
+      .def_property_readonly(
+          "band", [](const Crossing& c) { return ends_of(c.band); }, kBandOfCrossing)
       .def("__repr__",
            [](const Crossing& c) {
              return py::str("<CompositionCrossing at {:.4f} wt%: {}, {}>")
@@ -91,7 +95,7 @@ py::tuple get_state(const CompositionSearch& s) {
       py::make_tuple(s.highest.value, s.highest.weight_percent), gap_list(s.gaps),
       s.soaks, s.stopped, s.text, s.analysis, s.parameters, s.low, s.high, s.by_family,
       static_cast<int>(s.temperature_unit), s.of_quantity, gap_list(s.no_value),
-      band_of_nearest(s));
+      ends_of(s.band_of_nearest));
 }
 
 ValueAtPercent value_at(const py::handle& pair) {
@@ -126,7 +130,7 @@ CompositionSearch set_state(const py::tuple& t) {
   s.temperature_unit = unit_at(t, 21);
   if (t.size() > 22) s.of_quantity = t[22].cast<std::vector<Warning>>();
   if (t.size() > 23) s.no_value = gaps_of(t[23]);
-  if (t.size() > 24) s.band_of_nearest = ends_from(t[24]);
+  s.band_of_nearest = ends_at(t, 24);
   return s;
 }
 

@@ -20,7 +20,7 @@ TemperatureSearch run(const Steel& steel, const Quantity& quantity, double value
 py::tuple crossing_state(const Crossing& c) {
   return py::make_tuple(c.temperature.in_kelvin(), c.bracket_width,
                         static_cast<int>(c.kind), c.rising, c.value, c.below, c.above,
-                        c.state, c.uncertainty_at_least, c.slope);
+                        c.state, c.uncertainty_at_least, c.slope, ends_of(c.band));
 }
 
 Crossing crossing_from(const py::tuple& t) {
@@ -33,7 +33,8 @@ Crossing crossing_from(const py::tuple& t) {
           t[6].cast<double>(),
           t[7].cast<State>(),
           number_at(t, 8),
-          number_at(t, 9)};
+          number_at(t, 9),
+          ends_at(t, 10)};
 }
 
 void bind_crossing(py::module_& m) {
@@ -54,6 +55,8 @@ void bind_crossing(py::module_& m) {
                     "file states, Eq. (B8); NaN when not known.")
       .def_readonly("slope", &Crossing::slope,
                     "Of the quantity [its unit/K]; NaN for a jump, and when not known.")
+      .def_property_readonly(
+          "band", [](const Crossing& c) { return ends_of(c.band); }, kBandOfCrossing)
       .def("__repr__",
            [](const Crossing& c) {
              return py::str("<Crossing at {:.0f} C: {}, {}>")
@@ -84,7 +87,7 @@ py::tuple search_state(const TemperatureSearch& s) {
                         value_at(s.lowest), value_at(s.highest), s.gaps, s.soaks,
                         s.stopped, s.text, s.analysis, s.parameters, s.low, s.high,
                         s.by_family, static_cast<int>(s.temperature_unit),
-                        s.of_quantity, s.no_value, band_of_nearest(s));
+                        s.of_quantity, s.no_value, ends_of(s.band_of_nearest));
 }
 
 TemperatureSearch search_from(const py::tuple& t) {
@@ -113,7 +116,7 @@ TemperatureSearch search_from(const py::tuple& t) {
   s.temperature_unit = unit_at(t, 19);
   if (t.size() > 20) s.of_quantity = t[20].cast<std::vector<Warning>>();
   if (t.size() > 21) s.no_value = t[21].cast<std::vector<PhaseGap>>();
-  if (t.size() > 22) s.band_of_nearest = ends_from(t[22]);
+  s.band_of_nearest = ends_at(t, 22);
   return s;
 }
 

@@ -8,13 +8,17 @@
 
 namespace gibbsteel::python {
 
-template <class Search>
-std::pair<double, double> band_of_nearest(const Search& search) {
-  return {search.band_of_nearest.low, search.band_of_nearest.high};
+inline constexpr const char* kBandOfCrossing =
+    "(low, high) between which a measurement should lie, of an estimate; else NaN.";
+
+inline std::pair<double, double> ends_of(const Quantity::Ends& ends) {
+  return {ends.low, ends.high};
 }
 
-inline Quantity::Ends ends_from(const py::handle& pair) {
-  const auto [low, high] = pair.cast<std::pair<double, double>>();
+/// NaN of formats that do not have them.
+inline Quantity::Ends ends_at(const py::tuple& fields, std::size_t at) {
+  if (fields.size() <= at) return {};
+  const auto [low, high] = fields[at].cast<std::pair<double, double>>();
   return {low, high};
 }
 
@@ -22,7 +26,7 @@ inline Quantity::Ends ends_from(const py::handle& pair) {
 template <class Search>
 void def_band_of_nearest(py::class_<Search>& c) {
   c.def_property_readonly(
-      "band_of_nearest", &band_of_nearest<Search>,
+      "band_of_nearest", [](const Search& s) { return ends_of(s.band_of_nearest); },
       "(low, high) between which a measurement should lie at the soak that comes "
       "nearest, where an estimate never reaches the value; else NaN.");
 }

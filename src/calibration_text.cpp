@@ -4,6 +4,7 @@
 
 #include "gibbsteel/calibrate.hpp"
 #include "internal/number_format.hpp"
+#include "internal/quantity_condition.hpp"
 #include "internal/result_text.hpp"
 #include "internal/text_table.hpp"
 
@@ -152,13 +153,38 @@ std::string comparison_heading(const Calibration& c) {
          " met within their uncertainty, rms miss " + fixed_or(rms, 2, "n/a");
 }
 
+/// That of the long hold unless all are of minutes; and what an estimate's miss says.
+std::string cautions(const Calibration& c) {
+  const auto& all = c.measurements;
+  const auto is_long_hold = [](const MeasurementOutcome& m) {
+    return internal::long_hold_mark(m.quantity).empty();
+  };
+  const bool minutes =
+      !all.empty() && std::none_of(all.begin(), all.end(), is_long_hold);
+  const bool hardened = std::any_of(all.begin(), all.end(), [](const auto& m) {
+    return m.unit == "HRC" || m.unit == "HV" || m.quantity.starts_with("martensite") ||
+           m.quantity.starts_with("retained");
+  });
+  return (hardened
+              ? internal::wrapped(
+                    "Hardness, martensite start and retained austenite are "
+                    "estimates with an error of their own, see the bands of "
+                    "hardening(): within it a miss says nothing of the file, and a "
+                    "fit lets the energies take the blame.",
+                    kWidth, 0)
+              : "") +
+         internal::wrapped(
+             minutes ? internal::caution_of(all.front().quantity) : internal::kCaution,
+             kWidth, 0);
+}
+
 std::string comparison_text(const Calibration& c) {
   return internal::wrapped(c.brief(), kWidth, 2) +
          internal::wrapped("computed with: " + c.below, kWidth, 2) + "\n" +
          comparison_table(c) + left_out_text(c) +
          internal::wrapped("miss: computed less measured, in uncertainties.", kWidth,
                            0) +
-         internal::wrapped(internal::kCaution, kWidth, 0);
+         cautions(c);
 }
 
 }  // namespace
@@ -199,7 +225,7 @@ std::string Calibration::full() const {
              "and their uncertainties are independent. Where a phase is absent its "
              "amount has no slope, and the fit cannot bring it back.",
              kWidth, 0) +
-         internal::wrapped(internal::kCaution, kWidth, 0);
+         cautions(*this);
 }
 
 }  // namespace gibbsteel

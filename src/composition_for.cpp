@@ -21,7 +21,8 @@ CompositionCrossing crossing_of(const internal::CompositionScan& scan,
           found.below,
           found.above,
           found.state,
-          found.slope};
+          found.slope,
+          found.band};
 }
 
 /// From places on the line to weight percents.

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "gibbsteel/evidence.hpp"
+#include "internal/left_out.hpp"
 #include "internal/number_format.hpp"
 #include "internal/temperature_text.hpp"
 #include "internal/text_table.hpp"
@@ -133,7 +134,8 @@ std::string how_near(const Evidence& evidence) {
   const double value = evidence.nearest().value;
   if (value > kRelated)
     return "no measurement is near this soak: how far off the numbers are is not known";
-  const bool this_kind = value <= kOfThisKind;
+  const bool this_kind =
+      value <= kOfThisKind && internal::left_out_text(evidence.analysis).empty();
   const double up_to = this_kind ? kOfThisKind : kRelated;
   return std::string("measured on ") +
          (this_kind ? "steels of this kind" : "related steels only") +
@@ -147,6 +149,8 @@ std::string Evidence::brief() const {
                      internal::degrees(temperature, temperature_unit) +
                      ", long-hold limit: ";
   if (rows.empty()) return text + "no measurement is known";
+  const std::string missing = internal::left_out_text(analysis);
+  if (!missing.empty()) text += "computed without " + missing + ", not modelled: ";
   return text + how_near(*this) + "; nearest " + rows.front().steel + ", " +
          away(nearest());
 }

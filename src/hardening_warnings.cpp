@@ -93,7 +93,8 @@ void check_family(const State& state, const HardeningEstimates& result, Warnings
 void check_offset(const State& state, const HardeningEstimates& result, Warnings& out) {
   const Estimate& hardness = result.hardness_hv;
   if (!hardness.known() || hardness.source.find(kByShippedFile) == std::string::npos ||
-      state.parameters.empty() || has_shipped_numbers(state.parameters))
+      state.parameters.empty() ||
+      has_shipped_numbers(state.parameters, state.parameters_hash))
     return;
   out.push_back(
       {std::string(codes::kOffsetOfShipped),

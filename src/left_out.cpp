@@ -1,6 +1,8 @@
 #include "internal/left_out.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
 
 #include "gibbsteel/elements.hpp"
 #include "internal/number_format.hpp"
@@ -15,9 +17,11 @@ struct Limit {
   const char* symbol;
   double percent;  ///< by weight; what is above counts
   const char* effect;
-  double melts_at = 0.0;     ///< [C] with iron; 0: not in a soak
+  double melts_at = 0.0;     ///< [C] with iron; 0: not in a soak; NaN: not known here
   double melts_above = 0.0;  ///< percent that austenite dissolves
 };
+
+constexpr double kNotKnown = std::numeric_limits<double>::quiet_NaN();
 
 // Percents: what steels hold as residual or micro-addition, common practice, this
 // library's own bounds. Temperatures: lowest eutectics of the binary systems with iron,
@@ -26,7 +30,7 @@ constexpr Limit kLimits[] = {
     // Boron steels have 0.0005 to 0.005; Fe + Fe2B.
     {"B", 0.01, "forms borides, which bind iron, Cr, Mo and W", 1175.0},
     // Tool steels hold 0.03 at the most; Fe + Fe3P, with carbon near 950 C.
-    {"P", 0.05, "forms phosphide, and makes grain boundaries brittle", 1050.0},
+    {"P", 0.05, "forms phosphide, and makes grain boundaries brittle", 1050.0, 0.2},
     // Scrap brings 0.1 to 0.4; peritectic of liquid copper.
     {"Cu", 0.5, "stays in the matrix and lowers martensite start", 1095.0, 8.0},
     // Killed steels hold 0.02 to 0.05; nitriding steels are made with 1.
@@ -40,17 +44,25 @@ constexpr Limit kLimits[] = {
     {"Mn", 0.5, ""},
     {"Ni", 0.4, ""},
     {"Cr", 0.3, ""},
+    {"Mo", 0.1, ""},
+    {"W", 0.1, ""},
+    {"V", 0.1, ""},
+    {"Co", 0.1, ""},
 };
 
-/// Of sulphur that Mn can bind free-machining steels hold up to 0.35.
-constexpr Limit kBoundSulphur{"S", 0.35, "binds Mn in sulphide"};
-/// Other steels hold 0.03 at the most; Fe + FeS.
+/// Of sulphur that Mn can bind free-machining steels hold up to 0.35, and as much of
+/// stainless ones, whose sulphide takes up Cr.
+constexpr Limit kBoundSulphur{"S", 0.35, "binds Mn and Cr in sulphide"};
+constexpr double kStainless = 10.0;  ///< Cr, by weight
+/// What is left by Mn; other steels hold 0.03 at the most. Fe + FeS.
 constexpr Limit kFreeSulphur{
-    "S", 0.1, "forms iron sulphide, as there is too little Mn to bind it", 988.0};
+    "S", 0.0, "forms iron sulphide, as there is too little Mn to bind it", 988.0};
+constexpr double kMostFreeSulphur = 0.04;
 
 constexpr double kOthers = 0.1;  ///< [wt%] of an element that is not listed
 /// How much lower melt may be with carbon and alloy [K]: own judgement.
 constexpr double kSooner = 100.0;
+constexpr double kAlways = -273.15;  ///< [C]: there may be melt in every soak
 
 bool is_told_elsewhere(const std::string& symbol) {
   constexpr const char* kCarbideFormers[] = {"Nb", "Ti", "Zr", "Ta", "N"};
@@ -58,18 +70,20 @@ bool is_told_elsewhere(const std::string& symbol) {
          std::end(kCarbideFormers);
 }
 
+/// By the certificate, so that it is the same whether MnS is taken out or not.
 const Limit& limit_of_sulphur(const MillAnalysis& analysis) {
-  const double manganese = analysis.modelled["Mn"] + analysis.not_modelled["Mn"];
-  const double needed = analysis.not_modelled["S"] * find_element("Mn")->molar_mass /
-                        find_element("S")->molar_mass;
-  return manganese < needed ? kFreeSulphur : kBoundSulphur;
+  const double per_sulphur =
+      find_element("Mn")->molar_mass / find_element("S")->molar_mass;
+  const double free = analysis.given["S"] - analysis.given["Mn"] / per_sulphur;
+  const bool bound = free <= kMostFreeSulphur || analysis.given["Cr"] >= kStainless;
+  return bound ? kBoundSulphur : kFreeSulphur;
 }
 
 Limit limit_of(const std::string& symbol, const MillAnalysis& analysis) {
   if (symbol == "S") return limit_of_sulphur(analysis);
   for (const Limit& limit : kLimits)
     if (symbol == limit.symbol) return limit;
-  return {"", kOthers, ""};
+  return {"", kOthers, "", kNotKnown};
 }
 
 std::optional<double> melts_at(const Limit& limit, double percent) {
@@ -83,16 +97,20 @@ std::string amount(const LeftOut& each) {
 
 /// "melts with iron from 1175 C"
 std::string start_of_melt(double celsius, TemperatureUnit unit) {
+  if (std::isnan(celsius)) return "where it melts with iron is not known here";
   return "melts with iron from " + degrees_inside(Temperature::celsius(celsius), unit);
 }
 
-constexpr const char* kLower = ", with carbon and alloy lower";
+/// The same, and that it may be lower.
+std::string melt_text(double celsius, TemperatureUnit unit) {
+  return start_of_melt(celsius, unit) +
+         (std::isnan(celsius) ? "" : ", with carbon and alloy lower");
+}
 
 /// "B 2 wt% (forms borides, ...; melts with iron from 1175 C, ...)"
 std::string reason(const LeftOut& each, TemperatureUnit unit) {
   std::string why = each.effect;
-  if (each.melts_at)
-    why += (why.empty() ? "" : "; ") + start_of_melt(*each.melts_at, unit) + kLower;
+  if (each.melts_at) why += (why.empty() ? "" : "; ") + melt_text(*each.melts_at, unit);
   return amount(each) + in_brackets(why);
 }
 
@@ -123,22 +141,25 @@ std::optional<Warning> left_out_warning(const MillAnalysis& analysis,
 std::string left_out_text(const MillAnalysis& analysis) {
   std::vector<std::string> amounts;
   for (const LeftOut& each : left_out(analysis)) amounts.push_back(amount(each));
+  for (const auto& [symbol, percent] : analysis.not_modelled)
+    if (is_told_elsewhere(symbol) && percent > kOthers)
+      amounts.push_back(amount({symbol, percent, {}, {}}));
   return joined(amounts, ", ");
 }
 
 std::optional<PossibleMelt> possible_melt(const MillAnalysis& analysis,
                                           TemperatureUnit unit) {
   std::vector<std::string> starts;
-  double lowest = 0.0;
+  double lowest = std::numeric_limits<double>::infinity();  // [C]
   for (const LeftOut& each : left_out(analysis)) {
     if (!each.melts_at) continue;
-    lowest = starts.empty() ? *each.melts_at : std::min(lowest, *each.melts_at);
-    starts.push_back(each.symbol + " " + start_of_melt(*each.melts_at, unit));
+    const bool known = !std::isnan(*each.melts_at);
+    lowest = std::min(lowest, known ? *each.melts_at - kSooner : kAlways);
+    starts.push_back(each.symbol + " " + melt_text(*each.melts_at, unit));
   }
   if (starts.empty()) return {};
-  return PossibleMelt{
-      Temperature::celsius(lowest - kSooner),
-      "possible melt of what is not modelled: " + joined(starts, ", ") + kLower};
+  return PossibleMelt{Temperature::celsius(lowest),
+                      "possible melt of what is not modelled: " + joined(starts, ", ")};
 }
 
 }  // namespace gibbsteel::internal

@@ -27,8 +27,10 @@ bool take_layer(std::string_view& rest) {
 
 }  // namespace
 
-bool has_shipped_numbers(const std::string& title) {
-  const std::string shipped = default_parameters()->title();
+bool has_shipped_numbers(const std::string& title, const std::string& hash) {
+  static const std::string shipped = default_parameters()->title();
+  static const std::string hash_of_shipped = default_parameters()->hash();
+  if (title == shipped) return hash == hash_of_shipped;
   if (!title.starts_with(shipped)) return false;
   std::string_view rest = std::string_view(title).substr(shipped.size());
   while (!rest.empty())

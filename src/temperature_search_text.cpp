@@ -25,15 +25,17 @@ std::string number(const TemperatureSearch& search, double value) {
 
 std::string crossing_text(const TemperatureSearch& search, const Crossing& crossing) {
   const std::string end = internal::melting_mark(crossing.state) + ")";
-  const std::string error =
-      internal::at_least(crossing.uncertainty_at_least, search.temperature_unit);
   const auto apart = [&](double kelvin) {
     return internal::degrees_apart_inside(kelvin, search.temperature_unit);
   };
+  const std::string estimate = internal::estimate_text(search, crossing, apart);
+  const std::string error =  // of an estimate, its own is larger than that of the file
+      estimate.empty()
+          ? internal::at_least(crossing.uncertainty_at_least, search.temperature_unit)
+          : "";
   if (crossing.kind == CrossingKind::crossing)
     return degrees(crossing.temperature, search.temperature_unit) +
-           (crossing.rising ? " (rising" : " (falling") +
-           internal::steepness(search, crossing, apart) +
+           (crossing.rising ? " (rising" : " (falling") + estimate +
            (error.empty() ? "" : ", " + error) + end;
   return degrees(crossing.temperature, search.temperature_unit) + " (jump from " +
          number(search, crossing.below) + " to " + number(search, crossing.above) + end;

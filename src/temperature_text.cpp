@@ -88,7 +88,9 @@ std::string at_least(double kelvin, TemperatureUnit unit) {
 
 std::string degrees_apart_inside(double kelvin, TemperatureUnit unit) {
   const auto one = [&](TemperatureUnit shown) {
-    return significant(difference(kelvin, shown), 2) + " " + symbol_of(shown);
+    const double size = difference(kelvin, shown);
+    return (size < 10.0 ? significant(size, 2) : fixed(size, 0)) + " " +
+           symbol_of(shown);
   };
   const std::string celsius = one(TemperatureUnit::celsius);
   return unit == TemperatureUnit::celsius ? celsius : celsius + ", " + one(unit);

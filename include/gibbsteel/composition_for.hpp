@@ -38,6 +38,7 @@ struct CompositionCrossing {
   double below = 0.0, above = 0.0;  ///< of the quantity at the ends of the bracket
   State state;  ///< the soak at this composition; for a jump that with less
   double slope = Occurrence::kUnknown;  ///< as Crossing::slope [unit/wt%]
+  Quantity::Ends band;                  ///< as Crossing::band
 };
 
 /// A value, and the weight percent it belongs to.

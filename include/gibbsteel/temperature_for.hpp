@@ -57,6 +57,7 @@ struct Crossing {
   double uncertainty_at_least = Occurrence::kUnknown;
   /// Of the quantity [unit/K]; NaN for a jump, and where it is not known.
   double slope = Occurrence::kUnknown;
+  Quantity::Ends band;  ///< Quantity::band() of `state`: what a measurement may be
 };
 
 /// A value, and the temperature of its soak.

@@ -16,9 +16,10 @@ namespace gibbsteel::internal {
 /// are not among these: gibbsteel.warning.312 tells of them.
 struct LeftOut {
   std::string symbol;
-  double percent = 0.0;            ///< by weight, that nothing binds
-  std::string effect;              ///< "forms borides"; empty: not known here
-  std::optional<double> melts_at;  ///< [C] with iron, where it may melt in a soak
+  double percent = 0.0;  ///< by weight
+  std::string effect;    ///< "forms borides"; empty: not known here
+  /// [C] with iron, where it may melt in a soak; NaN: where is not known here.
+  std::optional<double> melts_at;
 };
 
 /// In the order of the analysis; empty for an ordinary certificate.
@@ -28,7 +29,7 @@ std::vector<LeftOut> left_out(const MillAnalysis& analysis);
 std::optional<Warning> left_out_warning(const MillAnalysis& analysis,
                                         TemperatureUnit unit);
 
-/// "B 2 wt%, U 20 wt%"; empty without any.
+/// "B 2 wt%, U 20 wt%", also above 0.1 wt% of what 312 tells of; empty without any.
 std::string left_out_text(const MillAnalysis& analysis);
 
 /// Melt that an element that is left out may bring.

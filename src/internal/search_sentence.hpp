@@ -6,6 +6,7 @@
 #include <string>
 
 #include "gibbsteel/temperature_for.hpp"
+#include "internal/number_format.hpp"
 #include "scan/why_no_value.hpp"
 
 namespace gibbsteel::internal {
@@ -19,17 +20,21 @@ std::string no_value_text(const Search& search, const Words& words) {
   return text;
 }
 
-/// ", 1 HRC in 62 C", ", 10 HV in 0.02 wt%": how steep an estimate is, from which error
-/// of a measurement moves the answer how far. Empty where that is not known.
+/// ", 1 HRC in 62 C, measured perhaps 58.9 to 65.4": how steep an estimate is, from
+/// which error of it moves the answer how far, and the band of the estimate. Empty
+/// where that is not known.
 /// @param distance  text of a difference of the input
 template <class Search, class Crossing, class Distance>
-std::string steepness(const Search& search, const Crossing& crossing,
-                      const Distance& distance) {
+std::string estimate_text(const Search& search, const Crossing& crossing,
+                          const Distance& distance) {
   if (!search.by_family || !(std::abs(crossing.slope) > 0.0)) return "";
   const bool single = search.unit == "HRC" || search.unit == "vol%";
   const double amount = single ? 1.0 : 10.0;
-  return (single ? ", 1 " : ", 10 ") + search.unit + " in " +
-         distance(amount / std::abs(crossing.slope));
+  const std::string text = (single ? ", 1 " : ", 10 ") + search.unit + " in " +
+                           distance(amount / std::abs(crossing.slope));
+  if (std::isnan(crossing.band.low)) return text;
+  return text + ", measured perhaps " + significant(crossing.band.low, 3) + " to " +
+         significant(crossing.band.high, 3);
 }
 
 /// ", though a measurement may lie between 60.9 HRC and 67.5 HRC at 1175 C", where that

@@ -6,7 +6,7 @@
 namespace gibbsteel::internal {
 
 /// True of the shipped file, also below the layers that only add to it.
-/// @param title  ParameterSet::title()
-bool has_shipped_numbers(const std::string& title);
+/// @param title, hash  of the ParameterSet; below layers the title alone decides
+bool has_shipped_numbers(const std::string& title, const std::string& hash);
 
 }  // namespace gibbsteel::internal

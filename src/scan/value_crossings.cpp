@@ -37,6 +37,7 @@ Crossing crossing_of(const TemperatureScan& scan, const LineCrossing& found) {
   crossing.above = found.above;
   crossing.state = found.state;
   crossing.slope = found.slope;
+  crossing.band = found.band;
   return crossing;
 }
 

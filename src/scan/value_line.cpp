@@ -177,6 +177,7 @@ class CrossingSearch {
     if (!jump && !quantity_.may_rest_on_more())
       crossing.slope = samples_.slope_of_input(samples_.at(root.s));
     crossing.state = root.state;
+    crossing.band = quantity_.band(root.state);
     crossing.result = *root.result;
     found_.crossings.push_back(std::move(crossing));
   }

@@ -33,6 +33,7 @@ struct LineCrossing {
   bool rising = true;
   double value = 0.0, below = 0.0, above = 0.0;
   double slope = Occurrence::kUnknown;  ///< per unit of the input
+  Quantity::Ends band;
   State state;
   Equilibrium result;  ///< of `state`
 };

@@ -35,6 +35,9 @@ class CompositionCrossing(_Compiled):
     def slope(self) -> float:
         """Of the quantity [its unit/wt%]; NaN for a jump, and when not known."""
     @property
+    def band(self) -> tuple[float, float]:
+        """Between which a measurement should lie, of an estimate; else NaN."""
+    @property
     def state(self) -> State:
         """The soak at this composition; for a jump that with less."""
 

@@ -48,6 +48,9 @@ class Crossing(_Compiled):
     def slope(self) -> float:
         """Of the quantity [its unit/K]; NaN for a jump, and when not known."""
     @property
+    def band(self) -> tuple[float, float]:
+        """Between which a measurement should lie, of an estimate; else NaN."""
+    @property
     def state(self) -> State:
         """The soak at this temperature; for a jump that below it."""
 
