@@ -35,7 +35,9 @@ std::string crossing_text(const CompositionSearch& search,
   };
   if (crossing.kind == CrossingKind::crossing)
     return text + (crossing.rising ? " (rising" : " (falling") +
-           internal::estimate_text(search, crossing, apart) + end;
+           internal::estimate_text(search, crossing,
+                                   search.range.high - search.range.low, apart) +
+           end;
   return text + " (jump from " + number(search, crossing.below) + " to " +
          number(search, crossing.above) + end;
 }

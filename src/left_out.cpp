@@ -57,7 +57,8 @@ constexpr double kStainless = 10.0;  ///< Cr, by weight
 /// What is left by Mn; other steels hold 0.03 at the most. Fe + FeS.
 constexpr Limit kFreeSulphur{
     "S", 0.0, "forms iron sulphide, as there is too little Mn to bind it", 988.0};
-constexpr double kMostFreeSulphur = 0.04;
+constexpr double kMostFreeSulphur = 0.01;
+constexpr double kMostWhereNoManganeseIsGiven = 0.04;  ///< which may be forgotten
 
 constexpr double kOthers = 0.1;  ///< [wt%] of an element that is not listed
 /// How much lower melt may be with carbon and alloy [K]: own judgement.
@@ -75,7 +76,9 @@ const Limit& limit_of_sulphur(const MillAnalysis& analysis) {
   const double per_sulphur =
       find_element("Mn")->molar_mass / find_element("S")->molar_mass;
   const double free = analysis.given["S"] - analysis.given["Mn"] / per_sulphur;
-  const bool bound = free <= kMostFreeSulphur || analysis.given["Cr"] >= kStainless;
+  const double most =
+      analysis.given["Mn"] > 0.0 ? kMostFreeSulphur : kMostWhereNoManganeseIsGiven;
+  const bool bound = free <= most || analysis.given["Cr"] >= kStainless;
   return bound ? kBoundSulphur : kFreeSulphur;
 }
 
@@ -97,20 +100,18 @@ std::string amount(const LeftOut& each) {
 
 /// "melts with iron from 1175 C"
 std::string start_of_melt(double celsius, TemperatureUnit unit) {
-  if (std::isnan(celsius)) return "where it melts with iron is not known here";
+  if (std::isnan(celsius)) return "melts with iron at what is not known here";
   return "melts with iron from " + degrees_inside(Temperature::celsius(celsius), unit);
 }
 
-/// The same, and that it may be lower.
-std::string melt_text(double celsius, TemperatureUnit unit) {
-  return start_of_melt(celsius, unit) +
-         (std::isnan(celsius) ? "" : ", with carbon and alloy lower");
-}
+constexpr const char* kLower = ", with carbon and alloy lower";
 
 /// "B 2 wt% (forms borides, ...; melts with iron from 1175 C, ...)"
 std::string reason(const LeftOut& each, TemperatureUnit unit) {
   std::string why = each.effect;
-  if (each.melts_at) why += (why.empty() ? "" : "; ") + melt_text(*each.melts_at, unit);
+  if (each.melts_at)
+    why += (why.empty() ? "" : "; ") + start_of_melt(*each.melts_at, unit) +
+           (std::isnan(*each.melts_at) ? "" : kLower);
   return amount(each) + in_brackets(why);
 }
 
@@ -151,15 +152,18 @@ std::optional<PossibleMelt> possible_melt(const MillAnalysis& analysis,
                                           TemperatureUnit unit) {
   std::vector<std::string> starts;
   double lowest = std::numeric_limits<double>::infinity();  // [C]
+  bool any_known = false;
   for (const LeftOut& each : left_out(analysis)) {
     if (!each.melts_at) continue;
     const bool known = !std::isnan(*each.melts_at);
+    any_known = any_known || known;
     lowest = std::min(lowest, known ? *each.melts_at - kSooner : kAlways);
-    starts.push_back(each.symbol + " " + melt_text(*each.melts_at, unit));
+    starts.push_back(each.symbol + " " + start_of_melt(*each.melts_at, unit));
   }
   if (starts.empty()) return {};
   return PossibleMelt{Temperature::celsius(lowest),
-                      "possible melt of what is not modelled: " + joined(starts, ", ")};
+                      "possible melt of what is not modelled: " + joined(starts, ", ") +
+                          (any_known ? kLower : "")};
 }
 
 }  // namespace gibbsteel::internal

@@ -28,7 +28,9 @@ std::string crossing_text(const TemperatureSearch& search, const Crossing& cross
   const auto apart = [&](double kelvin) {
     return internal::degrees_apart_inside(kelvin, search.temperature_unit);
   };
-  const std::string estimate = internal::estimate_text(search, crossing, apart);
+  const std::string estimate = internal::estimate_text(
+      search, crossing, search.range.high.in_kelvin() - search.range.low.in_kelvin(),
+      apart);
   const std::string error =  // of an estimate, its own is larger than that of the file
       estimate.empty()
           ? internal::at_least(crossing.uncertainty_at_least, search.temperature_unit)

@@ -188,9 +188,10 @@ class TargetMethods:
             ``uncertainty_at_least`` of a crossing [K] is one standard deviation of its
             temperature by those that the parameter file states, Eq. (B8); NaN where it
             states nothing of the quantity. Its ``slope`` [unit/K] tells how far an
-            error of the quantity moves the answer: 0.5 HRC can be 50 K. Both are NaN
-            for a function of one's own, which may rest on more than the soak, for
-            instance on that of another steel. ``gaps`` is where nothing is known,
+            error of the quantity moves the answer: 0.5 HRC can be 50 K; ``band`` is
+            what may be measured there, of a hardening estimate. Slope and uncertainty
+            are NaN for a function of one's own, which may rest on more than the soak,
+            for instance on that of another steel. ``gaps`` is where nothing is known,
             ``no_value`` where the quantity has none and why. Where a hardening estimate
             never reaches the value, ``band_of_nearest`` is what may be measured where
             it comes nearest.

@@ -20,18 +20,21 @@ std::string no_value_text(const Search& search, const Words& words) {
   return text;
 }
 
-/// ", 1 HRC in 62 C, measured perhaps 58.9 to 65.4": how steep an estimate is, from
-/// which error of it moves the answer how far, and the band of the estimate. Empty
-/// where that is not known.
+/// ", flat here" or ", 1 HRC in 62 C, measured perhaps 58.9 to 65.4": how steep an
+/// estimate is, from which error of it moves the answer how far, and the band of the
+/// estimate. Empty where that is not known.
+/// @param across    what was searched, in units of the input
 /// @param distance  text of a difference of the input
 template <class Search, class Crossing, class Distance>
-std::string estimate_text(const Search& search, const Crossing& crossing,
+std::string estimate_text(const Search& search, const Crossing& crossing, double across,
                           const Distance& distance) {
   if (!search.by_family || !(std::abs(crossing.slope) > 0.0)) return "";
   const bool single = search.unit == "HRC" || search.unit == "vol%";
   const double amount = single ? 1.0 : 10.0;
-  const std::string text = (single ? ", 1 " : ", 10 ") + search.unit + " in " +
-                           distance(amount / std::abs(crossing.slope));
+  const double apart = amount / std::abs(crossing.slope);
+  const std::string text = apart > across ? ", flat here"
+                                          : (single ? ", 1 " : ", 10 ") + search.unit +
+                                                " in " + distance(apart);
   if (std::isnan(crossing.band.low)) return text;
   return text + ", measured perhaps " + significant(crossing.band.low, 3) + " to " +
          significant(crossing.band.high, 3);

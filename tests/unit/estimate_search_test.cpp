@@ -41,10 +41,9 @@ double hardness(const Steel& steel, double celsius) {
   return hardening(steel.soak(Temperature::celsius(celsius))).hardness_hrc.value;
 }
 
-/// "1 HRC in 62 C" by a slope.
-std::string steepness(double slope) {
-  return "1 HRC in " + internal::significant(1.0 / std::abs(slope), 2);
-}
+std::string whole(double value) { return internal::fixed(value, 0); }
+
+std::string three(double value) { return internal::significant(value, 3); }
 
 }  // namespace
 
@@ -89,23 +88,39 @@ TEST_CASE("slope of a crossing: that of soaks beside it, and told of an estimate
   const double apart =
       hardness(punch_heat(), celsius + 0.5) - hardness(punch_heat(), celsius - 0.5);
   CHECK(crossing.slope == doctest::Approx(apart).epsilon(1e-3));
-  CHECK(found.text.find("(rising, " + steepness(crossing.slope) + " C, at least +-") !=
-        std::string::npos);
+  const Estimate there =
+      hardening(punch_heat().soak(crossing.temperature)).hardness_hrc;
+  CHECK(crossing.band.low == doctest::Approx(there.low).epsilon(1e-9));
+  CHECK(crossing.band.high == doctest::Approx(there.high).epsilon(1e-9));
+  const std::string measured =
+      ", measured perhaps " + three(there.low) + " to " + three(there.high) + ")";
+  CHECK(found.text.find("(rising, 1 HRC in " + whole(1.0 / crossing.slope) + " C" +
+                        measured) != std::string::npos);
   CHECK(std::isnan(found.band_of_nearest.low));
 
   SoakOptions fahrenheit;
   fahrenheit.temperature_unit = TemperatureUnit::fahrenheit;
   const auto again = temperature_for(punch_heat(), quantities::hardness_hrc(), 62,
                                      range(900, 1050), fahrenheit);
-  CHECK(again.text.find("(rising, " + steepness(crossing.slope) + " C, " +
-                        internal::significant(1.8 / crossing.slope, 2) +
-                        " F, at least +-") != std::string::npos);
+  CHECK(again.text.find("(rising, 1 HRC in " + whole(1.0 / crossing.slope) + " C, " +
+                        whole(1.8 / crossing.slope) + " F" + measured) !=
+        std::string::npos);
 
   const auto carbon =
       temperature_for(punch_heat(), quantities::matrix("C"), 0.4, range(900, 1150));
   REQUIRE(carbon.crossings.size() == 1);
   CHECK(carbon.crossings.front().slope > 0.0);
   CHECK(carbon.text.find("(rising, at least +-") != std::string::npos);
+}
+
+TEST_CASE("where an estimate does not change within what was searched it is flat") {
+  const double top =
+      temperature_for(m2(), quantities::hardness_hrc(), 65, range(1000, 1220))
+          .highest.value;
+  const auto found =
+      temperature_for(m2(), quantities::hardness_hrc(), top - 1e-4, range(1000, 1220));
+  REQUIRE_FALSE(found.crossings.empty());
+  CHECK(found.text.find("(rising, flat here, measured perhaps ") != std::string::npos);
 }
 
 TEST_CASE("slope along a composition") {
@@ -127,7 +142,8 @@ TEST_CASE("slope along a composition") {
   CHECK(crossing.slope == doctest::Approx(apart).epsilon(1e-3));
   CHECK(found.text.ends_with("(falling, 10 C in " +
                              internal::significant(-10.0 / crossing.slope, 2) +
-                             " wt%)"));
+                             " wt%, measured perhaps " + three(crossing.band.low) +
+                             " to " + three(crossing.band.high) + ")"));
 }
 
 TEST_CASE("a function of one's own may rest on more than the soak: nothing is told") {

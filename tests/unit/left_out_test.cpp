@@ -57,7 +57,7 @@ TEST_CASE("318: each element from its own bound on, with what it does") {
             "melts with iron from 988 C, with carbon and alloy lower)" +
             kWithout);
   CHECK(told({{"S", 0.4}, {"Mn", 1.0}}) ==
-        kMuch + "S 0.4 wt% (binds Mn in sulphide)" + kWithout);
+        kMuch + "S 0.4 wt% (binds Mn and Cr in sulphide)" + kWithout);
   CHECK(told({{"Cu", 3.0}, {"Al", 2.0}}) ==
         kMuch +
             "Cu 3 wt% (stays in the matrix and lowers martensite start); Al 2 wt% "
@@ -68,12 +68,55 @@ TEST_CASE("318: each element from its own bound on, with what it does") {
             "Cu 9 wt% (stays in the matrix and lowers martensite start; melts with "
             "iron from 1095 C, with carbon and alloy lower)" +
             kWithout);
+}
+
+TEST_CASE("318: elements that do not melt with iron, or of which it is not known") {
   CHECK(told({{"Pb", 0.5}, {"Se", 0.4}}) ==
         kMuch +
             "Pb 0.5 wt% (does not dissolve in steel); Se 0.4 wt% (binds Mn in "
             "selenide)" +
             kWithout);
-  CHECK(told({{"U", 20.0}, {"K", 0.56}}) == kMuch + "U 20 wt%; K 0.56 wt%" + kWithout);
+  CHECK(told({{"U", 20.0}, {"K", 0.56}}) ==
+        kMuch +
+            "U 20 wt% (melts with iron at what is not known here); K 0.56 wt% (melts "
+            "with "
+            "iron at what is not known here)" +
+            kWithout);
+  CHECK(told({{"P", 0.06}}) ==
+        kMuch + "P 0.06 wt% (forms phosphide, and makes grain boundaries brittle)" +
+            kWithout);
+}
+
+TEST_CASE("318: sulphur that Mn leaves free, whether MnS is taken out or not") {
+  const NamedValues free = with(kPunch, {{"S", 0.3}});  // 0.12 of it is left
+  const std::string kFree =
+      " wt% (forms iron sulphide, as there is too little Mn to bind it; melts with "
+      "iron "
+      "from 988 C, with carbon and alloy lower)";
+  const Steel bound(free, {"", {}, true});
+  const auto window = hardening_window(bound, {}, range(750, 1250));
+  CHECK(texts(bound.soak(Temperature::celsius(880)), "318") ==
+        kMuch + "S 0.125" + kFree + kWithout);
+  CHECK(window.ceiling == Temperature::celsius(888));
+  CHECK(texts(soak({{"C", 0.5}, {"Cr", 4.5}, {"S", 0.09}}, 1000), "318") ==
+        kMuch + "S 0.09" + kFree + kWithout);
+  CHECK(texts(soak({{"C", 0.5}, {"Cr", 4.5}, {"S", 0.03}}, 1000), "318").empty());
+  const NamedValues h13{{"C", 0.4}, {"Cr", 5.2}, {"Mo", 1.3}, {"V", 1.0}};
+  CHECK(texts(soak(with(h13, {{"S", 0.2}, {"Mn", 0.3}}), 1000), "318") ==
+        kMuch + "S 0.2" + kFree + kWithout);
+  CHECK(texts(soak(with(h13, {{"S", 0.2}, {"Mn", 0.4}}), 1000), "318").empty());
+  // AISI 420F: Cr takes part in the sulphide.
+  CHECK(texts(soak({{"C", 0.35}, {"Cr", 13.0}, {"Mn", 0.4}, {"S", 0.25}}, 1000), "318")
+            .empty());
+}
+
+TEST_CASE("where it is not known how an element melts, no window is known") {
+  const Steel steel(with(kPunch, {{"Sb", 1.0}}));
+  const auto window = hardening_window(steel, {}, range(750, 1250));
+  CHECK(window.status == WindowStatus::not_known);
+  const Steel niobium(with(kPunch, {{"Nb", 3.0}}), {"", with_liquid(), false});
+  CHECK(melting_range(niobium, range(900, 1500))
+            .text.starts_with("computed without Nb 3 wt%, not modelled: "));
 }
 
 TEST_CASE("318: the temperature stands in the unit of the call too") {
@@ -153,7 +196,7 @@ TEST_CASE("no window is claimed free of melt with boron, sulphur or phosphorus")
 }
 
 TEST_CASE("a window where melt may be everywhere is not known") {
-  const Steel steel(with(kPunch, {{"S", 0.5}, {"P", 0.1}}));
+  const Steel steel(with(kPunch, {{"S", 0.5}, {"P", 0.3}}));
   const auto window = hardening_window(steel, {}, range(900, 1250));
   CHECK(window.status == WindowStatus::not_known);
   CHECK(window.text ==
@@ -195,7 +238,8 @@ TEST_CASE("a melting range begins with what it was computed without") {
                          "modelled: B melts with iron from 1175 C, with carbon and "
                          "alloy lower): begins "
                          "to melt at "));
-  CHECK(
-      text({{"U", 20.0}})
-          .starts_with("computed without U 20 wt%, not modelled: begins to melt at "));
+  CHECK(text({{"U", 20.0}})
+            .starts_with("computed without U 20 wt%, not modelled (possible melt of "
+                         "what is not modelled: U melts with iron at what is not known "
+                         "here): begins to melt at "));
 }
