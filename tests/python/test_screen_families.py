@@ -64,6 +64,30 @@ def test_it_prints_and_goes_into_frames_and_pickles(table):
     assert again == table and told(again) == [BOTH]
 
 
+@pytest.mark.parametrize(
+    "families",
+    [
+        [("zz", 5), ("aa", 6), ("zzz", 3)],
+        [("aa", 5), ("aa", 6)],
+        [("aa", 128)],
+        [("aa", 10**15)],
+        [("aa", -1)],
+        [("aa",)],
+    ],
+)
+def test_families_of_a_damaged_pickle_are_refused(table, families):
+    mark, fields = table.__reduce_ex__(4)[2]
+    assert fields[-1] == [("chromium-cold-work", 63), ("high-speed", 0)]
+    with pytest.raises(gs.InputError) as error:
+        gs.ScreenTable.__new__(gs.ScreenTable).__setstate__(
+            (mark, (*fields[:-1], families))
+        )
+    assert str(error.value) == (
+        "[gibbsteel.input.258] pickle of ScreenTable: is damaged: its fields are not "
+        "those of the class; make the value again from its steel"
+    )
+
+
 def test_pieces_chunks_and_folders_agree_with_the_table(table, tmp_path):
     heats = [M2] * 63 + [D2] + [M2] * 64
     pieces = [screened(heats[:64]), screened(heats[64:])]
