@@ -177,6 +177,17 @@ void bind_steel_left_out(py::module_& m) {
           }));
 }
 
+/// Of a pickle that may be damaged.
+void check_counts(const PublishedCheck& x) {
+  const auto fits = [&](std::size_t met, std::size_t others_met) {
+    return met <= x.count && others_met <= x.others() && others_met <= met &&
+           met - others_met <= x.fitted_to;
+  };
+  if (x.fitted_to > x.count || !fits(x.met_before, x.others_met_before) ||
+      !fits(x.met_after, x.others_met_after))
+    throw py::value_error("counts that do not fit each other");
+}
+
 void bind_published_check(py::module_& m) {
   using Check = PublishedCheck;
   py::class_<Check>(m, "PublishedCheck",
@@ -209,7 +220,9 @@ void bind_published_check(py::module_& m) {
           },
           [](const py::tuple& t) {
             const auto at = [&](std::size_t i) { return t[i].cast<std::size_t>(); };
-            return Check{at(0), at(1), at(2), at(3), at(4), at(5)};
+            const Check check{at(0), at(1), at(2), at(3), at(4), at(5)};
+            check_counts(check);
+            return check;
           }));
 }
 

@@ -8,6 +8,24 @@
 namespace gibbsteel::python {
 namespace {
 
+/// Of a pickle that may be damaged.
+void check_band(const ComparisonRow& row) {
+  const bool none = row.low.empty() && row.high.empty();
+  const std::size_t states = row.values.size();
+  if (!none && (row.low.size() != states || row.high.size() != states))
+    throw py::value_error("a band has another length than the values");
+}
+
+void check_lengths(const Comparison& comparison) {
+  const std::size_t states = comparison.states.size();
+  for (const ComparisonRow& row : comparison.rows)
+    if (row.values.size() != states)
+      throw py::value_error("a row has another length than the states");
+  const std::size_t told = comparison.of_quantities.size();
+  if (told != 0 && told != states)
+    throw py::value_error("the warnings have another length than the states");
+}
+
 ComparisonRow row_from(const py::tuple& t, int format) {
   using Numbers = std::vector<double>;
   ComparisonRow row{
@@ -15,6 +33,7 @@ ComparisonRow row_from(const py::tuple& t, int format) {
   if (format < 2) return row;  // before there were bands
   row.low = t[3].cast<Numbers>();
   row.high = t[4].cast<Numbers>();
+  check_band(row);
   return row;
 }
 
@@ -50,10 +69,13 @@ py::tuple get_state(const Comparison& c) {
 }
 
 Comparison set_state(const py::tuple& t) {
-  return {t[0].cast<std::vector<State>>(), t[1].cast<std::vector<ComparisonRow>>(),
-          t.size() > 2 && t[2].cast<bool>(), unit_at(t, 3),
-          t.size() > 4 ? t[4].cast<std::vector<std::vector<Warning>>>()
-                       : std::vector<std::vector<Warning>>{}};
+  Comparison comparison{t[0].cast<std::vector<State>>(),
+                        t[1].cast<std::vector<ComparisonRow>>(),
+                        t.size() > 2 && t[2].cast<bool>(), unit_at(t, 3),
+                        t.size() > 4 ? t[4].cast<std::vector<std::vector<Warning>>>()
+                                     : std::vector<std::vector<Warning>>{}};
+  check_lengths(comparison);
+  return comparison;
 }
 
 }  // namespace

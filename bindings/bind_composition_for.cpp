@@ -199,7 +199,7 @@ void bind_answer(SearchClass& search) {
                              "True: the whole range was searched.")
       .def("__repr__", [](const Search& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &Search::full)
-      .def(tagged_pickle(&get_state, &set_state, 3));
+      .def(tagged_pickle(&get_state, &set_state, 4));
 }
 
 CompositionSearch run(const Steel& steel, const std::string& element,

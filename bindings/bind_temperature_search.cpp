@@ -63,7 +63,7 @@ void bind_crossing(py::module_& m) {
                  .format(c.temperature.in_celsius(), std::string(to_string(c.kind)),
                          c.rising ? "rising" : "falling");
            })
-      .def(tagged_pickle(&crossing_state, &crossing_from, 2));
+      .def(tagged_pickle(&crossing_state, &crossing_from, 3));
 }
 
 std::vector<Pair> equal_kelvins(const TemperatureSearch& s) {
@@ -194,7 +194,7 @@ void bind_temperature_search(py::module_& m) {
           "Table (pandas): one row per crossing.")
       .def("__repr__", [](const TemperatureSearch& s) { return "<" + s.brief() + ">"; })
       .def("__str__", &TemperatureSearch::full)
-      .def(tagged_pickle(&search_state, &search_from, 3));
+      .def(tagged_pickle(&search_state, &search_from, 4));
   m.def("temperature_for", &run, py::arg("steel"), py::arg("quantity"),
         py::arg("value"), py::arg("kelvin"), py::arg("options"), py::arg("search"),
         py::arg("progress"));

@@ -32,6 +32,16 @@ bool is_code(const std::string& code) {
          code.find_first_not_of("0123456789", kStart.size()) == std::string::npos;
 }
 
+/// Each has one entry, ordered by key; see ScreenTable::note_family().
+void fill_families(const py::handle& stored, ScreenTable& t) {
+  for (const auto& [key, row] : stored.cast<std::vector<FirstOfFamily>>()) {
+    if (row >= t.rows()) throw py::value_error("no row with this number");
+    if (!t.families.empty() && key <= t.families.back().key)
+      throw py::value_error("the families are not in order");
+    t.families.push_back({key, row});
+  }
+}
+
 /// What came with formats 2 and 3.
 void fill_later(const py::tuple& s, ScreenTable& t) {
   fill(t.kelvin, s[19]);
@@ -42,9 +52,7 @@ void fill_later(const py::tuple& s, ScreenTable& t) {
     if (!is_code(code)) throw py::value_error("no code of a warning");
     t.warning_texts.push_back({code, row, text});
   }
-  if (s.size() > 24)  // since format 3
-    for (const auto& [key, row] : s[24].cast<std::vector<FirstOfFamily>>())
-      t.families.push_back({key, row});
+  if (s.size() > 24) fill_families(s[24], t);  // since format 3
 }
 
 }  // namespace

@@ -70,10 +70,16 @@ std::string table(const Comparison& comparison, std::size_t from) {
 }
 
 std::string bands_text(const Comparison& comparison) {
-  const bool any = std::any_of(comparison.rows.begin(), comparison.rows.end(),
-                               [](const auto& row) { return row.has_band(); });
-  return any ? internal::wrapped(std::string(internal::kBandsAre) + ".", kWidth, 2)
-             : "";
+  internal::BandsShown shown;
+  for (const ComparisonRow& row : comparison.rows) {
+    if (!row.has_band()) continue;
+    const bool is_grain_limit = row.unit == "um";
+    shown.grain_limit |= is_grain_limit;
+    shown.measured |= !is_grain_limit;
+    shown.hardness |= row.unit == "HRC" || row.unit == "HV";
+  }
+  const std::string text = internal::bands_are(shown);
+  return text.empty() ? "" : internal::wrapped(text + ".", kWidth, 2);
 }
 
 /// A parameter set, and the letters of the states that stand on it.

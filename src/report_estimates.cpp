@@ -46,7 +46,7 @@ template <typename Origin>
 std::vector<std::string> lines_of(const HardeningEstimates& e, const Origin& origin) {
   std::vector<std::string> lines{
       "family: " + family_text(e),
-      std::string(kBandsAre) +
+      bands_are({true, true, e.grain_diameter.known()}) +
           "; the error of the composition of the austenite comes on top",
       origin(e.martensite_start),
       origin(e.retained_austenite),

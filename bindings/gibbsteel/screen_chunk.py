@@ -58,7 +58,7 @@ def write_chunk(table: ScreenTable, file: Path, screen: str) -> None:
 
 
 def _columns(
-    file: Path, first: int, screen: str | None
+    file: Path, first: int, screen: str | None, families: bool
 ) -> tuple[dict[str, Any], _Firsts, _Firsts]:
     """Bytes of every column, the texts of the warnings, and the families."""
     with file.open("rb") as stream, np.load(stream, allow_pickle=False) as stored:
@@ -67,12 +67,12 @@ def _columns(
             if of != (first, screen):
                 raise ValueError(f"{file.name} holds other rows, from {of[0]} on")
         columns = {name: stored[name].tobytes() for name in stored.files}
-        return columns, _firsts(stored, TEXTS), _firsts(stored, FAMILIES)
+        texts = _firsts(stored[TEXTS]) if TEXTS in stored.files else []
+        return columns, texts, _firsts(stored[FAMILIES]) if families else []
 
 
-def _firsts(stored: Mapping[str, Any], name: str) -> _Firsts:
-    """None in a chunk of an earlier version."""
-    return [tuple(one) for one in json.loads(str(stored.get(name, "[]")))]
+def _firsts(stored: Any) -> _Firsts:
+    return [tuple(one) for one in json.loads(str(stored))]
 
 
 def read_chunk(
@@ -81,11 +81,14 @@ def read_chunk(
     parameters_hash: str,
     rows: tuple[int, int],
     screen: str | None,
+    *,
+    families: bool,
 ) -> ScreenTable:
     """The first of `rows` up to the last; no file is read when there are none.
 
     `screen` is the hash that the chunk must hold; None: chunks of an earlier format,
-    which name neither their screen nor their rows.
+    which name neither their screen nor their rows. `families`: the chunk must hold
+    them; False: those of a folder of an earlier format are not known.
 
     Raises
     ------
@@ -95,9 +98,9 @@ def read_chunk(
     first, last = rows
     columns: dict[str, Any] = dict.fromkeys(COLUMNS, b"")
     texts: _Firsts = []
-    families: _Firsts = []
+    keys: _Firsts = []
     if last > first:
-        columns, texts, families = _columns(file, first, screen)
+        columns, texts, keys = _columns(file, first, screen, families)
     later: tuple[Any, ...] = ()
     if "steel_elements" in about:
         later = (
@@ -105,7 +108,7 @@ def read_chunk(
             *(columns[name] for name in COLUMNS[OLD_COLUMNS:]),
             texts,
             about["rows_per_composition"],
-            families,
+            keys,
         )
     return ScreenTable._restored(
         (

@@ -15,6 +15,7 @@ from .screen_input import ScreenJob, screen_job
 from .screen_manifest import (
     FORMAT,
     MANIFEST,
+    UNNAMED,
     check_manifest,
     problem,
     read_manifest,
@@ -28,8 +29,10 @@ class ScreenFolder:
     A chunk is a plain ``.npz`` file of numpy with the columns of `ScreenTable`, its
     ``first_row``, and ``screen``, a hash of ``made_of`` in ``screen.json``. One that is
     damaged, or holds rows of another chunk or screen, counts as not there.
-    Folders of the format before ("gibbsteel screen 1") name neither: they are read as
-    they are, and their repr says so; `screen_to_folder` does not go on in one.
+    Folders of formats before are read as they are, and their repr says so: those of
+    "gibbsteel screen 2" do not know the families of their steels (some rows carry
+    gibbsteel.warning.357 instead), those of "gibbsteel screen 1" do not name their
+    rows either. `screen_to_folder` does not go on in one.
 
     Parameters
     ----------
@@ -45,7 +48,8 @@ class ScreenFolder:
     def __init__(self, path: str | os.PathLike[str]) -> None:
         self.path = Path(path)
         self.about = read_manifest(self.path)
-        named = self.about["format"] == FORMAT
+        named = self.about["format"] != UNNAMED
+        self._knows_families = self.about["format"] == FORMAT
         self._screen = screen_hash(self.about["made_of"]) if named else None
         self._whole: dict[tuple[int, int], tuple[int, int]] = {}  # span: size and time
 
@@ -149,11 +153,19 @@ class ScreenFolder:
 
     def _rows(self, first: int, last: int) -> ScreenTable:
         of = self.about["made_of"]["parameters_hash"]
-        rows, about = (first, last), self.about["columns"]
-        return read_chunk(self._file(first), about, of, rows, self._screen)
+        return read_chunk(
+            self._file(first),
+            self.about["columns"],
+            of,
+            (first, last),
+            self._screen,
+            families=self._knows_families,
+        )
 
     def __repr__(self) -> str:
-        earlier = "" if self._screen else ", chunks do not name their rows"
+        earlier = "" if self._knows_families else ", families of the steels not known"
+        if not self._screen:
+            earlier = ", chunks do not name their rows"
         return f"<ScreenFolder: {self.rows_done} of {self.rows} rows{earlier}>"
 
 

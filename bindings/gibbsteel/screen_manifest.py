@@ -12,8 +12,9 @@ from .screen_chunk import UNREADABLE, about_columns, read_chunk
 from .screen_input import ScreenJob
 
 MANIFEST = "screen.json"
-FORMAT = "gibbsteel screen 2"
-EARLIER = "gibbsteel screen 1"  # its chunks name neither their screen nor their rows
+FORMAT = "gibbsteel screen 3"
+WITHOUT_FAMILIES = "gibbsteel screen 2"  # its rows carry warning 357 by their block
+UNNAMED = "gibbsteel screen 1"  # its chunks name neither their screen nor their rows
 _SAID = {
     "library_version": "another version of the library",
     "parameters_hash": "other parameters",
@@ -68,7 +69,7 @@ def read_manifest(path: Path) -> dict[str, Any]:
     needed = {"format", "made_of", "rows", "chunk_rows", "columns"}
     if not isinstance(about, dict) or not needed <= about.keys():
         raise problem("325", f"holds another kind of {MANIFEST}")
-    if about["format"] not in (FORMAT, EARLIER):
+    if about["format"] not in (FORMAT, WITHOUT_FAMILIES, UNNAMED):
         raise problem("325", f"holds another kind of {MANIFEST}")
     if not _is_sound(about):
         raise problem("325", f"holds a damaged {MANIFEST}")
@@ -83,10 +84,10 @@ def _is_sound(about: dict[str, Any]) -> bool:
         return False
     try:
         of = about["made_of"]["parameters_hash"]
-        read_chunk(Path(), about["columns"], of, (0, 0), None)
+        read_chunk(Path(), about["columns"], of, (0, 0), None, families=False)
     except UNREADABLE:
         return False
-    return about["format"] == EARLIER or "steel_elements" in about["columns"]
+    return about["format"] == UNNAMED or "steel_elements" in about["columns"]
 
 
 def check_manifest(

@@ -6,10 +6,15 @@
 
 namespace gibbsteel::internal {
 
-/// What the bands are. tests/reference counts the hardnesses.
-inline constexpr const char* kBandsAre =
-    "low to high: about two in three measurements, for this austenite; of hardness all "
-    "38 that were compared, 15 of them fitted to";
+/// Estimates whose bands stand in a table.
+struct BandsShown {
+  bool measured = false;  ///< any that was compared with measurements
+  bool hardness = false;  ///< of them
+  bool grain_limit = false;
+};
+
+/// "low to high: ...", what the bands are; empty without one.
+std::string bands_are(const BandsShown& shown);
 
 /// Stands in the source of a hardness whose offset rests on soaks with that file.
 inline constexpr const char* kByShippedFile = "computed with the shipped file";

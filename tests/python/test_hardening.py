@@ -304,6 +304,17 @@ def test_a_table_of_estimates_of_a_soak_of_minutes():
     assert str(estimates).replace("\n", " ").endswith(attrs["caution"] + " ")
 
 
+def test_the_band_of_the_grain_limit_is_that_of_two_models():
+    bands = (
+        "low to high: about two in three measurements, for this austenite; of "
+        "hardness\n  all 38 that were compared, 15 of them fitted to"
+    )
+    assert bands + "\nAs-quenched" in str(STATE.hardening())
+    models = "; of the grain limit from the\n  model hillert (H22) to zener (H23)"
+    text = str(STATE.hardening(particle_diameter=0.4))
+    assert bands + models + "\nAs-quenched" in text
+
+
 def test_the_grain_limit_as_a_quantity():
     limit = quantities.grain_limit(0.4, grain_pinning="zener")
     estimate = STATE.hardening(

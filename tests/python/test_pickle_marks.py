@@ -80,6 +80,46 @@ def test_damaged_fields(state):
         assert said == f"[gibbsteel.input.258] pickle of State: {DAMAGED}"
 
 
+def changed(value, at, by):
+    mark, fields = state_of(value)
+    return mark, (*fields[:at], by, *fields[at + 1 :])
+
+
+def test_lengths_of_a_comparison_that_do_not_fit(state):
+    hardness = quantities.hardness_hrc()
+    table = gs.compare([state, state], quantities=[hardness])
+    row = table[hardness.name]
+    for at, by in ((3, [1.0]), (4, []), (2, [1.0]), (3, [1.0] * 3)):
+        said = refusal(made_from, type(row), changed(row, at, by))
+        assert said == f"[gibbsteel.input.258] pickle of ComparisonRow: {DAMAGED}"
+    short = made_from(type(row), ("gibbsteel ComparisonRow 1", ("a", "", [1.0])))
+    for at, by in ((0, [state]), (1, [short]), (4, [[]])):
+        said = refusal(made_from, type(table), changed(table, at, by))
+        assert said == f"[gibbsteel.input.258] pickle of Comparison: {DAMAGED}"
+    assert str(made_from(type(table), state_of(table))) == str(table)
+
+
+@pytest.mark.parametrize(
+    "counts",
+    [
+        (10, 11, 5, 0, 5, 5),
+        (10, 5, 11, 0, 5, 5),
+        (10, 5, 5, 11, 0, 0),
+        (10, 5, 5, 4, 7, 5),
+        (10, 5, 5, 4, 5, 6),
+        (10, 9, 5, 2, 5, 5),
+        (10, 5, 5, 4, 5),
+    ],
+)
+def test_counts_of_published_measurements_that_do_not_fit(counts):
+    mark = "gibbsteel PublishedCheck 1"
+    good = (10, 5, 6, 4, 3, 2)
+    assert state_of(made_from(gs.PublishedCheck, (mark, good))) == (mark, good)
+    assert refusal(made_from, gs.PublishedCheck, (mark, counts)) == (
+        f"[gibbsteel.input.258] pickle of PublishedCheck: {DAMAGED}"
+    )
+
+
 def test_an_enumerator_that_is_not_known(state):
     mark, fields = state_of(state.solve_report)
     for wrong in (-1, 99, "converged"):

@@ -1,6 +1,7 @@
 """That rows of a screen are of several families is told of the table as a whole: it
 does not depend on where a row stands, nor on how the screen is cut."""
 
+import json
 import pickle
 
 import gibbsteel as gs
@@ -63,6 +64,30 @@ def test_it_prints_and_goes_into_frames_and_pickles(table):
     assert again == table and told(again) == [BOTH]
 
 
+@pytest.mark.parametrize(
+    "families",
+    [
+        [("zz", 5), ("aa", 6), ("zzz", 3)],
+        [("aa", 5), ("aa", 6)],
+        [("aa", 128)],
+        [("aa", 10**15)],
+        [("aa", -1)],
+        [("aa",)],
+    ],
+)
+def test_families_of_a_damaged_pickle_are_refused(table, families):
+    mark, fields = table.__reduce_ex__(4)[2]
+    assert fields[-1] == [("chromium-cold-work", 63), ("high-speed", 0)]
+    with pytest.raises(gs.InputError) as error:
+        gs.ScreenTable.__new__(gs.ScreenTable).__setstate__(
+            (mark, (*fields[:-1], families))
+        )
+    assert str(error.value) == (
+        "[gibbsteel.input.258] pickle of ScreenTable: is damaged: its fields are not "
+        "those of the class; make the value again from its steel"
+    )
+
+
 def test_pieces_chunks_and_folders_agree_with_the_table(table, tmp_path):
     heats = [M2] * 63 + [D2] + [M2] * 64
     pieces = [screened(heats[:64]), screened(heats[64:])]
@@ -86,3 +111,43 @@ def test_a_screen_that_was_stopped_tells_of_the_rows_that_it_has():
     heats = [M2] * 64 + [D2] * 64
     part = screened(heats, threads=1, progress=lambda done: False)
     assert part.cancelled and part.families == ["high-speed"]
+
+
+def of_format_2(folder, without_families):
+    """`without_families`: the chunks that the version before has written."""
+    about = json.loads((folder / "screen.json").read_text())
+    about["format"] = "gibbsteel screen 2"
+    (folder / "screen.json").write_text(json.dumps(about))
+    for file in sorted(folder.glob("*.npz"))[:without_families]:
+        with np.load(file) as chunk:
+            columns = {name: chunk[name] for name in chunk.files}
+        del columns["families"]
+        np.savez(file, **columns)
+
+
+@pytest.mark.parametrize("without_families", [1, 2])
+def test_families_of_a_folder_of_the_format_before_are_not_known(
+    tmp_path, without_families
+):
+    def work():
+        heats = [M2] * 64 + [D2] * 32 + [M2] * 32
+        return gs.screen_to_folder(
+            tmp_path, heats, ELEMENTS, chunk_rows=64, **SETTINGS
+        )
+
+    straight = work().table()
+    manifest = json.loads((tmp_path / "screen.json").read_text())
+    assert manifest["format"] == "gibbsteel screen 3"
+    of_format_2(tmp_path, without_families)
+    found = gs.ScreenFolder(tmp_path)
+    said = "<ScreenFolder: 128 of 128 rows, families of the steels not known>"
+    assert repr(found) == said
+    table = found.table()
+    assert table.families == table.table_warnings == []
+    assert np.array_equal(table.warning_bits, straight.warning_bits)
+    with pytest.raises(gs.InputError) as error:
+        work()
+    assert str(error.value) == (
+        "[gibbsteel.input.324] folder: holds a screen of an earlier format; take a new "
+        "or an empty folder"
+    )

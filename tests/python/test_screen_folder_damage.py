@@ -74,6 +74,12 @@ def other_rows(file):
     shutil.copy(file.with_name("rows_000000000000.npz"), file)
 
 
+def families_lost(file):
+    columns = stored(file)
+    del columns["families"]
+    np.savez(file, **columns)
+
+
 def of_another_screen(file):
     heats = np.column_stack([np.full(150, 0.7), np.full(150, 4.0)])
     into(file.parent.parent / "other", heats)
@@ -96,6 +102,7 @@ def unnamed(file):
         an_array,
         column_lost,
         column_short,
+        families_lost,
         other_rows,
         of_another_screen,
         unnamed,
@@ -190,8 +197,9 @@ def test_a_folder_in_the_place_of_the_manifest(folder):
     )
 
 
-def test_a_folder_of_the_earlier_format_is_read_and_not_completed(heats, whole, folder):
+def test_a_folder_of_the_first_format_is_read_and_not_completed(heats, whole, folder):
     for file in folder.glob("*.npz"):
+        families_lost(file)
         unnamed(file)
     with_about(folder, format="gibbsteel screen 1")
     found = gs.ScreenFolder(folder)

@@ -4,6 +4,8 @@
 
 #include <array>
 #include <cmath>
+#include <string>
+#include <vector>
 
 #include "gibbsteel/gibbsteel.hpp"
 #include "messages.hpp"
@@ -102,6 +104,41 @@ TEST_CASE("comparison: bands of what has one") {
   CHECK(table.full().find(bands) != std::string::npos);
   CHECK(table.full().find("\n  low  ") < table.full().find("\n  high  "));
   CHECK(compare(states).full().find("low to high") == std::string::npos);
+}
+
+TEST_CASE("comparison: what the bands are is said of the rows that are there") {
+  const std::array states{punch().soak(Temperature::celsius(1120)),
+                          punch().soak(Temperature::celsius(1060))};
+  HardeningOptions options;
+  options.particle_diameter = 0.5;
+  const Quantity start = quantities::martensite_start();
+  const Quantity hardness = quantities::hardness_hv();
+  const Quantity limit = quantities::grain_limit(options);
+  const auto told = [&](const std::vector<Quantity>& more) {
+    const std::string text = compare(states, more).full();
+    const auto begin = text.find("low to high: ");
+    return begin == std::string::npos
+               ? ""
+               : text.substr(begin, text.find(".\n", begin) - begin + 2);
+  };
+  CHECK(told({start}) ==
+        "low to high: about two in three measurements, for this austenite.\n");
+  CHECK(
+      told({hardness}) ==
+      "low to high: about two in three measurements, for this austenite; of hardness\n"
+      "  all 38 that were compared, 15 of them fitted to.\n");
+  CHECK(told({limit}) ==
+        "low to high: of the grain limit from the model hillert (H22) to zener "
+        "(H23).\n");
+  CHECK(
+      told({limit, start}) ==
+      "low to high: about two in three measurements, for this austenite; of the grain\n"
+      "  limit from the model hillert (H22) to zener (H23).\n");
+  CHECK(
+      told({hardness, limit}) ==
+      "low to high: about two in three measurements, for this austenite; of hardness\n"
+      "  all 38 that were compared, 15 of them fitted to; of the grain limit from the\n"
+      "  model hillert (H22) to zener (H23).\n");
 }
 
 TEST_CASE("comparison: states of several parameter sets tell whose is which") {
