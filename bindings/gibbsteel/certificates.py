@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
@@ -31,11 +32,24 @@ def _no_table(place: str, what: str) -> InputError:
     return InputError([Problem(CODE, place, what, remedy)])
 
 
+def _of_reader(table: Any) -> tuple[list[Any], list[tuple[Any, ...]]]:
+    """By place: its dicts would keep the last one of two columns of one heading."""
+    headings = list(table.fieldnames or [])
+    width = len(headings)
+    rows = []
+    for cells in filter(None, table.reader):
+        short = [table.restval] * (width - len(cells))
+        rows.append((*cells[:width], *short, cells[width:]))
+    return [*headings, None], rows
+
+
 def _content(table: Any) -> tuple[list[Any], list[tuple[Any, ...]]]:
     """Headings, and cells row by row."""
     if hasattr(table, "columns") and hasattr(table, "itertuples"):
         rows = table.itertuples(index=False, name=None)
         return list(table.columns), list(rows)
+    if type(table) is csv.DictReader:
+        return _of_reader(table)
     if isinstance(table, (str, bytes, Mapping)) or not isinstance(table, Iterable):
         kind = type(table).__name__
         raise _no_table("table", f"is {kind}, no table with one row per heat")
@@ -44,7 +58,9 @@ def _content(table: Any) -> tuple[list[Any], list[tuple[Any, ...]]]:
         if not isinstance(row, Mapping):
             what = f"is {type(row).__name__}, no dict by heading"
             raise _no_table(f"row {number}", what)
-    headings = list(dict.fromkeys(heading for row in given for heading in row))
+    first = list(getattr(table, "fieldnames", None) or [])
+    others = dict.fromkeys(h for row in given for h in row if h not in first)
+    headings = [*first, *others]
     return headings, [tuple(row.get(h) for h in headings) for row in given]
 
 
@@ -64,12 +80,14 @@ def _row(number: int, cells: tuple[Any, ...], columns: Columns) -> _Row:
 
 
 def _surplus(row: _Row, columns: Columns) -> list[Problem]:
-    """What csv.DictReader finds beyond the last heading."""
+    """What csv.DictReader finds beyond the last heading; empty cells are no loss."""
     cells = None if columns.beyond is None else row.cells[columns.beyond]
+    if not isinstance(cells, list) or all(map(is_empty, cells)):
+        return []
     what = f"has more cells than the table has columns: {cells}"
     remedy = "put texts that hold the separator in quotes, or name another one, such "
     remedy += 'as csv.DictReader(file, delimiter=";")'
-    return [Problem(CODE, row.place, what, remedy)] if cells else []
+    return [Problem(CODE, row.place, what, remedy)]
 
 
 def _weight_percents(

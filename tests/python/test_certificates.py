@@ -102,14 +102,66 @@ def test_columns_that_are_no_elements_are_named_all_at_once():
     assert given([steel]) == [{"C": 0.5, "N": 0.0002}]
 
 
-def test_two_columns_of_one_heading():
+TWICE = (
+    "[gibbsteel.input.321] table: has 2 columns headed 'C'; rename all but one, and "
+    "name in ignore= what is not to count"
+)
+
+
+class OwnReader(csv.DictReader):
+    """A reader that somebody made for files of one works."""
+
+
+@pytest.mark.parametrize("reader", [csv.DictReader, OwnReader])
+def test_a_reader_with_two_columns_of_one_heading(reader):
+    text = "Heat,C,Mn,Cr,Mo,C\n1,0.56,0.3,4.5,2.7,0.1\n"
+    table = reader(io.StringIO(text))
+    refused(lambda: gs.steels_from_table(table, name="Heat"), TWICE)
+
+
+def test_two_headings_that_read_the_same():
     pandas = pytest.importorskip("pandas")
-    frame = pandas.DataFrame([[0.5, 0.6]], columns=["C", "C"])
+    frames = [pandas.DataFrame([[0.5, 0.6]], columns=["C", c]) for c in ("C", " C")]
+    for frame in frames:
+        refused(lambda: gs.steels_from_table(frame), TWICE)
+        refused(lambda: gs.steels_from_table(frame, ignore="C"), TWICE)
+
+
+def test_two_columns_of_one_heading_that_are_no_elements():
+    text = "Heat,C,Place,Place,Heat\n1,0.56,a,b,2\n"
+    (steel,) = gs.steels_from_table(rows(text), ignore=["Heat", "Place"])
+    assert given([steel]) == [{"C": 0.56}]
+    refused(
+        lambda: gs.steels_from_table(rows(text), name="Heat", ignore=["Heat", "Place"]),
+        "[gibbsteel.input.329] name: the table has 2 columns headed 'Heat'; rename all "
+        "but one, and name in ignore= what is not to count",
+    )
+
+
+def test_an_unnamed_column_with_cells_is_not_lost_behind_an_empty_one():
+    refused(
+        lambda: gs.steels_from_table(rows("C;;\n0,5;0,3;\n", delimiter=";")),
+        "[gibbsteel.input.201] table: column '' is not the symbol of an element; give "
+        'ignore=[""], or name="" where it names the steels',
+    )
+
+
+@pytest.mark.parametrize("read", [lambda table: table, list])
+def test_a_separator_at_the_end_of_the_rows(read):
+    text = "name;C;Cr\nA;0,56;4,5;\nB;0,5;4;-;\n"
+    steels = gs.steels_from_table(read(rows(text, delimiter=";")))
+    assert given(steels) == [{"C": 0.56, "Cr": 4.5}, {"C": 0.5, "Cr": 4.0}]
+
+
+def test_a_column_of_a_frame_that_is_headed_none():
+    pandas = pytest.importorskip("pandas")
+    frame = pandas.DataFrame([[0.5, "x"]], columns=["C", None])
     refused(
         lambda: gs.steels_from_table(frame),
-        "[gibbsteel.input.321] table: columns 'C' and 'C' are one element; keep one, "
-        "or name the other in ignore=",
+        "[gibbsteel.input.201] table: column '' is not the symbol of an element; give "
+        'ignore=[""], or name="" where it names the steels',
     )
+    assert given(gs.steels_from_table(frame, ignore="")) == [{"C": 0.5}]
 
 
 def test_cells_that_cannot_be_read_are_named_all_at_once():
