@@ -4,27 +4,19 @@ from __future__ import annotations
 
 import csv
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from typing import Any
 
 from ._core import ParameterSet, Problem
 from .arguments import listed
-from .cells import NoNumberError, is_empty, number_of_cell
+from .cells import NoNumberError, is_empty
 from .certificate_columns import CODE, Columns, columns_of, trimmed
+from .certificate_rows import Heat, gaps, is_left_out, weight_percent
 from .changed import parameter_set
 from .errors import InputError
 from .parameters import default_parameters
 from .steel import Steel
 
 _MOST_PROBLEMS = 30
-_BALANCE = {"bal", "bal.", "balance", "rest"}
-
-
-@dataclass(frozen=True)
-class _Row:
-    place: str  # "row 3 (7420)"
-    name: str
-    cells: tuple[Any, ...]
 
 
 def _no_table(place: str, what: str) -> InputError:
@@ -73,13 +65,13 @@ def _name_text(cell: Any) -> str:
     return str(cell).strip()
 
 
-def _row(number: int, cells: tuple[Any, ...], columns: Columns) -> _Row:
+def _row(number: int, cells: tuple[Any, ...], columns: Columns) -> Heat:
     name = "" if columns.name is None else _name_text(cells[columns.name])
     place = f"row {number} ({name})" if name else f"row {number}"
-    return _Row(place, name, cells)
+    return Heat(place, name, cells)
 
 
-def _surplus(row: _Row, columns: Columns) -> list[Problem]:
+def _surplus(row: Heat, columns: Columns) -> list[Problem]:
     """What csv.DictReader finds beyond the last heading; empty cells are no loss."""
     cells = None if columns.beyond is None else row.cells[columns.beyond]
     if not isinstance(cells, list) or all(map(is_empty, cells)):
@@ -91,18 +83,15 @@ def _surplus(row: _Row, columns: Columns) -> list[Problem]:
 
 
 def _weight_percents(
-    row: _Row, columns: Columns, problems: list[Problem]
+    row: Heat, columns: Columns, problems: list[Problem]
 ) -> dict[str, float]:
     """Of one heat; cells that cannot be read are problems."""
     found: dict[str, float] = {}
     for column in columns.elements:
         cell = row.cells[column.number]
-        balance = column.symbol == "Fe" and str(cell).strip().lower() in _BALANCE
-        if balance or is_empty(cell):
-            continue
         try:
-            number = number_of_cell(cell, column.per_weight_percent > 1.0)
-            found[column.symbol] = number / column.per_weight_percent
+            if not is_left_out(cell, column):
+                found[column.symbol] = weight_percent(cell, column)
         except NoNumberError as error:
             place = f"{row.place}, column {column.text!r}"
             code = "gibbsteel.input.202"
@@ -111,7 +100,7 @@ def _weight_percents(
 
 
 def _steel(
-    row: _Row, columns: Columns, problems: list[Problem], **settings: Any
+    row: Heat, columns: Columns, problems: list[Problem], **settings: Any
 ) -> Steel | None:
     wrong = _surplus(row, columns)
     percents = _weight_percents(row, columns, wrong)
@@ -149,6 +138,7 @@ def steels_from_table(
     ignore: str | Iterable[str] = (),
     parameters: ParameterSet | None = None,
     bind_tramp_elements: bool = False,
+    empty_is_none: bool = False,
 ) -> list[Steel]:
     """The steels of a table of mill certificates, one row per heat.
 
@@ -158,8 +148,9 @@ def steels_from_table(
         A column of an element is headed by its symbol, alone or with a unit: ``C``,
         ``C %``, ``C [wt%]``, ``C mass%``, ``N ppm``, ``N [ppm]``; weight percent where
         no unit is given. Numbers may be texts, with decimal point or decimal comma.
-        Empty cells (NaN, None, "", "-") were not measured: the steel has none of that
-        element. Under ``Fe``, "Bal." may stand for the balance.
+        Empty cells (NaN, None, "", "-", keys that a dict lacks) were not measured: the
+        steel has none of that element, see `empty_is_none`. Under ``Fe``, "Bal." may
+        stand for the balance.
     name : str, optional
         Column of the names of the steels; when left out, one called "name" if there is
         one.
@@ -170,6 +161,10 @@ def steels_from_table(
         `default_parameters` when left out.
     bind_tramp_elements : bool
         As of `Steel`.
+    empty_is_none : bool
+        False: an empty cell is refused where the parameter set models the element and
+        another row holds more than 0.1 wt% of it, because a steel without its tungsten
+        is another steel. True: every empty cell is 0.
 
     Returns
     -------
@@ -197,9 +192,9 @@ def steels_from_table(
     which = listed(ignore, str, "ignore", 'give headings, for instance ["Furnace"]')
     ignored = {trimmed(heading) for heading in which}
     columns = columns_of(headings, rows, name, ignored, problems)
-    steels = [
-        _steel(_row(number, cells, columns), columns, problems, **settings)
-        for number, cells in enumerate(rows)
-    ]
+    heats = [_row(number, cells, columns) for number, cells in enumerate(rows)]
+    steels = [_steel(heat, columns, problems, **settings) for heat in heats]
+    if not empty_is_none:
+        problems += gaps(heats, columns, chosen.elements)
     _refuse(problems)
     return [steel for steel in steels if steel is not None]

@@ -44,7 +44,11 @@ def test_a_data_frame():
     frame["Heat"] = frame["Heat"].astype(float)
     frame["Si"] = frame["Si"].astype("Float64")
     frame.loc[1, "Si"] = pandas.NA
-    first, second = gs.steels_from_table(frame, name="Heat")
+    refused(
+        lambda: gs.steels_from_table(frame, name="Heat"),
+        GAP.format("'Si'", "row 1 (7412)", "0.31"),
+    )
+    first, second = gs.steels_from_table(frame, name="Heat", empty_is_none=True)
     assert (first.name, second.name) == ("7411", "7412")
     assert "Si" not in second.analysis.given
     assert first == gs.Steel(READ[0], name="7411")
@@ -77,6 +81,66 @@ def test_what_was_not_measured_is_left_out(empty):
 def test_units_in_headings(heading, percent):
     (steel,) = gs.steels_from_table([{heading: 0.5, "Cr": 4.0}])
     assert steel.analysis.given["C"] == percent
+
+
+M2 = "Heat;C;Cr;Mo;W;V;N\n1;0,85;4,1;5;6,2;1,9;0,03\n2;0,86;4;4,9;-;1,8;\n3;;;;;;\n"
+GAP = (
+    "[gibbsteel.input.329] column {}: is empty in {}, where other rows hold up to {} "
+    "wt%; give 0 where the steel has none, or empty_is_none=True where that holds for "
+    "every empty cell"
+)
+
+
+def test_an_empty_cell_of_an_alloying_element_is_asked_about():
+    text = M2.removesuffix("3;;;;;;\n")
+    refused(
+        lambda: gs.steels_from_table(rows(text, delimiter=";"), name="Heat"),
+        GAP.format("'W'", "row 1 (2)", "6.2"),
+    )
+    asked = rows(text, delimiter=";")
+    first, second = gs.steels_from_table(asked, name="Heat", empty_is_none=True)
+    assert first.analysis.given["W"] == 6.2
+    assert dict(second.analysis.given) == {"C": 0.86, "Cr": 4, "Mo": 4.9, "V": 1.8}
+    whole = rows(text.replace("-", "0"), delimiter=";")
+    assert gs.steels_from_table(whole, name="Heat")[1].analysis.given["W"] == 0.0
+
+
+def test_empty_rows_and_empty_cells_of_several_columns():
+    refused(
+        lambda: gs.steels_from_table(rows(M2, delimiter=";"), name="Heat"),
+        "[gibbsteel.input.208] row 2 (3): holds no weight percent; take the row out of "
+        "the table",
+        GAP.format("'W'", "row 1 (2)", "6.2"),
+    )
+    table = [{"C": 0.5, "Cr": 5.0, "Mo ppm": 1001}, *[{"C": 0.5}] * 7, {"Cr": "x"}]
+    refused(
+        lambda: gs.steels_from_table(table),
+        "[gibbsteel.input.202] row 8, column 'Cr': is 'x', no number; give weight "
+        "percent as a number, for instance 0.55",
+        GAP.format("'C'", "row 8", "0.5"),
+        GAP.format("'Cr'", "row 1, row 2, row 3, row 4, row 5 and 2 more", "5"),
+        GAP.format(
+            "'Mo ppm'", "row 1, row 2, row 3, row 4, row 5 and 3 more", "0.1001"
+        ),
+    )
+
+
+@pytest.mark.parametrize(
+    "present", [{"Mo": 0.1}, {"P": 0.2}, {"N": 0.3}, {"Fe": 99.5}, {"Mo": "-"}]
+)
+def test_an_empty_cell_that_makes_no_other_steel_is_none(present):
+    steels = gs.steels_from_table([{"C": 0.5, **present}, {"C": 0.6}])
+    assert given(steels)[1] == {"C": 0.6}
+
+
+def test_an_element_that_a_layer_models_is_asked_about_too():
+    layered = gs.default_parameters("niobium_titanium_nitrogen")
+    table = [{"C": 0.5, "Nb": 0.3}, {"C": 0.6, "Nb": None}]
+    assert len(gs.steels_from_table(table)) == 2
+    refused(
+        lambda: gs.steels_from_table(table, parameters=layered),
+        GAP.format("'Nb'", "row 1", "0.3"),
+    )
 
 
 def test_columns_that_are_no_elements_are_named_all_at_once():
@@ -218,7 +282,7 @@ def test_a_table_of_names_only():
 
 
 def test_weight_percents_that_no_steel_has():
-    table = [{"C %": -0.5, "N ppm": 2e6}, {"C %": 60, "Cr": 50}]
+    table = [{"C %": -0.5, "N ppm": 2e6, "Cr": 0}, {"C %": 60, "Cr": 50}]
     refused(
         lambda: gs.steels_from_table(table),
         "[gibbsteel.input.203] row 0, column 'C %': is negative: -0.5; give weight "
