@@ -192,7 +192,7 @@ def _settings(
     *,
     quantities: Quantity | Sequence[Quantity] = (),
     parameters: ParameterSet | None = None,
-    bind_tramp_elements: bool = False,
+    bind_tramp_elements: bool | None = None,
     graphite: bool = False,
     phases: str | Sequence[str] | None = None,
     suppressed: str | Sequence[str] = (),

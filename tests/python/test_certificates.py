@@ -399,6 +399,9 @@ def test_a_screen_keeps_the_settings_of_its_steels():
     assert gs.screen([bound, plain], parameters=own, **settings) == gs.screen(
         percents * 2, symbols, **settings
     )
+    assert gs.screen(
+        [bound, plain], parameters=own, celsius=900, bind_tramp_elements=False
+    ) == gs.screen(percents * 2, symbols, celsius=900)
     refused(
         lambda: gs.screen([bound, plain], celsius=900),
         "[gibbsteel.input.320] compositions: are steels of several parameter sets; "
@@ -407,7 +410,11 @@ def test_a_screen_keeps_the_settings_of_its_steels():
     refused(
         lambda: gs.screen([bound, plain], celsius=900, parameters=own),
         "[gibbsteel.input.320] compositions: are steels with and without bound tramp "
-        "elements; give bind_tramp_elements=True, or screen them apart",
+        "elements; give bind_tramp_elements= True or False, or screen them apart",
+    )
+    refused(
+        lambda: gs.screen([], celsius=900),
+        "[gibbsteel.input.320] compositions: are none; give at least one steel",
     )
     refused(
         lambda: gs.screen([plain, [0.5]], celsius=900),
