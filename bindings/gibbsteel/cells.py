@@ -10,16 +10,18 @@ from .units import is_quantity
 _EMPTY = {"", "-", "--", "\u2013", "\u2014", "n/a", "nan", "none", "<na>", "nat"}
 _NUMBER = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eE][+-]?[0-9]+)?")
 _GROUPED = re.compile(r"[+-]?[1-9][0-9]{0,2}[.,][0-9]{3}")
+_CODE = "gibbsteel.input.202"
 _REMEDY = "give weight percent as a number, for instance 0.55"
 
 
 class NoNumberError(ValueError):
     """Of a cell: what is wrong with it, and the remedy."""
 
-    def __init__(self, what: str, remedy: str) -> None:
+    def __init__(self, what: str, remedy: str, code: str = _CODE) -> None:
         super().__init__(what)
         self.what = what
         self.remedy = remedy
+        self.code = code
 
 
 def is_empty(value: Any) -> bool:

@@ -37,7 +37,11 @@ def weight_percent(cell: Any, column: ElementColumn) -> float:
     ------
     NoNumberError
     """
-    number = number_of_cell(cell, column.per_weight_percent > 1.0)
+    in_ppm = column.per_weight_percent > 1.0
+    number = number_of_cell(cell, in_ppm)
+    if in_ppm and 0.0 < number < 1.0:
+        remedy = "if it is weight percent, head the column so; else give 0"
+        raise NoNumberError(f"is {cell!r}, below 1 ppm", remedy, CODE)
     return number / column.per_weight_percent
 
 

@@ -94,8 +94,7 @@ def _weight_percents(
                 found[column.symbol] = weight_percent(cell, column)
         except NoNumberError as error:
             place = f"{row.place}, column {column.text!r}"
-            code = "gibbsteel.input.202"
-            problems.append(Problem(code, place, error.what, error.remedy))
+            problems.append(Problem(error.code, place, error.what, error.remedy))
     return found
 
 
@@ -148,6 +147,7 @@ def steels_from_table(
         A column of an element is headed by its symbol, alone or with a unit: ``C``,
         ``C %``, ``C [wt%]``, ``C mass%``, ``N ppm``, ``N [ppm]``; weight percent where
         no unit is given. Numbers may be texts, with decimal point or decimal comma.
+        Less than 1 ppm, except 0, is refused: it may be weight percent.
         Empty cells (NaN, None, "", "-", keys that a dict lacks) were not measured: the
         steel has none of that element, see `empty_is_none`. Under ``Fe``, "Bal." may
         stand for the balance.

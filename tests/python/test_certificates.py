@@ -70,17 +70,33 @@ def test_what_was_not_measured_is_left_out(empty):
 
 
 @pytest.mark.parametrize(
-    ("heading", "percent"),
+    "heading",
     [
-        *[(h, 0.5) for h in ("C", " C ", "C%", "C %", "C wt%", "C [wt%]", "C wt.%")],
-        *[(h, 0.5) for h in ("C wt-%", "C (%)", "C mass%", "C [mass %]", "C_wt%")],
-        *[(h, 0.5) for h in ("% C", "%C", "wt% C", "C weight %")],
-        *[(h, 0.00005) for h in ("C ppm", "C [ppm]", "C wt ppm", "ppm C")],
+        *("C", " C ", "C%", "C %", "C wt%", "C [wt%]", "C wt.%", "C wt-%", "C (%)"),
+        *("C mass%", "C [mass %]", "C_wt%", "% C", "%C", "wt% C", "C weight %"),
     ],
 )
-def test_units_in_headings(heading, percent):
+def test_units_in_headings(heading):
     (steel,) = gs.steels_from_table([{heading: 0.5, "Cr": 4.0}])
-    assert steel.analysis.given["C"] == percent
+    assert steel.analysis.given["C"] == 0.5
+
+
+@pytest.mark.parametrize("heading", ["C ppm", "C [ppm]", "C wt ppm", "ppm C"])
+def test_ppm_in_headings(heading):
+    (steel,) = gs.steels_from_table([{heading: 1.0, "Cr": 4.0}])
+    assert steel.analysis.given["C"] == 0.0001
+
+
+def test_less_than_1_ppm_may_be_weight_percent():
+    table = [{"C": 0.5, "B ppm": b} for b in (0, "0,2", 20.0, 0.002)]
+    asks = "below 1 ppm; if it is weight percent, head the column so; else give 0"
+    refused(
+        lambda: gs.steels_from_table(table),
+        f"[gibbsteel.input.329] row 1, column 'B ppm': is '0,2', {asks}",
+        f"[gibbsteel.input.329] row 3, column 'B ppm': is 0.002, {asks}",
+    )
+    steels = gs.steels_from_table(table[::2])
+    assert [steel.analysis.given["B"] for steel in steels] == [0.0, 0.002]
 
 
 M2 = "Heat;C;Cr;Mo;W;V;N\n1;0,85;4,1;5;6,2;1,9;0,03\n2;0,86;4;4,9;-;1,8;\n3;;;;;;\n"
