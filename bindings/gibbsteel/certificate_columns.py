@@ -9,6 +9,7 @@ from typing import Any
 from ._core import Problem
 from .cells import is_empty
 from .headings import heading_of, heading_problem
+from .texts import writable
 
 CODE = "gibbsteel.input.329"
 
@@ -38,7 +39,7 @@ class Columns:
 
 def trimmed(heading: Any) -> str:
     """Without the mark that spreadsheets write first in a file."""
-    return str(heading).lstrip("\ufeff").strip()
+    return writable(str(heading)).lstrip("\ufeff").strip()
 
 
 def _repeated(texts: list[str]) -> dict[str, Problem]:

@@ -15,6 +15,7 @@ from .changed import parameter_set
 from .errors import InputError
 from .parameters import default_parameters
 from .steel import Steel
+from .texts import writable
 
 _MOST_PROBLEMS = 30
 
@@ -29,7 +30,10 @@ def _of_reader(table: Any) -> tuple[list[Any], list[tuple[Any, ...]]]:
     headings = list(table.fieldnames or [])
     width = len(headings)
     rows = []
-    for cells in filter(None, table.reader):
+    given: Iterable[list[str]] = table.reader
+    for cells in given:
+        if not cells:
+            continue
         short = [table.restval] * (width - len(cells))
         rows.append((*cells[:width], *short, cells[width:]))
     return [*headings, None], rows
@@ -67,7 +71,7 @@ def _name_text(cell: Any) -> str:
 
 def _row(number: int, cells: tuple[Any, ...], columns: Columns) -> Heat:
     name = "" if columns.name is None else _name_text(cells[columns.name])
-    place = f"row {number} ({name})" if name else f"row {number}"
+    place = f"row {number} ({writable(name)})" if name else f"row {number}"
     return Heat(place, name, cells)
 
 

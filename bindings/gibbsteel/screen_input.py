@@ -149,7 +149,7 @@ def _numbers(compositions: Any, elements: Sequence[str]) -> npt.NDArray[np.float
     """
     try:
         array = np.ascontiguousarray(real_numbers(compositions), dtype=np.float64)
-    except (TypeError, ValueError):
+    except (TypeError, ValueError, OverflowError):
         what = where_no_numbers(compositions, elements)
         remedy = _READ if hasattr(compositions, "columns") else _TABLE
         problem = Problem("gibbsteel.input.320", "compositions", what, remedy)

@@ -6,8 +6,9 @@ from collections.abc import Iterable, Mapping
 from typing import Any, TypeAlias
 
 from ._core import Problem
-from .arguments import items_of
+from .arguments import as_float, items_of
 from .errors import InputError
+from .texts import shown, writable
 
 _CODE = "gibbsteel.input.270"
 
@@ -20,12 +21,12 @@ class _TooWideError(Exception):
 
 def _ends(value: Any, nominal: float) -> tuple[float, float]:
     """Lowest and highest, of a pair or of plus or minus one number."""
-    if isinstance(value, str):
+    if isinstance(value, (str, bytes, bytearray)):
         raise TypeError
     if isinstance(value, Iterable):
         low, high = value
-        return float(low), float(high)
-    width = float(value)
+        return as_float(low), as_float(high)
+    width = as_float(value)
     if not width >= 0.0:
         raise ValueError
     if 0.0 < nominal < width:
@@ -41,11 +42,12 @@ def limits_of(
     limits: list[tuple[str, float, float]] = []
     by_element = 'give them by element: ranges={"C": (0.50, 0.60)}'
     pairs = [] if ranges is None else items_of(ranges, "ranges", by_element)
-    for symbol, value in pairs:
-        nominal = given.get(str(symbol), 0.0)
-        what, remedy = f"is {value!r}", "give (lowest, highest)"
+    for named, value in pairs:
+        symbol = writable(str(named))
+        nominal = given.get(symbol, 0.0)
+        what, remedy = f"is {shown(value)}", "give (lowest, highest)"
         try:
-            limits.append((str(symbol), *_ends(value, nominal)))
+            limits.append((symbol, *_ends(value, nominal)))
             continue
         except (TypeError, ValueError):
             remedy += ", or plus or minus one number: 0.02"
