@@ -73,6 +73,29 @@ def listed(values: Any, wanted: type[_T], place: str, remedy: str) -> list[_T]:
     return [require(value, wanted, place, remedy) for value in values]
 
 
+def as_float(value: Any) -> float:
+    """The number, of Python or numpy.
+
+    Raises
+    ------
+    TypeError
+        Of anything else: a text, a truth value, more than a float can hold.
+
+    Examples
+    --------
+    >>> as_float(2)
+    2.0
+    """
+    of_numpy = getattr(getattr(value, "dtype", None), "kind", "f")
+    others = (str, bytes, bytearray, memoryview, bool, complex)
+    if isinstance(value, others) or of_numpy in "bcSU":
+        raise TypeError
+    try:
+        return float(value)
+    except (ValueError, OverflowError):
+        raise TypeError from None
+
+
 def real(value: Any, place: str) -> float:
     """The number, of Python or numpy; no text, which may be a number by mistake.
 
@@ -87,10 +110,8 @@ def real(value: Any, place: str) -> float:
     2.0
     """
     try:
-        if isinstance(value, (str, bytes, bool, complex)):
-            raise TypeError
-        return float(value)
-    except (TypeError, ValueError, OverflowError):
+        return as_float(value)
+    except TypeError:
         what, remedy = f"is {type(value).__name__}, not float", "give a number"
         problem = Problem("gibbsteel.input.220", place, what, remedy)
         raise InputError([problem]) from None

@@ -97,7 +97,8 @@ class BandMethods:
             Exactly one of them: the nominal soak.
         ranges : mapping of str to (float, float) or float, optional
             Limits by element [wt%], such as those of a grade; one number is plus or
-            minus around the steel, not below 0. All values between are equally likely.
+            minus around the steel, no more than it holds unless it holds none. All
+            values between are equally likely.
             The steel itself must lie within.
         standard_deviations : mapping of str to float, optional
             Scatter by element [wt%], such as that of a mill's certificates: a normal

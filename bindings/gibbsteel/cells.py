@@ -5,26 +5,30 @@ from __future__ import annotations
 import re
 from typing import Any
 
+from .arguments import as_float
+from .texts import shown
 from .units import is_quantity
 
 _EMPTY = {"", "-", "--", "\u2013", "\u2014", "n/a", "nan", "none", "<na>", "nat"}
 _NUMBER = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eE][+-]?[0-9]+)?")
 _GROUPED = re.compile(r"[+-]?[1-9][0-9]{0,2}[.,][0-9]{3}")
+_CODE = "gibbsteel.input.202"
 _REMEDY = "give weight percent as a number, for instance 0.55"
 
 
 class NoNumberError(ValueError):
     """Of a cell: what is wrong with it, and the remedy."""
 
-    def __init__(self, what: str, remedy: str) -> None:
+    def __init__(self, what: str, remedy: str, code: str = _CODE) -> None:
         super().__init__(what)
         self.what = what
         self.remedy = remedy
+        self.code = code
 
 
 def is_empty(value: Any) -> bool:
     """True for None, NaN, a masked number, and texts such as "" and "-"."""
-    return str(value).strip().lower() in _EMPTY
+    return not isinstance(value, int) and str(value).strip().lower() in _EMPTY
 
 
 def number_in(text: str) -> float:
@@ -74,8 +78,6 @@ def number_of_cell(value: Any, may_be_thousands: bool) -> float:
         what = f"is {value}, with a unit of its own"
         raise NoNumberError(what, "give the number in the unit of the heading")
     try:
-        if isinstance(value, (bytes, bool, complex)):
-            raise TypeError
-        return float(value)
-    except (TypeError, ValueError):
-        raise NoNumberError(f"is {value!r}, no number", _REMEDY) from None
+        return as_float(value)
+    except TypeError:
+        raise NoNumberError(f"is {shown(value)}, no number", _REMEDY) from None

@@ -9,8 +9,11 @@ from typing import Any
 from ._core import Problem
 from .cells import is_empty
 from .headings import heading_of, heading_problem
+from .texts import writable
 
 CODE = "gibbsteel.input.329"
+
+_RENAME = "rename all but one, and name in ignore= what is not to count"
 
 _Rows = Sequence[tuple[Any, ...]]
 
@@ -36,7 +39,31 @@ class Columns:
 
 def trimmed(heading: Any) -> str:
     """Without the mark that spreadsheets write first in a file."""
-    return str(heading).lstrip("\ufeff").strip()
+    return writable(str(heading)).lstrip("\ufeff").strip()
+
+
+def _repeated(texts: list[str]) -> dict[str, Problem]:
+    """Headings of an element that several columns have.
+
+    Not even ``ignore=`` takes them: it would throw all of them away.
+    """
+    found = {}
+    for text in dict.fromkeys(texts):
+        count = texts.count(text)
+        if count > 1 and text and heading_problem("table", text) is None:
+            what = f"has {count} columns headed {text!r}"
+            found[text] = Problem("gibbsteel.input.321", "table", what, _RENAME)
+    return found
+
+
+def _beyond(headings: Sequence[Any], rows: _Rows) -> int | None:
+    """The cells that a csv.DictReader found beyond the last heading.
+
+    A DataFrame may have a column of that heading, None, too: it holds no lists.
+    """
+    where = headings.index(None) if None in headings else None
+    is_it = where is not None and any(isinstance(row[where], list) for row in rows)
+    return where if is_it else None
 
 
 def _name_column(
@@ -45,10 +72,15 @@ def _name_column(
     if name is None:
         lower = [heading.lower() for heading in headings]
         return lower.index("name") if "name" in lower else None
-    if trimmed(name) in headings:
+    count = headings.count(trimmed(name))
+    if count == 1:
         return headings.index(trimmed(name))
+    if count > 1:
+        what = f"the table has {count} columns headed {name!r}"
+        problems.append(Problem(CODE, "name", what, _RENAME))
+        return None
     what = f"the table has no column {name!r}"
-    remedy = "choose from: " + ", ".join(headings)
+    remedy = "choose from: " + ", ".join(filter(None, headings))
     problems.append(Problem(CODE, "name", what, remedy))
     return None
 
@@ -94,10 +126,13 @@ def columns_of(
     """What each column is; one that is nothing is a problem."""
     texts = ["" if heading is None else trimmed(heading) for heading in headings]
     of_names = _name_column(texts, name, problems)
-    beyond = headings.index(None) if None in headings else None
+    beyond = _beyond(headings, rows)
+    repeated = _repeated(texts)
+    problems += repeated.values()
+    passed = {*ignored, *repeated}
     found: dict[str, ElementColumn] = {}
     for i, text in enumerate(texts):
-        if i in (of_names, beyond) or text in ignored or _is_blank(text, rows, i):
+        if i in (of_names, beyond) or text in passed or _is_blank(text, rows, i):
             continue
         column = _element(i, text)
         if isinstance(column, Problem):

@@ -2,28 +2,22 @@
 
 from __future__ import annotations
 
+import csv
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from typing import Any
 
 from ._core import ParameterSet, Problem
 from .arguments import listed
-from .cells import NoNumberError, is_empty, number_of_cell
+from .cells import NoNumberError, is_empty
 from .certificate_columns import CODE, Columns, columns_of, trimmed
+from .certificate_rows import Heat, gaps, is_left_out, weight_percent
 from .changed import parameter_set
 from .errors import InputError
 from .parameters import default_parameters
 from .steel import Steel
+from .texts import writable
 
 _MOST_PROBLEMS = 30
-_BALANCE = {"bal", "bal.", "balance", "rest"}
-
-
-@dataclass(frozen=True)
-class _Row:
-    place: str  # "row 3 (7420)"
-    name: str
-    cells: tuple[Any, ...]
 
 
 def _no_table(place: str, what: str) -> InputError:
@@ -31,11 +25,27 @@ def _no_table(place: str, what: str) -> InputError:
     return InputError([Problem(CODE, place, what, remedy)])
 
 
+def _of_reader(table: Any) -> tuple[list[Any], list[tuple[Any, ...]]]:
+    """By place: its dicts would keep the last one of two columns of one heading."""
+    headings = list(table.fieldnames or [])
+    width = len(headings)
+    rows = []
+    given: Iterable[list[str]] = table.reader
+    for cells in given:
+        if not cells:
+            continue
+        short = [table.restval] * (width - len(cells))
+        rows.append((*cells[:width], *short, cells[width:]))
+    return [*headings, None], rows
+
+
 def _content(table: Any) -> tuple[list[Any], list[tuple[Any, ...]]]:
     """Headings, and cells row by row."""
     if hasattr(table, "columns") and hasattr(table, "itertuples"):
         rows = table.itertuples(index=False, name=None)
         return list(table.columns), list(rows)
+    if type(table) is csv.DictReader:
+        return _of_reader(table)
     if isinstance(table, (str, bytes, Mapping)) or not isinstance(table, Iterable):
         kind = type(table).__name__
         raise _no_table("table", f"is {kind}, no table with one row per heat")
@@ -44,7 +54,9 @@ def _content(table: Any) -> tuple[list[Any], list[tuple[Any, ...]]]:
         if not isinstance(row, Mapping):
             what = f"is {type(row).__name__}, no dict by heading"
             raise _no_table(f"row {number}", what)
-    headings = list(dict.fromkeys(heading for row in given for heading in row))
+    first = list(getattr(table, "fieldnames", None) or [])
+    others = dict.fromkeys(h for row in given for h in row if h not in first)
+    headings = [*first, *others]
     return headings, [tuple(row.get(h) for h in headings) for row in given]
 
 
@@ -57,43 +69,41 @@ def _name_text(cell: Any) -> str:
     return str(cell).strip()
 
 
-def _row(number: int, cells: tuple[Any, ...], columns: Columns) -> _Row:
+def _row(number: int, cells: tuple[Any, ...], columns: Columns) -> Heat:
     name = "" if columns.name is None else _name_text(cells[columns.name])
-    place = f"row {number} ({name})" if name else f"row {number}"
-    return _Row(place, name, cells)
+    place = f"row {number} ({writable(name)})" if name else f"row {number}"
+    return Heat(place, name, cells)
 
 
-def _surplus(row: _Row, columns: Columns) -> list[Problem]:
-    """What csv.DictReader finds beyond the last heading."""
+def _surplus(row: Heat, columns: Columns) -> list[Problem]:
+    """What csv.DictReader finds beyond the last heading; empty cells are no loss."""
     cells = None if columns.beyond is None else row.cells[columns.beyond]
+    if not isinstance(cells, list) or all(map(is_empty, cells)):
+        return []
     what = f"has more cells than the table has columns: {cells}"
     remedy = "put texts that hold the separator in quotes, or name another one, such "
     remedy += 'as csv.DictReader(file, delimiter=";")'
-    return [Problem(CODE, row.place, what, remedy)] if cells else []
+    return [Problem(CODE, row.place, what, remedy)]
 
 
 def _weight_percents(
-    row: _Row, columns: Columns, problems: list[Problem]
+    row: Heat, columns: Columns, problems: list[Problem]
 ) -> dict[str, float]:
     """Of one heat; cells that cannot be read are problems."""
     found: dict[str, float] = {}
     for column in columns.elements:
         cell = row.cells[column.number]
-        balance = column.symbol == "Fe" and str(cell).strip().lower() in _BALANCE
-        if balance or is_empty(cell):
-            continue
         try:
-            number = number_of_cell(cell, column.per_weight_percent > 1.0)
-            found[column.symbol] = number / column.per_weight_percent
+            if not is_left_out(cell, column):
+                found[column.symbol] = weight_percent(cell, column)
         except NoNumberError as error:
             place = f"{row.place}, column {column.text!r}"
-            code = "gibbsteel.input.202"
-            problems.append(Problem(code, place, error.what, error.remedy))
+            problems.append(Problem(error.code, place, error.what, error.remedy))
     return found
 
 
 def _steel(
-    row: _Row, columns: Columns, problems: list[Problem], **settings: Any
+    row: Heat, columns: Columns, problems: list[Problem], **settings: Any
 ) -> Steel | None:
     wrong = _surplus(row, columns)
     percents = _weight_percents(row, columns, wrong)
@@ -131,6 +141,7 @@ def steels_from_table(
     ignore: str | Iterable[str] = (),
     parameters: ParameterSet | None = None,
     bind_tramp_elements: bool = False,
+    empty_is_none: bool = False,
 ) -> list[Steel]:
     """The steels of a table of mill certificates, one row per heat.
 
@@ -140,8 +151,10 @@ def steels_from_table(
         A column of an element is headed by its symbol, alone or with a unit: ``C``,
         ``C %``, ``C [wt%]``, ``C mass%``, ``N ppm``, ``N [ppm]``; weight percent where
         no unit is given. Numbers may be texts, with decimal point or decimal comma.
-        Empty cells (NaN, None, "", "-") were not measured: the steel has none of that
-        element. Under ``Fe``, "Bal." may stand for the balance.
+        Less than 1 ppm, except 0, is refused: it may be weight percent.
+        Empty cells (NaN, None, "", "-", keys that a dict lacks) were not measured: the
+        steel has none of that element, see `empty_is_none`. Under ``Fe``, "Bal." may
+        stand for the balance.
     name : str, optional
         Column of the names of the steels; when left out, one called "name" if there is
         one.
@@ -152,6 +165,10 @@ def steels_from_table(
         `default_parameters` when left out.
     bind_tramp_elements : bool
         As of `Steel`.
+    empty_is_none : bool
+        False: an empty cell is refused where the parameter set models the element and
+        another row holds more than 0.1 wt% of it, because a steel without its tungsten
+        is another steel. True: every empty cell is 0.
 
     Returns
     -------
@@ -179,9 +196,9 @@ def steels_from_table(
     which = listed(ignore, str, "ignore", 'give headings, for instance ["Furnace"]')
     ignored = {trimmed(heading) for heading in which}
     columns = columns_of(headings, rows, name, ignored, problems)
-    steels = [
-        _steel(_row(number, cells, columns), columns, problems, **settings)
-        for number, cells in enumerate(rows)
-    ]
+    heats = [_row(number, cells, columns) for number, cells in enumerate(rows)]
+    steels = [_steel(heat, columns, problems, **settings) for heat in heats]
+    if not empty_is_none:
+        problems += gaps(heats, columns, chosen.elements)
     _refuse(problems)
     return [steel for steel in steels if steel is not None]

@@ -8,6 +8,7 @@ from typing import Self
 from ._core import CompiledSteel, ParameterSet
 from .arguments import require
 from .composition import as_weight_percent
+from .texts import name_text
 
 
 def parameter_set(given: object) -> ParameterSet:
@@ -60,7 +61,7 @@ class ChangeMethods:
         <Steel heat 8: 0.65C 4.5Cr, balance Fe (wt%)>
         """
         changes = as_weight_percent(composition, elements)
-        return self._wrapped(self._core.changed(changes, name))
+        return self._wrapped(self._core.changed(changes, name_text(name)))
 
     def with_parameters(self, parameters: ParameterSet) -> Self:
         """The same steel, computed with another parameter set.

@@ -7,10 +7,12 @@ from difflib import get_close_matches
 from typing import Any
 
 from ._core import CompiledSteel, Problem, element_problem
+from .arguments import as_float
 from .cells import NoNumberError, is_empty, number_in
 from .errors import InputError
 from .headings import Heading, heading_of, heading_problem
 from .parameters import default_parameters
+from .texts import shown, writable
 from .units import is_quantity, magnitude
 
 _FRACTION = "give a mass per mass, or weight percent as a number"
@@ -65,7 +67,7 @@ def _no_number(place: str, value: Any) -> Problem:
     if is_empty(value):
         return _problem(place, f"is {value!r}", _NOT_MEASURED)
     if not isinstance(value, str):
-        return _problem(place, f"is {value!r}")
+        return _problem(place, f"is {shown(value)}")
     try:
         number = number_in(value)
     except NoNumberError as error:
@@ -80,12 +82,10 @@ def _number(place: str, symbol: object, value: Any, problems: list[Problem]) -> 
     try:
         if is_quantity(value):
             return 100.0 * magnitude(value, "dimensionless", here, _FRACTION)
-        if isinstance(value, (str, bytes)):
-            raise TypeError
-        return float(value)
+        return as_float(value)
     except InputError as error:
         problems += error.problems
-    except (TypeError, ValueError):
+    except TypeError:
         problems.append(_no_number(here, value))
     return 0.0
 
@@ -116,17 +116,18 @@ def as_weight_percent(
             what = f"is {type(items).__name__}, not a mapping"
             remedy = 'give weight percent by symbol, for instance {"C": 0.55}'
             raise InputError([_problem(place, what, remedy)])
-        for symbol, value in items.items():
+        for given, value in items.items():
+            symbol = writable(str(given))
             if symbol in result:
                 twice = f"{place}, {symbol}"
                 problems.append(_problem(twice, "is given twice", "give it once"))
             wrong: list[Problem] = []
             number = _number(place, symbol, value, wrong)
-            if wrong or heading_of(str(symbol)).unit:
+            if wrong or heading_of(symbol).unit:
                 option = items is keywords
-                problems += _no_element(place, str(symbol), option) or wrong
+                problems += _no_element(place, symbol, option) or wrong
             else:
-                result[str(symbol)] = number
+                result[symbol] = number
     if problems:
         raise InputError(problems + _further(result, place))
     return result

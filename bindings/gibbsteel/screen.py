@@ -33,7 +33,7 @@ def screen(
     one_per_composition: bool = False,
     quantities: Quantity | Sequence[Quantity] = (),
     parameters: ParameterSet | None = None,
-    bind_tramp_elements: bool = False,
+    bind_tramp_elements: bool | None = None,
     graphite: bool = False,
     phases: str | Sequence[str] | None = None,
     suppressed: str | Sequence[str] = (),
@@ -69,8 +69,8 @@ def screen(
         in ``table_warnings``, and the families in ``families``.
     parameters : ParameterSet, optional
         `default_parameters` when left out.
-    bind_tramp_elements : bool
-        As of `Steel`.
+    bind_tramp_elements : bool, optional
+        As of `Steel`; that of the steels, or False, when left out.
     threads : int
         0: as many as the machine has cores. No number depends on it.
     first_row, last_row : int

@@ -27,6 +27,8 @@ def numbers_and_elements(
 ) -> tuple[Any, list[str]]:
     """The numbers as they came, and the element of each column."""
     if not hasattr(compositions, "columns"):
+        if isinstance(compositions, (list, tuple)) and not compositions:
+            raise _refused("compositions", "are none", "give at least one steel")
         if elements is None:
             raise _refused("elements", "are not given", _NAMES)
         return compositions, as_names(elements)
@@ -104,17 +106,17 @@ def settings_of(steels: Sequence[Steel], given: dict[str, Any]) -> dict[str, Any
     """The settings of a call with those of the steels, where it gives none."""
     first, place = steels[0], "compositions"
     own = {"parameters": given.get("parameters")}
-    own["bind_tramp_elements"] = bool(given.get("bind_tramp_elements"))
+    own["bind_tramp_elements"] = given.get("bind_tramp_elements")
     if own["parameters"] is None:
         own["parameters"] = kept = first.parameters
         if any(s.parameters is not kept and s.parameters != kept for s in steels):
             remedy = "give parameters=, or screen the steels of each set apart"
             raise _refused(place, "are steels of several parameter sets", remedy)
-    if not own["bind_tramp_elements"]:
+    if own["bind_tramp_elements"] is None:
         binds = {steel._core.binds_tramp_elements for steel in steels}
         if len(binds) > 1:
             what = "are steels with and without bound tramp elements"
-            remedy = "give bind_tramp_elements=True, or screen them apart"
+            remedy = "give bind_tramp_elements= True or False, or screen them apart"
             raise _refused(place, what, remedy)
         own["bind_tramp_elements"] = binds.pop()
     return {**given, **own}

@@ -149,7 +149,7 @@ def _numbers(compositions: Any, elements: Sequence[str]) -> npt.NDArray[np.float
     """
     try:
         array = np.ascontiguousarray(real_numbers(compositions), dtype=np.float64)
-    except (TypeError, ValueError):
+    except (TypeError, ValueError, OverflowError):
         what = where_no_numbers(compositions, elements)
         remedy = _READ if hasattr(compositions, "columns") else _TABLE
         problem = Problem("gibbsteel.input.320", "compositions", what, remedy)
@@ -192,7 +192,7 @@ def _settings(
     *,
     quantities: Quantity | Sequence[Quantity] = (),
     parameters: ParameterSet | None = None,
-    bind_tramp_elements: bool = False,
+    bind_tramp_elements: bool | None = None,
     graphite: bool = False,
     phases: str | Sequence[str] | None = None,
     suppressed: str | Sequence[str] = (),

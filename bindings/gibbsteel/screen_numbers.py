@@ -7,6 +7,8 @@ from typing import Any
 
 import numpy as np
 
+from .texts import shown
+
 _masks: Any = np.ma  # which states no types
 
 
@@ -30,8 +32,8 @@ def where_no_numbers(compositions: Any, elements: Sequence[str]) -> str:
             for value in compositions[symbol]:
                 try:
                     float(value)
-                except (TypeError, ValueError):
-                    return f"column {symbol!r} holds {value!r}, no number"
+                except (TypeError, ValueError, OverflowError):
+                    return f"column {symbol!r} holds {shown(value)}, no number"
     kind = type(compositions).__name__
     if isinstance(compositions, np.ndarray):
         kind += f" of {compositions.dtype}"

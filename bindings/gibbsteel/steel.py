@@ -7,7 +7,6 @@ from typing import Any
 
 from . import _core
 from ._core import MillAnalysis, ParameterSet, SolveOptions, State, Sweep
-from .arguments import require
 from .bands import BandMethods
 from .changed import ChangeMethods, parameter_set
 from .composition import as_weight_percent
@@ -25,6 +24,7 @@ from .soak_grid import GridMethods
 from .soak_options import soak_options
 from .targets import TargetMethods
 from .temperature import given_unit, many_kelvin, one_with_unit, refuse_without_unit
+from .texts import name_text
 from .window import WindowMethods
 
 
@@ -85,7 +85,7 @@ class Steel(
     ) -> None:
         self._core = _core.CompiledSteel(
             as_weight_percent(composition, elements),
-            require(name, str, "name", "give a text, for instance name='heat 7'"),
+            name_text(name),
             default_parameters() if parameters is None else parameter_set(parameters),
             bool(bind_tramp_elements),
         )

@@ -44,7 +44,11 @@ def test_a_data_frame():
     frame["Heat"] = frame["Heat"].astype(float)
     frame["Si"] = frame["Si"].astype("Float64")
     frame.loc[1, "Si"] = pandas.NA
-    first, second = gs.steels_from_table(frame, name="Heat")
+    refused(
+        lambda: gs.steels_from_table(frame, name="Heat"),
+        GAP.format("'Si'", "row 1 (7412)", "0.31"),
+    )
+    first, second = gs.steels_from_table(frame, name="Heat", empty_is_none=True)
     assert (first.name, second.name) == ("7411", "7412")
     assert "Si" not in second.analysis.given
     assert first == gs.Steel(READ[0], name="7411")
@@ -66,17 +70,93 @@ def test_what_was_not_measured_is_left_out(empty):
 
 
 @pytest.mark.parametrize(
-    ("heading", "percent"),
+    "heading",
     [
-        *[(h, 0.5) for h in ("C", " C ", "C%", "C %", "C wt%", "C [wt%]", "C wt.%")],
-        *[(h, 0.5) for h in ("C wt-%", "C (%)", "C mass%", "C [mass %]", "C_wt%")],
-        *[(h, 0.5) for h in ("% C", "%C", "wt% C", "C weight %")],
-        *[(h, 0.00005) for h in ("C ppm", "C [ppm]", "C wt ppm", "ppm C")],
+        *("C", " C ", "C%", "C %", "C wt%", "C [wt%]", "C wt.%", "C wt-%", "C (%)"),
+        *("C mass%", "C [mass %]", "C_wt%", "% C", "%C", "wt% C", "C weight %"),
     ],
 )
-def test_units_in_headings(heading, percent):
+def test_units_in_headings(heading):
     (steel,) = gs.steels_from_table([{heading: 0.5, "Cr": 4.0}])
-    assert steel.analysis.given["C"] == percent
+    assert steel.analysis.given["C"] == 0.5
+
+
+@pytest.mark.parametrize("heading", ["C ppm", "C [ppm]", "C wt ppm", "ppm C"])
+def test_ppm_in_headings(heading):
+    (steel,) = gs.steels_from_table([{heading: 1.0, "Cr": 4.0}])
+    assert steel.analysis.given["C"] == 0.0001
+
+
+def test_less_than_1_ppm_may_be_weight_percent():
+    table = [{"C": 0.5, "B ppm": b} for b in (0, "0,2", 20.0, 0.002)]
+    asks = "below 1 ppm; if it is weight percent, head the column so; else give 0"
+    refused(
+        lambda: gs.steels_from_table(table),
+        f"[gibbsteel.input.329] row 1, column 'B ppm': is '0,2', {asks}",
+        f"[gibbsteel.input.329] row 3, column 'B ppm': is 0.002, {asks}",
+    )
+    steels = gs.steels_from_table(table[::2])
+    assert [steel.analysis.given["B"] for steel in steels] == [0.0, 0.002]
+
+
+M2 = "Heat;C;Cr;Mo;W;V;N\n1;0,85;4,1;5;6,2;1,9;0,03\n2;0,86;4;4,9;-;1,8;\n3;;;;;;\n"
+GAP = (
+    "[gibbsteel.input.329] column {}: is empty in {}, where other rows hold up to {} "
+    "wt%; give 0 where the steel has none, or empty_is_none=True where that holds for "
+    "every empty cell"
+)
+
+
+def test_an_empty_cell_of_an_alloying_element_is_asked_about():
+    text = M2.removesuffix("3;;;;;;\n")
+    refused(
+        lambda: gs.steels_from_table(rows(text, delimiter=";"), name="Heat"),
+        GAP.format("'W'", "row 1 (2)", "6.2"),
+    )
+    asked = rows(text, delimiter=";")
+    first, second = gs.steels_from_table(asked, name="Heat", empty_is_none=True)
+    assert first.analysis.given["W"] == 6.2
+    assert dict(second.analysis.given) == {"C": 0.86, "Cr": 4, "Mo": 4.9, "V": 1.8}
+    whole = rows(text.replace("-", "0"), delimiter=";")
+    assert gs.steels_from_table(whole, name="Heat")[1].analysis.given["W"] == 0.0
+
+
+def test_empty_rows_and_empty_cells_of_several_columns():
+    refused(
+        lambda: gs.steels_from_table(rows(M2, delimiter=";"), name="Heat"),
+        "[gibbsteel.input.208] row 2 (3): holds no weight percent; take the row out of "
+        "the table",
+        GAP.format("'W'", "row 1 (2)", "6.2"),
+    )
+    table = [{"C": 0.5, "Cr": 5.0, "Mo ppm": 1001}, *[{"C": 0.5}] * 7, {"Cr": "x"}]
+    refused(
+        lambda: gs.steels_from_table(table),
+        "[gibbsteel.input.202] row 8, column 'Cr': is 'x', no number; give weight "
+        "percent as a number, for instance 0.55",
+        GAP.format("'C'", "row 8", "0.5"),
+        GAP.format("'Cr'", "row 1, row 2, row 3, row 4, row 5 and 2 more", "5"),
+        GAP.format(
+            "'Mo ppm'", "row 1, row 2, row 3, row 4, row 5 and 3 more", "0.1001"
+        ),
+    )
+
+
+@pytest.mark.parametrize(
+    "present", [{"Mo": 0.1}, {"P": 0.2}, {"N": 0.3}, {"Fe": 99.5}, {"Mo": "-"}]
+)
+def test_an_empty_cell_that_makes_no_other_steel_is_none(present):
+    steels = gs.steels_from_table([{"C": 0.5, **present}, {"C": 0.6}])
+    assert given(steels)[1] == {"C": 0.6}
+
+
+def test_an_element_that_a_layer_models_is_asked_about_too():
+    layered = gs.default_parameters("niobium_titanium_nitrogen")
+    table = [{"C": 0.5, "Nb": 0.3}, {"C": 0.6, "Nb": None}]
+    assert len(gs.steels_from_table(table)) == 2
+    refused(
+        lambda: gs.steels_from_table(table, parameters=layered),
+        GAP.format("'Nb'", "row 1", "0.3"),
+    )
 
 
 def test_columns_that_are_no_elements_are_named_all_at_once():
@@ -102,14 +182,66 @@ def test_columns_that_are_no_elements_are_named_all_at_once():
     assert given([steel]) == [{"C": 0.5, "N": 0.0002}]
 
 
-def test_two_columns_of_one_heading():
+TWICE = (
+    "[gibbsteel.input.321] table: has 2 columns headed 'C'; rename all but one, and "
+    "name in ignore= what is not to count"
+)
+
+
+class OwnReader(csv.DictReader):
+    """A reader that somebody made for files of one works."""
+
+
+@pytest.mark.parametrize("reader", [csv.DictReader, OwnReader])
+def test_a_reader_with_two_columns_of_one_heading(reader):
+    text = "Heat,C,Mn,Cr,Mo,C\n1,0.56,0.3,4.5,2.7,0.1\n"
+    table = reader(io.StringIO(text))
+    refused(lambda: gs.steels_from_table(table, name="Heat"), TWICE)
+
+
+def test_two_headings_that_read_the_same():
     pandas = pytest.importorskip("pandas")
-    frame = pandas.DataFrame([[0.5, 0.6]], columns=["C", "C"])
+    frames = [pandas.DataFrame([[0.5, 0.6]], columns=["C", c]) for c in ("C", " C")]
+    for frame in frames:
+        refused(lambda: gs.steels_from_table(frame), TWICE)
+        refused(lambda: gs.steels_from_table(frame, ignore="C"), TWICE)
+
+
+def test_two_columns_of_one_heading_that_are_no_elements():
+    text = "Heat,C,Place,Place,Heat\n1,0.56,a,b,2\n"
+    (steel,) = gs.steels_from_table(rows(text), ignore=["Heat", "Place"])
+    assert given([steel]) == [{"C": 0.56}]
+    refused(
+        lambda: gs.steels_from_table(rows(text), name="Heat", ignore=["Heat", "Place"]),
+        "[gibbsteel.input.329] name: the table has 2 columns headed 'Heat'; rename all "
+        "but one, and name in ignore= what is not to count",
+    )
+
+
+def test_an_unnamed_column_with_cells_is_not_lost_behind_an_empty_one():
+    refused(
+        lambda: gs.steels_from_table(rows("C;;\n0,5;0,3;\n", delimiter=";")),
+        "[gibbsteel.input.201] table: column '' is not the symbol of an element; give "
+        'ignore=[""], or name="" where it names the steels',
+    )
+
+
+@pytest.mark.parametrize("read", [lambda table: table, list])
+def test_a_separator_at_the_end_of_the_rows(read):
+    text = "name;C;Cr\nA;0,56;4,5;\nB;0,5;4;-;\n"
+    steels = gs.steels_from_table(read(rows(text, delimiter=";")))
+    assert given(steels) == [{"C": 0.56, "Cr": 4.5}, {"C": 0.5, "Cr": 4.0}]
+
+
+def test_a_column_of_a_frame_that_is_headed_none():
+    pandas = pytest.importorskip("pandas")
+    frame = pandas.DataFrame([[0.5, "x"]], columns=["C", None])
     refused(
         lambda: gs.steels_from_table(frame),
-        "[gibbsteel.input.321] table: columns 'C' and 'C' are one element; keep one, "
-        "or name the other in ignore=",
+        "[gibbsteel.input.201] table: column '' is not the symbol of an element; give "
+        'ignore=[""], or name="" where it names the steels',
     )
+    assert given(gs.steels_from_table(frame, ignore="")) == [{"C": 0.5}]
 
 
 def test_cells_that_cannot_be_read_are_named_all_at_once():
@@ -166,7 +298,7 @@ def test_a_table_of_names_only():
 
 
 def test_weight_percents_that_no_steel_has():
-    table = [{"C %": -0.5, "N ppm": 2e6}, {"C %": 60, "Cr": 50}]
+    table = [{"C %": -0.5, "N ppm": 2e6, "Cr": 0}, {"C %": 60, "Cr": 50}]
     refused(
         lambda: gs.steels_from_table(table),
         "[gibbsteel.input.203] row 0, column 'C %': is negative: -0.5; give weight "
@@ -283,6 +415,9 @@ def test_a_screen_keeps_the_settings_of_its_steels():
     assert gs.screen([bound, plain], parameters=own, **settings) == gs.screen(
         percents * 2, symbols, **settings
     )
+    assert gs.screen(
+        [bound, plain], parameters=own, celsius=900, bind_tramp_elements=False
+    ) == gs.screen(percents * 2, symbols, celsius=900)
     refused(
         lambda: gs.screen([bound, plain], celsius=900),
         "[gibbsteel.input.320] compositions: are steels of several parameter sets; "
@@ -291,7 +426,11 @@ def test_a_screen_keeps_the_settings_of_its_steels():
     refused(
         lambda: gs.screen([bound, plain], celsius=900, parameters=own),
         "[gibbsteel.input.320] compositions: are steels with and without bound tramp "
-        "elements; give bind_tramp_elements=True, or screen them apart",
+        "elements; give bind_tramp_elements= True or False, or screen them apart",
+    )
+    refused(
+        lambda: gs.screen([], celsius=900),
+        "[gibbsteel.input.320] compositions: are none; give at least one steel",
     )
     refused(
         lambda: gs.screen([plain, [0.5]], celsius=900),

@@ -159,6 +159,22 @@ def test_plus_or_minus_one_number(punch):
     assert str(band) == str(punch.tolerance_band(ranges=pairs, **options))
 
 
+def test_plus_or_minus_more_than_there_is(punch):
+    given = dict(punch.analysis.given)
+    with pytest.raises(gs.InputError) as error:
+        punch.tolerance_band(celsius=1120, ranges={"C": 0.9, "V": 1.5, "Co": 0.1})
+    assert str(error.value) == (
+        f"[gibbsteel.input.270] ranges, C: is 0.9, plus or minus, of a steel with "
+        f"{given['C']:g}; give (lowest, highest)\n"
+        f"[gibbsteel.input.270] ranges, V: is 1.5, plus or minus, of a steel with "
+        f"{given['V']:g}; give (lowest, highest)"
+    )
+    whole = punch.tolerance_band(
+        celsius=1120, ranges={"V": given["V"]}, samples=8, corners=False
+    )
+    assert whole.samples == 8
+
+
 def test_wrong_arguments(punch):
     with pytest.raises(gs.InputError) as error:
         punch.tolerance_band(celsius=1120, ranges={"C": [0.5], "V": ("a", 2), "W": -1})
