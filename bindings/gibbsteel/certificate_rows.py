@@ -46,13 +46,14 @@ def weight_percent(cell: Any, column: ElementColumn) -> float:
 
 
 def _highest(cells: Sequence[Any], column: ElementColumn) -> float:
-    """[wt%], of the cells that can be read."""
+    """[wt%], of the cells that can be read and that a steel can hold."""
     found = 0.0
     for cell in cells:
         try:
-            found = max(found, weight_percent(cell, column))
+            number = weight_percent(cell, column)
         except NoNumberError:
             continue
+        found = max(found, number if number <= 100.0 else 0.0)
     return found
 
 

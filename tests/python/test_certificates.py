@@ -149,6 +149,14 @@ def test_an_empty_cell_that_makes_no_other_steel_is_none(present):
     assert given(steels)[1] == {"C": 0.6}
 
 
+def test_cells_that_no_steel_has_ask_about_no_empty_one():
+    refused(
+        lambda: gs.steels_from_table([{"C": 0.5, "W": 640}, {"C": 0.6}]),
+        "[gibbsteel.input.204] row 0, column 'W': is above 100: 640; give weight "
+        "percent, from 0 to 100",
+    )
+
+
 def test_an_element_that_a_layer_models_is_asked_about_too():
     layered = gs.default_parameters("niobium_titanium_nitrogen")
     table = [{"C": 0.5, "Nb": 0.3}, {"C": 0.6, "Nb": None}]
