@@ -461,7 +461,8 @@ TEST_CASE("bands of quantities are those of hardening()") {
     const State state = steel.soak(Temperature::celsius(1020));
     const HardeningEstimates result = hardening(state, options);
     for (const auto& [quantity, estimate] : all) {
-      CAPTURE(quantity.label());
+      const std::string label = quantity.label();
+      CAPTURE(label);
       CHECK(quantity.has_band());
       const Quantity::Ends ends = quantity.band(state);
       CHECK(ends.low == (result.*estimate).low);
