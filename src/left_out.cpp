@@ -100,7 +100,7 @@ std::string amount(const LeftOut& each) {
 
 /// "melts with iron from 1175 C"
 std::string start_of_melt(double celsius, TemperatureUnit unit) {
-  if (std::isnan(celsius)) return "melts with iron at what is not known here";
+  if (std::isnan(celsius)) return "may melt with iron, at a temperature not known here";
   return "melts with iron from " + degrees_inside(Temperature::celsius(celsius), unit);
 }
 

@@ -6,7 +6,10 @@
 #include <cmath>
 
 #include "calibration_helpers.hpp"
+#include "gibbsteel/hardening_quantities.hpp"
 #include "gibbsteel/measurement_file.hpp"
+#include "gibbsteel/timed_soak.hpp"
+#include "internal/text_table.hpp"
 
 using namespace gibbsteel;
 using namespace calibration_helpers;
@@ -197,4 +200,28 @@ TEST_CASE("without numbers measurements are compared with the file as it is") {
       text.find("! heat 7411, silver at 1100 C not computed: silver does not exist in "
                 "this\n  state\n") != std::string::npos);
   CHECK(text.find("weight") == std::string::npos);
+}
+
+TEST_CASE("cautions: estimates have an error of their own, minutes are no long hold") {
+  const auto page = [](const Measurement& m) { return calibrate({m}, {}).full(); };
+  const std::string hold = internal::wrapped(internal::kCaution, 78, 0);
+  const std::string own = internal::wrapped(
+      "Hardness, martensite start and retained austenite are estimates with an error "
+      "of "
+      "their own, see the bands of hardening(): within it a miss says nothing of the "
+      "file, and a fit lets the energies take the blame.",
+      78, 0);
+  const std::string legend = "miss: computed less measured, in uncertainties.\n";
+  const Quantity carbon = quantities::matrix("C");
+  CHECK(page(of_heat(1100, carbon, 0.47, 0.015)).ends_with(legend + hold));
+  CHECK(page(of_heat(1100, quantities::hardness_hrc(), 60, 0.5))
+            .ends_with(legend + own + hold));
+  const Measurement minutes{"bar",
+                            {{"C", 1.0}, {"Cr", 1.45}, {"Mn", 0.35}, {"Si", 0.25}},
+                            Temperature::celsius(845),
+                            quantities::after_minutes(carbon, 30),
+                            0.62,
+                            0.05};
+  CHECK(page(minutes).ends_with(legend +
+                                internal::wrapped(internal::kTimedSoakCaution, 78, 0)));
 }

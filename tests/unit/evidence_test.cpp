@@ -125,6 +125,16 @@ TEST_CASE("the page") {
             .find("\nshown: the nearest 1 of 2 measurements\n\n") != std::string::npos);
 }
 
+TEST_CASE("no steel with much that is not modelled is of the kind of one without") {
+  EvidenceOptions options;
+  options.measurements = {
+      measured("a", {{"C", 0.5}}, 1120.0, quantities::matrix("C"), 0.5)};
+  const Steel boron({{"C", 0.52}, {"B", 0.2}}, {"bar", nullptr, false});
+  CHECK(evidence(boron, kHot, options).brief() ==
+        "bar at 1120 C, long-hold limit: computed without B 0.2 wt%, not modelled: "
+        "measured on related steels only: 1 of 1 numbers met; nearest a, 0.4 away (B)");
+}
+
 TEST_CASE("soaks at one distance keep their rows together") {
   NamedValues other = kSteel;
   other.set("C", 0.56);

@@ -76,12 +76,12 @@ TEST_CASE("318: elements that do not melt with iron, or of which it is not known
             "Pb 0.5 wt% (does not dissolve in steel); Se 0.4 wt% (binds Mn in "
             "selenide)" +
             kWithout);
-  CHECK(told({{"U", 20.0}, {"K", 0.56}}) ==
-        kMuch +
-            "U 20 wt% (melts with iron at what is not known here); K 0.56 wt% (melts "
-            "with "
-            "iron at what is not known here)" +
-            kWithout);
+  CHECK(
+      told({{"U", 20.0}, {"K", 0.56}}) ==
+      kMuch +
+          "U 20 wt% (may melt with iron, at a temperature not known here); K 0.56 wt% "
+          "(may melt with iron, at a temperature not known here)" +
+          kWithout);
   CHECK(told({{"P", 0.06}}) ==
         kMuch + "P 0.06 wt% (forms phosphide, and makes grain boundaries brittle)" +
             kWithout);
@@ -240,6 +240,6 @@ TEST_CASE("a melting range begins with what it was computed without") {
                          "to melt at "));
   CHECK(text({{"U", 20.0}})
             .starts_with("computed without U 20 wt%, not modelled (possible melt of "
-                         "what is not modelled: U melts with iron at what is not known "
-                         "here): begins to melt at "));
+                         "what is not modelled: U may melt with iron, at a temperature "
+                         "not known here): begins to melt at "));
 }
